@@ -1,0 +1,10 @@
+package holdcurve.ui;
+
+/** Starts Holdcurve. */
+public final class Main {
+  private Main() {}
+
+  public static void main(String[] args) {
+    System.out.println("Holdcurve");
+  }
+}
