@@ -1,0 +1,23 @@
+package holdcurve.fault;
+
+import holdcurve.circuit.Unit;
+import java.util.Objects;
+
+/**
+ * One number that says how bad a fault is.
+ *
+ * @param name plain words, such as "leak at 2 bar"
+ * @param unit how it is shown
+ * @param prior what is believed before any reading [SI]
+ * @param source where the prior comes from: a publication, {@code common practice} or {@code assumed}
+ * @param variesBetweenTests whether it may differ somewhat from one hold to the next, as a seat doesn't close twice the same way
+ */
+public record FaultParameter(
+    String name, Unit unit, Prior prior, String source, boolean variesBetweenTests) {
+  public FaultParameter {
+    Objects.requireNonNull(name);
+    Objects.requireNonNull(unit);
+    Objects.requireNonNull(prior);
+    Objects.requireNonNull(source);
+  }
+}

@@ -1,0 +1,57 @@
+package holdcurve.fault;
+
+import holdcurve.circuit.Circuit;
+import holdcurve.circuit.Condition;
+import java.util.List;
+
+/**
+ * A fault that a fuel circuit can have: the contract for plugins, found by {@link java.util.ServiceLoader}.
+ *
+ * <p>Stable since contract version {@value #CONTRACT_VERSION}: methods will not be removed or change meaning within it; new
+ * ones come with a default. Implementations need a public constructor without arguments, hold no changing state, and may be
+ * called from several threads. No argument or result is ever null.
+ */
+public interface LeakFault {
+  int CONTRACT_VERSION = 1;
+
+  /** The contract this fault was written for. */
+  default int contractVersion() {
+    return CONTRACT_VERSION;
+  }
+
+  /** Unique among all faults: lower-case letters, digits and hyphens, such as {@code check-valve-seat}. */
+  String id();
+
+  /** What a mechanic would call it, such as "Check valve leaks back to the tank". */
+  String name();
+
+  /** What is seen or felt on the car, one or two plain sentences. */
+  String symptoms();
+
+  /** What puts it right, one or two plain sentences. */
+  String repair();
+
+  /** Where in this circuit it can occur; empty if nowhere. */
+  List<Site> sites(Circuit circuit);
+
+  /** How bad it is, in the order that {@link #apply} expects. The first is the size that a ranking reports. */
+  List<FaultParameter> parameters();
+
+  /**
+   * How common it is beside other faults, before any reading. One is as common as the faults of the first set on average.
+   *
+   * @return relative weight [-], positive
+   */
+  default double prevalence() {
+    return 1;
+  }
+
+  /**
+   * The circuit with this fault.
+   *
+   * @param condition the circuit without it
+   * @param site one of {@link #sites}
+   * @param parameters values [SI], as many as {@link #parameters}
+   */
+  Condition apply(Condition condition, Site site, double[] parameters);
+}

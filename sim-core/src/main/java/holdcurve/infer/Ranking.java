@@ -1,0 +1,42 @@
+package holdcurve.infer;
+
+import java.util.List;
+
+/**
+ * What a job's readings say about where the fuel goes.
+ *
+ * @param job title of the job
+ * @param seed of the random numbers used
+ * @param verdict the answer in one sentence
+ * @param suspects every explanation considered, likeliest first; probabilities add up to 1
+ * @param groups suspects that the tests so far cannot tell apart, likeliest group first
+ * @param testPressure pressure at which leaks are stated [Pa gauge]
+ * @param notes what a reader should know: assumptions made, plugins that failed, doubts of the method; plain sentences
+ */
+public record Ranking(
+    String job,
+    long seed,
+    Verdict verdict,
+    List<Suspect> suspects,
+    List<SuspectGroup> groups,
+    double testPressure,
+    List<String> notes) {
+  /** Format and version that files with a ranking carry. */
+  public static final String FORMAT = "holdcurve-ranking/1";
+
+  public Ranking {
+    suspects = List.copyOf(suspects);
+    groups = List.copyOf(groups);
+    notes = List.copyOf(notes);
+  }
+
+  /**
+   * @throws IllegalArgumentException if there is none
+   */
+  public Suspect suspect(String id) {
+    return suspects.stream()
+        .filter(suspect -> suspect.id().equals(id))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no suspect '" + id + "'"));
+  }
+}

@@ -1,0 +1,40 @@
+package holdcurve.infer;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One explanation of a job's readings.
+ *
+ * @param id hypothesis: {@code none}, {@code fault@site}, or two of those joined by {@code +}
+ * @param name plain words, such as "Check valve leaks back to the tank"
+ * @param where where in this circuit; empty for no fault
+ * @param probability that it is the true one among those considered [-]
+ * @param probabilityError Monte Carlo standard error of the probability [-]
+ * @param leak loss through the fault at the test pressure [m³/s]; absent where the fault is no leak
+ * @param symptoms what is seen on the car
+ * @param repair what puts it right
+ * @param curves expected readings, one for each hold test
+ */
+public record Suspect(
+    String id,
+    String name,
+    String where,
+    double probability,
+    double probabilityError,
+    Optional<Interval> leak,
+    String symptoms,
+    String repair,
+    List<HoldCurve> curves) {
+  /** The id of the hypothesis that nothing is wrong. */
+  public static final String NONE = "none";
+
+  public Suspect {
+    curves = List.copyOf(curves);
+  }
+
+  /** Whether this is the explanation that nothing is wrong. */
+  public boolean isNone() {
+    return id.equals(NONE);
+  }
+}

@@ -1,0 +1,177 @@
+package holdcurve.model;
+
+import holdcurve.line.Storage;
+import holdcurve.ode.StiffEquations;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * The equations of a circuit under one {@link Operation}:
+ *
+ * <pre>C_i(p_i) dp_i/dt = Σ Q_in − Σ Q_out + α V_i dT/dt − Σ dv/dt</pre>
+ *
+ * <p>State rows, in this order: node pressures [Pa gauge], with a ledger the volume each boundary has received [m³], creep volumes
+ * [m³], the fuel's excess temperature [K] unless it was measured, the gauge reading [Pa] if there is a gauge. Immutable
+ * and without scratch space: threads may share it.
+ */
+public final class Network implements StiffEquations {
+  private final NetworkLayout layout;
+  private final Element[] elements;
+  private final double[] constantCapacity;
+  private final Storage[][] storages;
+  private final boolean timed;
+
+  Network(
+      NetworkLayout layout,
+      List<Element> elements,
+      double[] constantCapacity,
+      Storage[][] storages,
+      boolean timed) {
+    this.layout = layout;
+    this.elements = elements.toArray(Element[]::new);
+    this.constantCapacity = constantCapacity;
+    this.storages = storages;
+    this.timed = timed;
+  }
+
+  /** Which row is what. */
+  public NetworkLayout layout() {
+    return layout;
+  }
+
+  /** The elements, for tests and for messages. */
+  public List<Element> elements() {
+    return List.of(elements);
+  }
+
+  @Override
+  public int getDimension() {
+    return layout.dimension();
+  }
+
+  @Override
+  public boolean isAutonomous() {
+    return !timed;
+  }
+
+  @Override
+  public void computeDerivatives(double t, double[] y, double[] rates) {
+    Arrays.fill(rates, 0);
+    for (Element element : elements) {
+      element.addRates(t, y, rates);
+    }
+    for (int i = 0; i < constantCapacity.length; i++) {
+      rates[i] /= capacity(i, y[i]);
+    }
+  }
+
+  @Override
+  public void computeJacobian(double t, double[] y, double[][] jacobian) {
+    double[] flow = new double[y.length];
+    for (double[] row : jacobian) {
+      Arrays.fill(row, 0);
+    }
+    for (Element element : elements) {
+      element.addJacobian(t, y, jacobian);
+      element.addRates(t, y, flow);
+    }
+    for (int i = 0; i < constantCapacity.length; i++) {
+      double capacity = capacity(i, y[i]);
+      double[] row = jacobian[i];
+      for (int j = 0; j < row.length; j++) {
+        row[j] /= capacity;
+      }
+      row[i] -= flow[i] / (capacity * capacity) * capacitySlope(i, y[i]);
+    }
+  }
+
+  @Override
+  public void computeTimeDerivative(double t, double[] y, double[] derivative) {
+    Arrays.fill(derivative, 0);
+    for (Element element : elements) {
+      element.addTimeDerivative(t, y, derivative);
+    }
+    for (int i = 0; i < constantCapacity.length; i++) {
+      derivative[i] /= capacity(i, y[i]);
+    }
+  }
+
+  /** Capacity C_i [m³/Pa] of a node at pressure p [Pa gauge]. */
+  public double capacity(int node, double p) {
+    double capacity = constantCapacity[node];
+    for (Storage storage : storages[node]) {
+      capacity += storage.capacity(p);
+    }
+    return capacity;
+  }
+
+  private double capacitySlope(int node, double p) {
+    double slope = 0;
+    for (Storage storage : storages[node]) {
+      slope += storage.capacitySlope(p);
+    }
+    return slope;
+  }
+
+  /** Volume taken up by pressure in all nodes and hose walls, relative to a circuit at rest without pressure [m³]. */
+  public double storedVolume(double[] y) {
+    double volume = 0;
+    for (int i = 0; i < constantCapacity.length; i++) {
+      volume += constantCapacity[i] * y[i];
+      for (Storage storage : storages[i]) {
+        volume += storage.volume(y[i]);
+      }
+    }
+    for (NetworkLayout.CreepRow creep : layout.creepRows()) {
+      volume += y[creep.row()];
+    }
+    return volume;
+  }
+
+  /**
+   * A state to start from.
+   *
+   * @param pressure of each connection point [Pa gauge]
+   * @param soak how long that pressure has stood, for the hose walls [s]
+   * @param warmth fuel temperature over its surroundings [K]
+   */
+  public double[] stateAt(ToDoubleFunction<String> pressure, double soak, double warmth) {
+    double[] y = new double[getDimension()];
+    for (int i = 0; i < layout.nodes().size(); i++) {
+      y[i] = pressure.applyAsDouble(layout.nodes().get(i).name());
+    }
+    for (NetworkLayout.CreepRow creep : layout.creepRows()) {
+      double taken = 1 - Math.exp(-soak / creep.relaxationTime());
+      y[creep.row()] = creep.compliance() * creep.node().pressure(y) * taken;
+    }
+    if (layout.warmthRow() >= 0) {
+      y[layout.warmthRow()] = warmth;
+    }
+    if (layout.gaugeRow() >= 0) {
+      y[layout.gaugeRow()] = layout.node(layout.gaugePoint()).pressure(y);
+    }
+    return y;
+  }
+
+  /**
+   * Carries a state over a switch, by connection points: pressures stay, creep volumes are shared out among the walls they
+   * belong to, temperature, gauge and ledger stay.
+   *
+   * @param y state of {@code before}
+   */
+  public double[] carryOver(double[] y, Network before) {
+    double[] carried = stateAt(point -> before.layout.node(point).pressure(y), 0, 0);
+    for (NetworkLayout.CreepRow creep : layout.creepRows()) {
+      double volume = 0;
+      for (Map.Entry<String, Double> share : creep.shares().entrySet()) {
+        volume +=
+            before.layout.creepVolume(y, share.getKey(), creep.relaxationTime(), share.getValue());
+      }
+      carried[creep.row()] = volume;
+    }
+    layout.carryRest(carried, y, before.layout);
+    return carried;
+  }
+}

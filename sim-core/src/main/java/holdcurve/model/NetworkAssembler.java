@@ -1,0 +1,245 @@
+package holdcurve.model;
+
+import holdcurve.circuit.Circuit;
+import holdcurve.circuit.Condition;
+import holdcurve.circuit.LeakPath;
+import holdcurve.circuit.Part;
+import holdcurve.fluid.Fluid;
+import holdcurve.line.Storage;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Turns a circuit in some condition and operation into its equations. */
+public final class NetworkAssembler {
+  /**
+   * How much of the network's fast part is kept.
+   *
+   * <p>{@code FULL} keeps every connection point as a node. {@code LUMPED} treats points joined by an open line as one place,
+   * which is right for a hold to far less than a gauge can show and costs a fraction. {@code LEDGER} is {@code FULL} with the
+   * volume that each boundary received as further states.
+   */
+  public enum Detail {
+    FULL,
+    LUMPED,
+    LEDGER
+  }
+
+  /** Time constant with which fuel trapped under a bonnet follows its surroundings: assumed, 25 min [s]. */
+  static final double THERMAL_TIME = 1500;
+
+  private static final Storage[] NO_STORAGE = {};
+
+  private final Circuit circuit;
+  private final Operation operation;
+  private final Detail detail;
+  private final NetworkBuilder parts;
+  private final Map<String, Node> places = new HashMap<>();
+  private final List<Node> inner = new ArrayList<>();
+  private final List<Node> ledger = new ArrayList<>();
+  private final List<NetworkLayout.CreepRow> creepRows = new ArrayList<>();
+  private final List<Element> elements = new ArrayList<>();
+  private int rows;
+
+  private NetworkAssembler(Condition condition, Operation operation, Detail detail) {
+    this.circuit = condition.circuit();
+    this.operation = operation;
+    this.detail = detail;
+    this.parts = new NetworkBuilder(circuit.fluid(), operation);
+    for (Part part : circuit.parts()) {
+      part.kind().assemble(part, parts);
+    }
+    for (LeakPath leak : condition.leaks()) {
+      parts.addPassage(
+          "leak from " + leak.from() + " to " + leak.to(), leak.from(), leak.to(), leak.law());
+    }
+  }
+
+  /**
+   * @throws IllegalArgumentException if a leak or part names a point that isn't in the circuit
+   */
+  public static Network assemble(Condition condition, Operation operation, Detail detail) {
+    return new NetworkAssembler(condition, operation, detail).build();
+  }
+
+  private Network build() {
+    placeNodes();
+    addPassages();
+    addCreep();
+    double[] swelling = liquidVolumes();
+    int warmthRow = addTemperature(swelling);
+    int gaugeRow = addGauge();
+    NetworkLayout layout =
+        new NetworkLayout(
+            inner,
+            places,
+            creepRows,
+            warmthRow,
+            gaugeRow,
+            parts.gaugePoint == null ? "" : parts.gaugePoint,
+            detail == Detail.LEDGER ? ledger : List.of(),
+            rows);
+    return new Network(
+        layout,
+        elements,
+        constantCapacity(swelling),
+        storages(),
+        operation.measuredTemperature().isPresent());
+  }
+
+  private void placeNodes() {
+    PointGroups groups = new PointGroups();
+    groups.add(Circuit.AIR);
+    groups.add(Circuit.MANIFOLD);
+    circuit.points().forEach(groups::add);
+    if (detail == Detail.LUMPED) {
+      for (NetworkBuilder.Passage passage : parts.passages) {
+        if (passage.open()) {
+          groups.join(passage.from(), passage.to());
+        }
+      }
+    }
+    for (List<String> group : groups.groups().values()) {
+      if (group.stream().noneMatch(circuit::isBoundary)) {
+        place(group, Node.inner(group.get(0), rows++), inner);
+      }
+    }
+    for (List<String> group : groups.groups().values()) {
+      group.stream()
+          .filter(circuit::isBoundary)
+          .findFirst()
+          .ifPresent(point -> place(group, boundary(point), ledger));
+    }
+  }
+
+  private void place(List<String> group, Node node, List<Node> kept) {
+    kept.add(node);
+    group.forEach(point -> places.put(point, node));
+  }
+
+  private Node boundary(String point) {
+    double pressure = point.equals(Circuit.MANIFOLD) ? operation.manifoldPressure() : 0;
+    return Node.fixed(point, detail == Detail.LEDGER ? rows++ : -1, pressure);
+  }
+
+  private void addPassages() {
+    for (NetworkBuilder.Passage passage : parts.passages) {
+      Node from = place(passage.from(), passage.name());
+      Node to = place(passage.to(), passage.name());
+      if (from != to) {
+        elements.add(new FlowElement(passage.name(), from, to, passage.law()));
+      }
+    }
+    for (NetworkBuilder.Made made : parts.made) {
+      Node[] ends = {place(made.from(), "a part"), place(made.to(), "a part")};
+      elements.add(made.factory().apply(ends));
+    }
+  }
+
+  private Node place(String point, String what) {
+    Node node = places.get(point);
+    if (node == null) {
+      throw new IllegalArgumentException(
+          what + " names the point '" + point + "', which is not in " + circuit.title());
+    }
+    return node;
+  }
+
+  private void addCreep() {
+    Map<Node, Map<Double, Map<String, Double>>> walls = new LinkedHashMap<>();
+    for (NetworkBuilder.Creep creep : parts.creeps) {
+      Node node = places.get(creep.point());
+      if (!node.boundary() && creep.compliance() > 0) {
+        walls
+            .computeIfAbsent(node, key -> new LinkedHashMap<>())
+            .computeIfAbsent(creep.relaxationTime(), key -> new LinkedHashMap<>())
+            .merge(creep.point(), creep.compliance(), Double::sum);
+      }
+    }
+    walls.forEach(
+        (node, branches) ->
+            branches.forEach((time, shares) -> addCreepRow(node, time, shares)));
+  }
+
+  private void addCreepRow(Node node, double time, Map<String, Double> shares) {
+    double compliance = 0;
+    for (double share : shares.values()) {
+      compliance += share;
+    }
+    creepRows.add(new NetworkLayout.CreepRow(node, rows, time, compliance, shares));
+    elements.add(
+        new CreepElement("hose stretch at " + node.name(), node, rows, compliance, time));
+    rows++;
+  }
+
+  private double[] liquidVolumes() {
+    double[] volumes = new double[inner.size()];
+    for (NetworkBuilder.Amount liquid : parts.liquids) {
+      addAt(volumes, liquid.point(), liquid.value());
+    }
+    return volumes;
+  }
+
+  private int addTemperature(double[] volumes) {
+    Fluid fluid = circuit.fluid();
+    double expansion = fluid.thermalExpansion(operation.fuelTemperature());
+    double[] swelling = new double[volumes.length];
+    for (int i = 0; i < swelling.length; i++) {
+      swelling[i] = expansion * volumes[i];
+    }
+    Node[] nodes = inner.toArray(Node[]::new);
+    if (operation.measuredTemperature().isPresent()) {
+      elements.add(
+          new MeasuredTemperatureElement(
+              "fuel temperature", operation.measuredTemperature().get(), nodes, swelling));
+      return -1;
+    }
+    elements.add(new ThermalElement("fuel temperature", rows, THERMAL_TIME, nodes, swelling));
+    return rows++;
+  }
+
+  private int addGauge() {
+    if (parts.gaugePoint == null) {
+      return -1;
+    }
+    Node node = place(parts.gaugePoint, "the gauge");
+    elements.add(new GaugeElement("gauge", node, rows, parts.gaugeLag));
+    return rows++;
+  }
+
+  private double[] constantCapacity(double[] volumes) {
+    double modulus =
+        circuit.fluid().bulkModulusIsothermal(operation.fuelTemperature(), Fluid.ATMOSPHERE);
+    double[] capacity = new double[inner.size()];
+    for (int i = 0; i < capacity.length; i++) {
+      capacity[i] = (volumes[i] + NetworkBuilder.FITTING_VOLUME) / modulus;
+    }
+    for (NetworkBuilder.Amount wall : parts.walls) {
+      addAt(capacity, wall.point(), wall.value());
+    }
+    return capacity;
+  }
+
+  private void addAt(double[] rows, String point, double value) {
+    Node node = places.get(point);
+    if (!node.boundary()) {
+      rows[node.row()] += value;
+    }
+  }
+
+  private Storage[][] storages() {
+    List<List<Storage>> held = new ArrayList<>();
+    inner.forEach(node -> held.add(new ArrayList<>()));
+    for (NetworkBuilder.Held storage : parts.storages) {
+      Node node = places.get(storage.point());
+      if (!node.boundary()) {
+        held.get(node.row()).add(storage.storage());
+      }
+    }
+    return held.stream()
+        .map(list -> list.isEmpty() ? NO_STORAGE : list.toArray(Storage[]::new))
+        .toArray(Storage[][]::new);
+  }
+}

@@ -1,0 +1,104 @@
+package holdcurve.model;
+
+import holdcurve.flow.FlowLaw;
+import holdcurve.fluid.Fluid;
+import holdcurve.line.Storage;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+
+/**
+ * Collects what the parts of a circuit bring, by the names of connection points; {@link Network} turns it into equations. Kinds
+ * of part are its only callers.
+ */
+public final class NetworkBuilder {
+  /** Fuel that stands in any fitting, so that no connection point is without storage [m³]. */
+  static final double FITTING_VOLUME = 0.3e-6;
+
+  private final Fluid fluid;
+  private final Operation operation;
+  final List<Passage> passages = new ArrayList<>();
+  final List<Made> made = new ArrayList<>();
+  final List<Held> storages = new ArrayList<>();
+  final List<Amount> liquids = new ArrayList<>();
+  final List<Amount> walls = new ArrayList<>();
+  final List<Creep> creeps = new ArrayList<>();
+  String gaugePoint;
+  double gaugeLag;
+
+  /** A passage; an open one may be left out where its two ends are treated as one place. */
+  record Passage(String name, String from, String to, FlowLaw law, boolean open) {}
+
+  record Made(String from, String to, Function<Node[], Element> factory) {}
+
+  record Held(String point, Storage storage) {}
+
+  record Amount(String point, double value) {}
+
+  record Creep(String point, double compliance, double relaxationTime) {}
+
+  public NetworkBuilder(Fluid fluid, Operation operation) {
+    this.fluid = fluid;
+    this.operation = operation;
+  }
+
+  /** What is being done with the circuit. */
+  public Operation operation() {
+    return operation;
+  }
+
+  /** The fluid; its temperature is {@link Operation#fuelTemperature()}. */
+  public Fluid fluid() {
+    return fluid;
+  }
+
+  /** Liquid volume at a point [m³]: it is compressed by pressure and swells with temperature. */
+  public void addLiquid(String point, double volume) {
+    liquids.add(new Amount(point, volume));
+  }
+
+  /** A wall that gives with pressure by the same amount everywhere in its range [m³/Pa]. */
+  public void addWall(String point, double compliance) {
+    walls.add(new Amount(point, compliance));
+  }
+
+  /** A storage whose capacity depends on pressure, such as a damper or trapped air. */
+  public void addStorage(String point, Storage storage) {
+    storages.add(new Held(point, storage));
+  }
+
+  /**
+   * A wall that goes on stretching after a change of pressure.
+   *
+   * @param compliance final extra volume per pressure [m³/Pa]
+   * @param relaxationTime time constant [s]
+   */
+  public void addCreep(String point, double compliance, double relaxationTime) {
+    creeps.add(new Creep(point, compliance, relaxationTime));
+  }
+
+  /** A line that stands open: with the pump stopped its ends are at one pressure for all that a gauge can show. */
+  public void addOpenLine(String name, String from, String to, FlowLaw law) {
+    passages.add(new Passage(name, from, to, law, true));
+  }
+
+  /** A passage that matters however little flows: a seat, a leak, a clamped hose. */
+  public void addPassage(String name, String from, String to, FlowLaw law) {
+    passages.add(new Passage(name, from, to, law, false));
+  }
+
+  /** Any other element between two points. */
+  public void addElement(String from, String to, Function<Node[], Element> factory) {
+    made.add(new Made(from, to, factory));
+  }
+
+  /**
+   * Where the gauge is tee'd in, and how slowly it follows.
+   *
+   * @param lag time constant [s]
+   */
+  public void setGauge(String point, double lag) {
+    gaugePoint = point;
+    gaugeLag = lag;
+  }
+}

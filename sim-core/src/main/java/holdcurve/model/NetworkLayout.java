@@ -1,0 +1,115 @@
+package holdcurve.model;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Which row of the state stands for what.
+ *
+ * @param nodes inner nodes, by row
+ * @param places connection point → node or boundary it lies on
+ * @param creepRows hose walls
+ * @param warmthRow row of the fuel's excess temperature, or -1
+ * @param gaugeRow row of the gauge reading, or -1
+ * @param gaugePoint connection point of the gauge, or empty
+ * @param ledger boundaries whose received volume is a state
+ * @param dimension number of rows
+ */
+public record NetworkLayout(
+    List<Node> nodes,
+    Map<String, Node> places,
+    List<CreepRow> creepRows,
+    int warmthRow,
+    int gaugeRow,
+    String gaugePoint,
+    List<Node> ledger,
+    int dimension) {
+
+  /**
+   * One relaxation time of the hose walls at one node.
+   *
+   * @param shares connection point → its part of {@code compliance} [m³/Pa]
+   */
+  public record CreepRow(
+      Node node, int row, double relaxationTime, double compliance, Map<String, Double> shares) {}
+
+  /** The node that a connection point lies on. */
+  public Node node(String point) {
+    Node node = places.get(point);
+    if (node == null) {
+      throw new IllegalArgumentException("no connection point '" + point + "' in this circuit");
+    }
+    return node;
+  }
+
+  /** What a row is, for messages: such as "pressure at rail". */
+  public String describe(int row) {
+    if (row < nodes.size()) {
+      return "pressure at " + nodes.get(row).name();
+    }
+    if (row == warmthRow) {
+      return "fuel temperature";
+    }
+    if (row == gaugeRow) {
+      return "gauge reading";
+    }
+    for (CreepRow creep : creepRows) {
+      if (creep.row() == row) {
+        return "hose stretch at " + creep.node().name();
+      }
+    }
+    return "fuel received by a boundary";
+  }
+
+  /**
+   * Size below which an absolute error of a row no longer matters [unit of the row]: 0.01 bar, 1 mm³, 0.01 K.
+   *
+   * @return one value a row
+   */
+  public double[] scales() {
+    double[] scales = new double[dimension];
+    for (int row = 0; row < dimension; row++) {
+      scales[row] = row < nodes.size() || row == gaugeRow ? 1e3 : row == warmthRow ? 1e-2 : 1e-9;
+    }
+    return scales;
+  }
+
+  double creepVolume(double[] y, String point, double relaxationTime, double compliance) {
+    Node node = node(point);
+    for (CreepRow creep : creepRows) {
+      if (creep.node() == node && creep.relaxationTime() == relaxationTime) {
+        return y[creep.row()] * compliance / creep.compliance();
+      }
+    }
+    return 0;
+  }
+
+  void carryRest(double[] carried, double[] y, NetworkLayout before) {
+    if (warmthRow >= 0 && before.warmthRow >= 0) {
+      carried[warmthRow] = y[before.warmthRow];
+    }
+    if (gaugeRow >= 0 && before.gaugeRow >= 0) {
+      carried[gaugeRow] = y[before.gaugeRow];
+    }
+    for (Node boundary : ledger) {
+      for (Node earlier : before.ledger) {
+        if (earlier.name().equals(boundary.name())) {
+          carried[boundary.row()] = y[earlier.row()];
+        }
+      }
+    }
+  }
+
+  /** Connection points that lie on an inner node, in no particular order. */
+  public List<String> innerPoints() {
+    List<String> points = new ArrayList<>();
+    places.forEach(
+        (point, node) -> {
+          if (!node.boundary()) {
+            points.add(point);
+          }
+        });
+    return points;
+  }
+}

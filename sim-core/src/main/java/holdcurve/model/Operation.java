@@ -1,0 +1,81 @@
+package holdcurve.model;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
+
+/**
+ * What is being done with a circuit during one stretch of a log. Every change of it is a switch at which the integration stops
+ * and starts again, so the equations never ask the time.
+ *
+ * @param pumpRunning whether the pump runs
+ * @param clamps hose id → conductance that the clamp leaves [m³/(s·Pa)]
+ * @param injectorDuty share of the time that injectors are open [-], 0 with the engine stopped
+ * @param manifoldPressure intake manifold [Pa gauge]
+ * @param fuelTemperature of the fuel at the start [K]
+ * @param measuredTemperature fuel temperature [K] against time [s], where it was logged
+ */
+public record Operation(
+    boolean pumpRunning,
+    Map<String, Double> clamps,
+    double injectorDuty,
+    double manifoldPressure,
+    double fuelTemperature,
+    Optional<PolynomialSplineFunction> measuredTemperature) {
+  /** 20 °C, where nothing else is known [K]. */
+  public static final double ROOM_TEMPERATURE = 293.15;
+
+  public Operation {
+    clamps = Map.copyOf(clamps);
+  }
+
+  /** Pump stopped, engine stopped, no clamp. */
+  public static Operation holding() {
+    return new Operation(false, Map.of(), 0, 0, ROOM_TEMPERATURE, Optional.empty());
+  }
+
+  /** Pump running on its bridged relay, engine stopped. */
+  public static Operation priming() {
+    return holding().withPump(true);
+  }
+
+  public Operation withPump(boolean running) {
+    return new Operation(
+        running,
+        clamps,
+        injectorDuty,
+        manifoldPressure,
+        fuelTemperature,
+        measuredTemperature);
+  }
+
+  /** A copy in which these hoses, and no others, are clamped so that each lets {@code conductance} [m³/(s·Pa)] past. */
+  public Operation withClamps(Set<String> hoses, double conductance) {
+    Map<String, Double> set = new TreeMap<>();
+    hoses.forEach(hose -> set.put(hose, conductance));
+    return new Operation(
+        pumpRunning, set, injectorDuty, manifoldPressure, fuelTemperature, measuredTemperature);
+  }
+
+  public Operation withEngine(double duty, double manifold) {
+    return new Operation(
+        pumpRunning, clamps, duty, manifold, fuelTemperature, measuredTemperature);
+  }
+
+  public Operation withFuelTemperature(double kelvin) {
+    return new Operation(
+        pumpRunning, clamps, injectorDuty, manifoldPressure, kelvin, measuredTemperature);
+  }
+
+  public Operation withMeasuredTemperature(PolynomialSplineFunction curve) {
+    return new Operation(
+        pumpRunning,
+        clamps,
+        injectorDuty,
+        manifoldPressure,
+        fuelTemperature,
+        Optional.of(curve));
+  }
+}

@@ -1,0 +1,51 @@
+package holdcurve.part;
+
+import holdcurve.circuit.Part;
+import holdcurve.circuit.PartKind;
+import holdcurve.circuit.Ports;
+import holdcurve.circuit.Property;
+import holdcurve.circuit.Unit;
+import holdcurve.model.NetworkBuilder;
+
+import java.util.List;
+
+/** The valve that keeps the pressure in when the pump stops. */
+public final class CheckValve implements PartKind {
+  public static final Property CRACK =
+      Property.of("crack", Unit.BAR, 0.1, 0, 2, 0.4, "pressure that opens it", "assumed");
+  public static final Property WEEP =
+      Property.of("weep", Unit.MILLILITRE_PER_MINUTE, 0.01, 0, 50, 0.8,
+          "flow back past its healthy seat at 2 bar", "assumed");
+
+  public static final CheckValve KIND = new CheckValve();
+
+  private static final List<Property> PROPERTIES = List.of(CRACK, WEEP);
+
+  private CheckValve() {}
+
+  @Override
+  public String id() {
+    return "check-valve";
+  }
+
+  @Override
+  public String title() {
+    return "Check valve";
+  }
+
+  @Override
+  public Ports ports() {
+    return Ports.TWO;
+  }
+
+  @Override
+  public List<Property> properties() {
+    return PROPERTIES;
+  }
+
+  @Override
+  public void assemble(Part part, NetworkBuilder network) {
+    network.addPassage(
+        part.id(), part.from(), part.to(), new CheckValveLaw(part.value(CRACK), part.value(WEEP)));
+  }
+}

@@ -1,0 +1,49 @@
+package holdcurve.part;
+
+import holdcurve.circuit.Part;
+import holdcurve.circuit.PartKind;
+import holdcurve.circuit.Ports;
+import holdcurve.circuit.Property;
+import holdcurve.circuit.Unit;
+import holdcurve.model.NetworkBuilder;
+import holdcurve.circuit.Circuit;
+import java.util.List;
+
+/** The extra injector for cold starts: shut in every test here, and as able to drip as the others. */
+public final class ColdStartInjector implements PartKind {
+  public static final Property WEEP =
+      Property.of("weep", Unit.MILLILITRE_PER_MINUTE, 0.003, 0, 50, 0.8,
+          "flow past its healthy tip at 2 bar", "assumed");
+
+  public static final ColdStartInjector KIND = new ColdStartInjector();
+
+  private static final List<Property> PROPERTIES = List.of(WEEP);
+
+  private ColdStartInjector() {}
+
+  @Override
+  public String id() {
+    return "cold-start-injector";
+  }
+
+  @Override
+  public String title() {
+    return "Cold-start injector";
+  }
+
+  @Override
+  public Ports ports() {
+    return Ports.ONE;
+  }
+
+  @Override
+  public List<Property> properties() {
+    return PROPERTIES;
+  }
+
+  @Override
+  public void assemble(Part part, NetworkBuilder network) {
+    network.addPassage(
+        part.id() + " tip", part.from(), Circuit.MANIFOLD, Seats.weep(part.value(WEEP)));
+  }
+}

@@ -1,0 +1,55 @@
+package holdcurve.part;
+
+import holdcurve.circuit.Part;
+import holdcurve.circuit.PartKind;
+import holdcurve.circuit.Ports;
+import holdcurve.circuit.Property;
+import holdcurve.circuit.Unit;
+import holdcurve.model.NetworkBuilder;
+import holdcurve.line.SpringDiaphragm;
+import java.util.List;
+
+/** Pulsation damper: a spring-loaded diaphragm. */
+public final class Damper implements PartKind {
+  public static final Property STROKE_VOLUME =
+      Property.of("stroke_volume", Unit.MILLILITRE, 1.2, 0.01, 50, 0.5,
+          "what the diaphragm displaces between its stops", "assumed");
+  public static final Property CENTRE =
+      Property.of("centre", Unit.BAR, 1.8, 0.1, 10, 0.2, "pressure at mid-stroke", "assumed");
+  public static final Property WIDTH =
+      Property.of("width", Unit.BAR, 0.9, 0.05, 5, 0.3,
+          "pressure from mid-stroke towards a stop", "assumed");
+
+  public static final Damper KIND = new Damper();
+
+  private static final List<Property> PROPERTIES = List.of(STROKE_VOLUME, CENTRE, WIDTH);
+
+  private Damper() {}
+
+  @Override
+  public String id() {
+    return "damper";
+  }
+
+  @Override
+  public String title() {
+    return "Damper";
+  }
+
+  @Override
+  public Ports ports() {
+    return Ports.ONE;
+  }
+
+  @Override
+  public List<Property> properties() {
+    return PROPERTIES;
+  }
+
+  @Override
+  public void assemble(Part part, NetworkBuilder network) {
+    network.addStorage(
+        part.from(),
+        new SpringDiaphragm(part.value(STROKE_VOLUME), part.value(CENTRE), part.value(WIDTH)));
+  }
+}

@@ -1,0 +1,55 @@
+package holdcurve.part;
+
+import holdcurve.circuit.Part;
+import holdcurve.circuit.PartKind;
+import holdcurve.circuit.Ports;
+import holdcurve.circuit.Property;
+import holdcurve.circuit.Unit;
+import holdcurve.model.NetworkBuilder;
+import holdcurve.flow.OrificeLaw;
+import java.util.List;
+
+/** The fuel filter: a resistance to flow and some fuel in its housing. */
+public final class Filter implements PartKind {
+  public static final Property DROP =
+      Property.of("drop", Unit.BAR, 0.05, 0.001, 5, 0.6, "pressure it takes at 1 L/min", "assumed");
+  public static final Property VOLUME =
+      Property.of("volume", Unit.MILLILITRE, 150, 1, 2000, 0.3, "fuel in its housing", "assumed");
+
+  public static final Filter KIND = new Filter();
+
+  private static final List<Property> PROPERTIES = List.of(DROP, VOLUME);
+
+  private Filter() {}
+
+  @Override
+  public String id() {
+    return "filter";
+  }
+
+  @Override
+  public String title() {
+    return "Filter";
+  }
+
+  @Override
+  public Ports ports() {
+    return Ports.TWO;
+  }
+
+  @Override
+  public List<Property> properties() {
+    return PROPERTIES;
+  }
+
+  @Override
+  public void assemble(Part part, NetworkBuilder network) {
+    network.addLiquid(part.from(), part.value(VOLUME) / 2);
+    network.addLiquid(part.to(), part.value(VOLUME) / 2);
+    OrificeLaw element =
+        OrificeLaw.throughPoint(ONE_LITRE_PER_MINUTE, part.value(DROP), part.value(DROP));
+    network.addOpenLine(part.id(), part.from(), part.to(), element);
+  }
+
+  private static final double ONE_LITRE_PER_MINUTE = Unit.LITRE_PER_MINUTE.toSi(1);
+}

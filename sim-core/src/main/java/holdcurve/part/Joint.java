@@ -1,0 +1,45 @@
+package holdcurve.part;
+
+import holdcurve.circuit.Part;
+import holdcurve.circuit.PartKind;
+import holdcurve.circuit.Ports;
+import holdcurve.circuit.Property;
+import holdcurve.model.NetworkBuilder;
+
+import java.util.List;
+
+/** A hose or pipe joint worth naming. It has no equations until it leaks. */
+public final class Joint implements PartKind {
+
+
+  public static final Joint KIND = new Joint();
+
+  private static final List<Property> PROPERTIES = List.of();
+
+  private Joint() {}
+
+  @Override
+  public String id() {
+    return "joint";
+  }
+
+  @Override
+  public String title() {
+    return "Joint";
+  }
+
+  @Override
+  public Ports ports() {
+    return Ports.ONE;
+  }
+
+  @Override
+  public List<Property> properties() {
+    return PROPERTIES;
+  }
+
+  @Override
+  public void assemble(Part part, NetworkBuilder network) {
+    // sound joints neither store nor pass fuel
+  }
+}

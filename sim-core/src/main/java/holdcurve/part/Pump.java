@@ -1,0 +1,64 @@
+package holdcurve.part;
+
+import holdcurve.circuit.Part;
+import holdcurve.circuit.PartKind;
+import holdcurve.circuit.Ports;
+import holdcurve.circuit.Property;
+import holdcurve.circuit.Unit;
+import holdcurve.flow.LaminarLaw;
+import holdcurve.model.NetworkBuilder;
+
+import java.util.List;
+
+/** The electric pump. Its check valve is a part of its own, since it fails by itself. */
+public final class Pump implements PartKind {
+  public static final Property FREE_FLOW =
+      Property.of("free_flow", Unit.LITRE_PER_MINUTE, 2.0, 0.1, 20, 0.3,
+          "flow against no pressure", "assumed");
+  public static final Property STALL =
+      Property.of("stall", Unit.BAR, 6.0, 1, 20, 0.2,
+          "pressure at which the pump delivers nothing", "assumed");
+  public static final Property RELIEF =
+      Property.of("relief", Unit.BAR, 5.0, 1, 20, 0.2,
+          "pressure at which its own relief valve opens", "assumed");
+
+  public static final Pump KIND = new Pump();
+
+  private static final List<Property> PROPERTIES = List.of(FREE_FLOW, STALL, RELIEF);
+
+  private Pump() {}
+
+  @Override
+  public String id() {
+    return "pump";
+  }
+
+  @Override
+  public String title() {
+    return "Pump";
+  }
+
+  @Override
+  public Ports ports() {
+    return Ports.TWO;
+  }
+
+  @Override
+  public List<Property> properties() {
+    return PROPERTIES;
+  }
+
+  @Override
+  public void assemble(Part part, NetworkBuilder network) {
+    if (network.operation().pumpRunning()) {
+      PumpCurve curve = new PumpCurve(part.value(FREE_FLOW), part.value(STALL), part.value(RELIEF));
+      network.addPassage("pump", part.from(), part.to(), curve);
+    } else {
+      network.addOpenLine("stopped pump", part.from(), part.to(), STOPPED);
+    }
+  }
+
+  /** A stopped roller pump lets fuel slip back freely: assumed, 50 mL/min at 1 bar. */
+  private static final LaminarLaw STOPPED =
+      LaminarLaw.throughPoint(Unit.MILLILITRE_PER_MINUTE.toSi(50), Unit.BAR.toSi(1));
+}

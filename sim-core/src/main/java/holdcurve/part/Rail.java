@@ -1,0 +1,47 @@
+package holdcurve.part;
+
+import holdcurve.circuit.Part;
+import holdcurve.circuit.PartKind;
+import holdcurve.circuit.Ports;
+import holdcurve.circuit.Property;
+import holdcurve.circuit.Unit;
+import holdcurve.model.NetworkBuilder;
+
+import java.util.List;
+
+/** The rail or ring line that feeds the injectors. */
+public final class Rail implements PartKind {
+  public static final Property VOLUME =
+      Property.of("volume", Unit.MILLILITRE, 60, 1, 1000, 0.3, "fuel it holds", "assumed");
+
+  public static final Rail KIND = new Rail();
+
+  private static final List<Property> PROPERTIES = List.of(VOLUME);
+
+  private Rail() {}
+
+  @Override
+  public String id() {
+    return "rail";
+  }
+
+  @Override
+  public String title() {
+    return "Rail";
+  }
+
+  @Override
+  public Ports ports() {
+    return Ports.ONE;
+  }
+
+  @Override
+  public List<Property> properties() {
+    return PROPERTIES;
+  }
+
+  @Override
+  public void assemble(Part part, NetworkBuilder network) {
+    network.addLiquid(part.from(), part.value(VOLUME));
+  }
+}

@@ -1,0 +1,63 @@
+package holdcurve.part;
+
+import holdcurve.flow.Softplus;
+import holdcurve.model.Element;
+import holdcurve.model.Jacobians;
+import holdcurve.model.Node;
+
+/**
+ * A diaphragm valve that opens as its inlet rises over a set pressure:
+ *
+ * <pre>Q = G w S((p − p_set)/w) φ(p − p_down)/φ(p_set),   φ(d) = d/(d² + L²)^(1/4)</pre>
+ *
+ * with the softplus S, so that it is shut below the set pressure but for an exponential tail of width w, and passes G for each
+ * pascal above it.
+ *
+ * @param from inlet
+ * @param to return side
+ * @param opening p_set [Pa gauge]
+ * @param gain G at a difference of p_set [m³/(s·Pa)]
+ */
+record RegulatorElement(String name, Node from, Node to, double opening, double gain)
+    implements Element {
+  /** Softness of the opening: assumed, 3 mbar [Pa]. */
+  private static final double WIDTH = 300;
+
+  private static final double TRANSITION = 2e3;
+
+  @Override
+  public void addRates(double t, double[] y, double[] rates) {
+    double up = from.pressure(y);
+    double flow = lift(up) * drive(up - to.pressure(y));
+    from.receive(rates, -flow);
+    to.receive(rates, flow);
+  }
+
+  @Override
+  public void addJacobian(double t, double[] y, double[][] jacobian) {
+    double up = from.pressure(y);
+    double difference = up - to.pressure(y);
+    double byDifference = lift(up) * driveSlope(difference);
+    double byLift = gain * Softplus.slope((up - opening) / WIDTH) * drive(difference);
+    Jacobians.addFlow(jacobian, from, to, from, byLift + byDifference);
+    Jacobians.addFlow(jacobian, from, to, to, -byDifference);
+  }
+
+  private double lift(double up) {
+    return gain * WIDTH * Softplus.value((up - opening) / WIDTH);
+  }
+
+  private double drive(double difference) {
+    return phi(difference) / phi(opening);
+  }
+
+  private double driveSlope(double d) {
+    double sum = d * d + TRANSITION * TRANSITION;
+    double slope = (d * d / 2 + TRANSITION * TRANSITION) / (sum * Math.sqrt(Math.sqrt(sum)));
+    return slope / phi(opening);
+  }
+
+  private static double phi(double d) {
+    return d / Math.sqrt(Math.sqrt(d * d + TRANSITION * TRANSITION));
+  }
+}

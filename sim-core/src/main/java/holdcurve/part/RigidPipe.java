@@ -1,0 +1,67 @@
+package holdcurve.part;
+
+import holdcurve.circuit.Part;
+import holdcurve.circuit.PartKind;
+import holdcurve.circuit.Ports;
+import holdcurve.circuit.Property;
+import holdcurve.circuit.Unit;
+import holdcurve.model.NetworkBuilder;
+import holdcurve.flow.Pipe;
+import holdcurve.line.ThickTube;
+import java.util.List;
+
+/** Rigid line of metal or plastic. It can't be clamped. */
+public final class RigidPipe implements PartKind {
+  public static final Property LENGTH =
+      Property.of("length", Unit.METRE, 2, 0.01, 20, 0.3, "length", "assumed");
+  public static final Property BORE =
+      Property.of("bore", Unit.MILLIMETRE, 6, 2, 20, 0.1, "bore", "common practice");
+  public static final Property WALL =
+      Property.of("wall", Unit.MILLIMETRE, 1, 0.2, 5, 0.1, "wall thickness", "common practice");
+  public static final Property STIFFNESS =
+      Property.of("stiffness", Unit.GIGAPASCAL, 207, 0.1, 220, 0,
+          "modulus of elasticity of the wall: steel 207, polyamide about 0.4", "handbook, steel");
+
+  public static final RigidPipe KIND = new RigidPipe();
+
+  private static final List<Property> PROPERTIES = List.of(LENGTH, BORE, WALL, STIFFNESS);
+
+  private RigidPipe() {}
+
+  @Override
+  public String id() {
+    return "pipe";
+  }
+
+  @Override
+  public String title() {
+    return "Pipe";
+  }
+
+  @Override
+  public Ports ports() {
+    return Ports.TWO;
+  }
+
+  @Override
+  public List<Property> properties() {
+    return PROPERTIES;
+  }
+
+  @Override
+  public void assemble(Part part, NetworkBuilder network) {
+    double bore = part.value(BORE);
+    double length = part.value(LENGTH);
+    double volume = Math.PI / 4 * bore * bore * length;
+    ThickTube tube = ThickTube.of(bore, part.value(WALL), part.value(STIFFNESS));
+    for (String end : List.of(part.from(), part.to())) {
+      network.addLiquid(end, volume / 2);
+      network.addWall(end, tube.compliance(length) / 2);
+    }
+    Pipe pipe = new Pipe(bore, length, DRAWN, 1.5);
+    network.addOpenLine(part.id(), part.from(), part.to(), Lines.law(pipe, network));
+  }
+
+  /** Roughness of drawn tube, handbook value [m]. */
+  private static final double DRAWN = 1.5e-6;
+}

@@ -1,0 +1,40 @@
+package holdcurve.part;
+
+import holdcurve.circuit.Part;
+import holdcurve.circuit.PartKind;
+import holdcurve.circuit.Ports;
+import holdcurve.circuit.Property;
+import holdcurve.model.NetworkBuilder;
+import java.util.List;
+
+/** The tank, open to the air: a boundary that other parts name by its id. */
+public final class Tank implements PartKind {
+  public static final Tank KIND = new Tank();
+
+  private Tank() {}
+
+  @Override
+  public String id() {
+    return "tank";
+  }
+
+  @Override
+  public String title() {
+    return "Tank";
+  }
+
+  @Override
+  public Ports ports() {
+    return Ports.PLACE;
+  }
+
+  @Override
+  public List<Property> properties() {
+    return List.of();
+  }
+
+  @Override
+  public void assemble(Part part, NetworkBuilder network) {
+    // a tank holds its pressure whatever flows: the assembler places it as a boundary
+  }
+}
