@@ -1,0 +1,2 @@
+/** Argument checks shared by the physics packages. */
+package holdcurve.check;
