@@ -47,7 +47,7 @@ public final class Gauge implements PartKind {
   public void assemble(Part part, NetworkBuilder network) {
     network.setGauge(part.from(), part.value(LAG));
     if (part.value(AIR) > 0) {
-      network.addStorage(part.from(), GasSpring.isothermal(part.value(AIR)));
+      network.addStorage(part.from(), GasSpring.trappedAir(part.value(AIR), 1));
     }
   }
 }

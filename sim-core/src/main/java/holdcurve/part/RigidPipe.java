@@ -53,14 +53,20 @@ public final class RigidPipe implements PartKind {
     double bore = part.value(BORE);
     double length = part.value(LENGTH);
     double volume = Math.PI / 4 * bore * bore * length;
-    ThickTube tube = ThickTube.of(bore, part.value(WALL), part.value(STIFFNESS));
+    double outer = bore / 2 + part.value(WALL);
+    ThickTube tube =
+        new ThickTube(bore / 2, outer, part.value(STIFFNESS), POISSON, ThickTube.Ends.HELD);
+    double wall = volume * tube.distensibility();
     for (String end : List.of(part.from(), part.to())) {
       network.addLiquid(end, volume / 2);
-      network.addWall(end, tube.compliance(length) / 2);
+      network.addWall(end, wall / 2);
     }
     Pipe pipe = new Pipe(bore, length, DRAWN, 1.5);
     network.addOpenLine(part.id(), part.from(), part.to(), Lines.law(pipe, network));
   }
+
+  /** Of steel, handbook value [-]. */
+  private static final double POISSON = 0.3;
 
   /** Roughness of drawn tube, handbook value [m]. */
   private static final double DRAWN = 1.5e-6;

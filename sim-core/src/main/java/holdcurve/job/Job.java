@@ -1,0 +1,32 @@
+package holdcurve.job;
+
+import holdcurve.circuit.Circuit;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * One circuit and everything that was found out about it.
+ *
+ * @param title what the owner calls it
+ * @param circuit the circuit as described
+ * @param gauge the gauge its readings come from
+ * @param tests hold tests, in the order they were done
+ * @param priors fault id → how many times likelier than usual the user thinks it [-]
+ * @param understood what was made of the files, in plain sentences
+ */
+public record Job(
+    String title,
+    Circuit circuit,
+    GaugeSpec gauge,
+    List<HoldTest> tests,
+    Map<String, Double> priors,
+    List<String> understood) {
+  /** Format and version that job files carry. */
+  public static final String FORMAT = "holdcurve-job/1";
+
+  public Job {
+    tests = List.copyOf(tests);
+    priors = Map.copyOf(priors);
+    understood = List.copyOf(understood);
+  }
+}
