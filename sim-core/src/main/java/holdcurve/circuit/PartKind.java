@@ -3,7 +3,10 @@ package holdcurve.circuit;
 import holdcurve.model.NetworkBuilder;
 import java.util.List;
 
-/** What all parts of one kind have in common: their name in files, their properties, and the equations they bring. */
+/**
+ * What all parts of one kind have in common: their name in files, their properties, and the
+ * equations they bring.
+ */
 public interface PartKind {
   /** The {@code kind} in circuit files, such as {@code hose}. */
   String id();

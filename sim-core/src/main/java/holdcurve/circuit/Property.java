@@ -8,8 +8,8 @@ package holdcurve.circuit;
  * @param standard value taken when a circuit file doesn't state it [SI]
  * @param least smallest value accepted [SI]
  * @param most largest value accepted [SI]
- * @param spread standard deviation of the natural logarithm of the true value about {@code standard} when it is not stated [-];
- *     zero where the default is a convention and not a guess
+ * @param spread standard deviation of the natural logarithm of the true value about {@code
+ *     standard} when it is not stated [-]; zero where the default is a convention and not a guess
  * @param meaning one plain sentence without a full stop
  * @param source where the default comes from, or {@code assumed} or {@code common practice}
  */

@@ -1,8 +1,8 @@
 package holdcurve.circuit;
 
 /**
- * The units that files and screens use. Inside the program every value is SI; conversion happens only where a file is read or
- * written and where a number is shown.
+ * The units that files and screens use. Inside the program every value is SI; conversion happens
+ * only where a file is read or written and where a number is shown.
  */
 public enum Unit {
   NONE("", "", 1, 0),

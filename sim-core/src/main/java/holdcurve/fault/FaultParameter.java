@@ -9,8 +9,10 @@ import java.util.Objects;
  * @param name plain words, such as "leak at 2 bar"
  * @param unit how it is shown
  * @param prior what is believed before any reading [SI]
- * @param source where the prior comes from: a publication, {@code common practice} or {@code assumed}
- * @param variesBetweenTests whether it may differ somewhat from one hold to the next, as a seat doesn't close twice the same way
+ * @param source where the prior comes from: a publication, {@code common practice} or {@code
+ *     assumed}
+ * @param variesBetweenTests whether it may differ somewhat from one hold to the next, as a seat
+ *     doesn't close twice the same way
  */
 public record FaultParameter(
     String name, Unit unit, Prior prior, String source, boolean variesBetweenTests) {

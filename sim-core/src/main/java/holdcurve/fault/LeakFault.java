@@ -5,11 +5,13 @@ import holdcurve.circuit.Condition;
 import java.util.List;
 
 /**
- * A fault that a fuel circuit can have: the contract for plugins, found by {@link java.util.ServiceLoader}.
+ * A fault that a fuel circuit can have: the contract for plugins, found by {@link
+ * java.util.ServiceLoader}.
  *
- * <p>Stable since contract version {@value #CONTRACT_VERSION}: methods will not be removed or change meaning within it; new
- * ones come with a default. Implementations need a public constructor without arguments, hold no changing state, and may be
- * called from several threads. No argument or result is ever null.
+ * <p>Stable since contract version {@value #CONTRACT_VERSION}: methods will not be removed or
+ * change meaning within it; new ones come with a default. Implementations need a public constructor
+ * without arguments, hold no changing state, and may be called from several threads. No argument or
+ * result is ever null.
  */
 public interface LeakFault {
   int CONTRACT_VERSION = 1;
@@ -19,7 +21,10 @@ public interface LeakFault {
     return CONTRACT_VERSION;
   }
 
-  /** Unique among all faults: lower-case letters, digits and hyphens, such as {@code check-valve-seat}. */
+  /**
+   * Unique among all faults: lower-case letters, digits and hyphens, such as {@code
+   * check-valve-seat}.
+   */
   String id();
 
   /** What a mechanic would call it, such as "Check valve leaks back to the tank". */
@@ -34,11 +39,15 @@ public interface LeakFault {
   /** Where in this circuit it can occur; empty if nowhere. */
   List<Site> sites(Circuit circuit);
 
-  /** How bad it is, in the order that {@link #apply} expects. The first is the size that a ranking reports. */
+  /**
+   * How bad it is, in the order that {@link #apply} expects. The first is the size that a ranking
+   * reports.
+   */
   List<FaultParameter> parameters();
 
   /**
-   * How common it is beside other faults, before any reading. One is as common as the faults of the first set on average.
+   * How common it is beside other faults, before any reading. One is as common as the faults of the
+   * first set on average.
    *
    * @return relative weight [-], positive
    */

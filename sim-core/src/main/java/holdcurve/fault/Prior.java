@@ -3,8 +3,8 @@ package holdcurve.fault;
 /**
  * What is believed of a fault parameter before any reading.
  *
- * <p>A parameter is handed to a fault in SI; its prior is a curve on a standard-normal scale, so that the engine can treat every
- * parameter alike.
+ * <p>A parameter is handed to a fault in SI; its prior is a curve on a standard-normal scale, so
+ * that the engine can treat every parameter alike.
  */
 public sealed interface Prior {
   /**

@@ -9,5 +9,4 @@ package holdcurve.infer;
  * @param low 5 % quantile of the reading [Pa gauge]
  * @param high 95 % quantile of the reading [Pa gauge]
  */
-public record HoldCurve(
-    String test, double[] time, double[] middle, double[] low, double[] high) {}
+public record HoldCurve(String test, double[] time, double[] middle, double[] low, double[] high) {}

@@ -11,7 +11,8 @@ import java.util.List;
  * @param suspects every explanation considered, likeliest first; probabilities add up to 1
  * @param groups suspects that the tests so far cannot tell apart, likeliest group first
  * @param testPressure pressure at which leaks are stated [Pa gauge]
- * @param notes what a reader should know: assumptions made, plugins that failed, doubts of the method; plain sentences
+ * @param notes what a reader should know: assumptions made, plugins that failed, doubts of the
+ *     method; plain sentences
  */
 public record Ranking(
     String job,

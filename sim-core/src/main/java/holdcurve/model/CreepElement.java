@@ -1,7 +1,8 @@
 package holdcurve.model;
 
 /**
- * A hose wall that goes on stretching: one Kelvin–Voigt branch, dv/dt = (c·p − v)/τ, whose uptake dv/dt the node loses.
+ * A hose wall that goes on stretching: one Kelvin–Voigt branch, dv/dt = (c·p − v)/τ, whose uptake
+ * dv/dt the node loses.
  *
  * @param node where the wall stands
  * @param row row of the creep volume v [m³] in the state

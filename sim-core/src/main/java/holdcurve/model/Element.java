@@ -1,11 +1,12 @@
 package holdcurve.model;
 
 /**
- * Something that moves fluid between nodes or carries states of its own. Elements know their nodes and state rows; the network
- * knows no element by kind.
+ * Something that moves fluid between nodes or carries states of its own. Elements know their nodes
+ * and state rows; the network knows no element by kind.
  *
- * <p>While the network collects, row i of a node's pressure holds the net volume flow into that node [m³/s]; the network divides
- * by the node's capacity [m³/Pa] afterwards. Rows of an element's own states hold their time derivative as it is.
+ * <p>While the network collects, row i of a node's pressure holds the net volume flow into that
+ * node [m³/s]; the network divides by the node's capacity [m³/Pa] afterwards. Rows of an element's
+ * own states hold their time derivative as it is.
  */
 public interface Element {
   /**
@@ -24,7 +25,10 @@ public interface Element {
    */
   void addJacobian(double t, double[] y, double[][] jacobian);
 
-  /** Adds the explicit time derivative of what {@link #addRates} adds; nothing for an element that doesn't know the time. */
+  /**
+   * Adds the explicit time derivative of what {@link #addRates} adds; nothing for an element that
+   * doesn't know the time.
+   */
   default void addTimeDerivative(double t, double[] y, double[] derivative) {}
 
   /** What to call it in a message, such as "leak from rail to air". */

@@ -3,9 +3,11 @@ package holdcurve.model;
 import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
 
 /**
- * Trapped fuel whose temperature was measured: each node gains α·V·dT/dt, with T(t) a smooth curve through the readings.
+ * Trapped fuel whose temperature was measured: each node gains α·V·dT/dt, with T(t) a smooth curve
+ * through the readings.
  *
- * @param temperature T(t) [K] against time [s], once continuously differentiable; held constant outside its knots
+ * @param temperature T(t) [K] against time [s], once continuously differentiable; held constant
+ *     outside its knots
  * @param nodes nodes that hold liquid
  * @param swelling α·V of each node [m³/K]
  */

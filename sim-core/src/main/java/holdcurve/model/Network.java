@@ -12,9 +12,10 @@ import java.util.function.ToDoubleFunction;
  *
  * <pre>C_i(p_i) dp_i/dt = Σ Q_in − Σ Q_out + α V_i dT/dt − Σ dv/dt</pre>
  *
- * <p>State rows, in this order: node pressures [Pa gauge], with a ledger the volume each boundary has received [m³], creep volumes
- * [m³], the fuel's excess temperature [K] unless it was measured, the gauge reading [Pa] if there is a gauge. Immutable
- * and without scratch space: threads may share it.
+ * <p>State rows, in this order: node pressures [Pa gauge], with a ledger the volume each boundary
+ * has received [m³], creep volumes [m³], the fuel's excess temperature [K] unless it was measured,
+ * the gauge reading [Pa] if there is a gauge. Immutable and without scratch space: threads may
+ * share it.
  */
 public final class Network implements StiffEquations {
   private final NetworkLayout layout;
@@ -115,7 +116,10 @@ public final class Network implements StiffEquations {
     return slope;
   }
 
-  /** Volume taken up by pressure in all nodes and hose walls, relative to a circuit at rest without pressure [m³]. */
+  /**
+   * Volume taken up by pressure in all nodes and hose walls, relative to a circuit at rest without
+   * pressure [m³].
+   */
   public double storedVolume(double[] y) {
     double volume = 0;
     for (int i = 0; i < constantCapacity.length; i++) {
@@ -156,8 +160,8 @@ public final class Network implements StiffEquations {
   }
 
   /**
-   * Carries a state over a switch, by connection points: pressures stay, creep volumes are shared out among the walls they
-   * belong to, temperature, gauge and ledger stay.
+   * Carries a state over a switch, by connection points: pressures stay, creep volumes are shared
+   * out among the walls they belong to, temperature, gauge and ledger stay.
    *
    * @param y state of {@code before}
    */

@@ -17,9 +17,10 @@ public final class NetworkAssembler {
   /**
    * How much of the network's fast part is kept.
    *
-   * <p>{@code FULL} keeps every connection point as a node. {@code LUMPED} treats points joined by an open line as one place,
-   * which is right for a hold to far less than a gauge can show and costs a fraction. {@code LEDGER} is {@code FULL} with the
-   * volume that each boundary received as further states.
+   * <p>{@code FULL} keeps every connection point as a node. {@code LUMPED} treats points joined by
+   * an open line as one place, which is right for a hold to far less than a gauge can show and
+   * costs a fraction. {@code LEDGER} is {@code FULL} with the volume that each boundary received as
+   * further states.
    */
   public enum Detail {
     FULL,
@@ -27,7 +28,10 @@ public final class NetworkAssembler {
     LEDGER
   }
 
-  /** Time constant with which fuel trapped under a bonnet follows its surroundings: assumed, 25 min [s]. */
+  /**
+   * Time constant with which fuel trapped under a bonnet follows its surroundings: assumed, 25 min
+   * [s].
+   */
   static final double THERMAL_TIME = 1500;
 
   private static final Storage[] NO_STORAGE = {};
@@ -159,8 +163,7 @@ public final class NetworkAssembler {
       }
     }
     walls.forEach(
-        (node, branches) ->
-            branches.forEach((time, shares) -> addCreepRow(node, time, shares)));
+        (node, branches) -> branches.forEach((time, shares) -> addCreepRow(node, time, shares)));
   }
 
   private void addCreepRow(Node node, double time, Map<String, Double> shares) {
@@ -169,8 +172,7 @@ public final class NetworkAssembler {
       compliance += share;
     }
     creepRows.add(new NetworkLayout.CreepRow(node, rows, time, compliance, shares));
-    elements.add(
-        new CreepElement("hose stretch at " + node.name(), node, rows, compliance, time));
+    elements.add(new CreepElement("hose stretch at " + node.name(), node, rows, compliance, time));
     rows++;
   }
 

@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.function.Function;
 
 /**
- * Collects what the parts of a circuit bring, by the names of connection points; {@link Network} turns it into equations. Kinds
- * of part are its only callers.
+ * Collects what the parts of a circuit bring, by the names of connection points; {@link Network}
+ * turns it into equations. Kinds of part are its only callers.
  */
 public final class NetworkBuilder {
   /** Fuel that stands in any fitting, so that no connection point is without storage [m³]. */
@@ -77,7 +77,10 @@ public final class NetworkBuilder {
     creeps.add(new Creep(point, compliance, relaxationTime));
   }
 
-  /** A line that stands open: with the pump stopped its ends are at one pressure for all that a gauge can show. */
+  /**
+   * A line that stands open: with the pump stopped its ends are at one pressure for all that a
+   * gauge can show.
+   */
   public void addOpenLine(String name, String from, String to, FlowLaw law) {
     passages.add(new Passage(name, from, to, law, true));
   }

@@ -63,7 +63,8 @@ public record NetworkLayout(
   }
 
   /**
-   * Size below which an absolute error of a row no longer matters [unit of the row]: 0.01 bar, 1 mm³, 0.01 K.
+   * Size below which an absolute error of a row no longer matters [unit of the row]: 0.01 bar, 1
+   * mm³, 0.01 K.
    *
    * @return one value a row
    */

@@ -4,8 +4,8 @@ package holdcurve.model;
  * A place with one pressure: either a state of the network, or a boundary whose pressure is given.
  *
  * @param name a connection point that lies on it
- * @param row row in the state vector that collects the flow into this node: its pressure, or for a boundary in the ledger the
- *     volume received [m³]; -1 for a boundary that isn't recorded
+ * @param row row in the state vector that collects the flow into this node: its pressure, or for a
+ *     boundary in the ledger the volume received [m³]; -1 for a boundary that isn't recorded
  * @param boundary whether the pressure is given
  * @param fixedPressure pressure of a boundary [Pa gauge]; unused otherwise
  */

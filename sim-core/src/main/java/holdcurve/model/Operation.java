@@ -7,8 +7,8 @@ import java.util.TreeMap;
 import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
 
 /**
- * What is being done with a circuit during one stretch of a log. Every change of it is a switch at which the integration stops
- * and starts again, so the equations never ask the time.
+ * What is being done with a circuit during one stretch of a log. Every change of it is a switch at
+ * which the integration stops and starts again, so the equations never ask the time.
  *
  * @param pumpRunning whether the pump runs
  * @param clamps hose id → conductance that the clamp leaves [m³/(s·Pa)]
@@ -43,15 +43,13 @@ public record Operation(
 
   public Operation withPump(boolean running) {
     return new Operation(
-        running,
-        clamps,
-        injectorDuty,
-        manifoldPressure,
-        fuelTemperature,
-        measuredTemperature);
+        running, clamps, injectorDuty, manifoldPressure, fuelTemperature, measuredTemperature);
   }
 
-  /** A copy in which these hoses, and no others, are clamped so that each lets {@code conductance} [m³/(s·Pa)] past. */
+  /**
+   * A copy in which these hoses, and no others, are clamped so that each lets {@code conductance}
+   * [m³/(s·Pa)] past.
+   */
   public Operation withClamps(Set<String> hoses, double conductance) {
     Map<String, Double> set = new TreeMap<>();
     hoses.forEach(hose -> set.put(hose, conductance));
@@ -60,8 +58,7 @@ public record Operation(
   }
 
   public Operation withEngine(double duty, double manifold) {
-    return new Operation(
-        pumpRunning, clamps, duty, manifold, fuelTemperature, measuredTemperature);
+    return new Operation(pumpRunning, clamps, duty, manifold, fuelTemperature, measuredTemperature);
   }
 
   public Operation withFuelTemperature(double kelvin) {
@@ -71,11 +68,6 @@ public record Operation(
 
   public Operation withMeasuredTemperature(PolynomialSplineFunction curve) {
     return new Operation(
-        pumpRunning,
-        clamps,
-        injectorDuty,
-        manifoldPressure,
-        fuelTemperature,
-        Optional.of(curve));
+        pumpRunning, clamps, injectorDuty, manifoldPressure, fuelTemperature, Optional.of(curve));
   }
 }

@@ -1,8 +1,8 @@
 package holdcurve.model;
 
 /**
- * Trapped fuel that relaxes to the temperature of its surroundings: dθ/dt = −θ/τ, θ being its excess over them. Warming fuel
- * swells: each node gains α·V·dθ/dt.
+ * Trapped fuel that relaxes to the temperature of its surroundings: dθ/dt = −θ/τ, θ being its
+ * excess over them. Warming fuel swells: each node gains α·V·dθ/dt.
  *
  * @param row row of θ [K] in the state
  * @param timeConstant τ [s]

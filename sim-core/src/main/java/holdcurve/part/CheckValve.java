@@ -6,7 +6,6 @@ import holdcurve.circuit.Ports;
 import holdcurve.circuit.Property;
 import holdcurve.circuit.Unit;
 import holdcurve.model.NetworkBuilder;
-
 import java.util.List;
 
 /** The valve that keeps the pressure in when the pump stops. */
@@ -14,8 +13,15 @@ public final class CheckValve implements PartKind {
   public static final Property CRACK =
       Property.of("crack", Unit.BAR, 0.1, 0, 2, 0.4, "pressure that opens it", "assumed");
   public static final Property WEEP =
-      Property.of("weep", Unit.MILLILITRE_PER_MINUTE, 0.01, 0, 50, 0.8,
-          "flow back past its healthy seat at 2 bar", "assumed");
+      Property.of(
+          "weep",
+          Unit.MILLILITRE_PER_MINUTE,
+          0.01,
+          0,
+          50,
+          0.8,
+          "flow back past its healthy seat at 2 bar",
+          "assumed");
 
   public static final CheckValve KIND = new CheckValve();
 

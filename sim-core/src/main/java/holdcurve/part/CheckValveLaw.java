@@ -6,7 +6,8 @@ import holdcurve.flow.LaminarLaw;
 import holdcurve.flow.Softplus;
 
 /**
- * Forward flow once the valve is pushed open, and a small weep past the closed seat. Not odd: a check valve has a direction.
+ * Forward flow once the valve is pushed open, and a small weep past the closed seat. Not odd: a
+ * check valve has a direction.
  *
  * @param crack pressure difference that opens it [Pa]
  * @param weep flow back past the seat at {@link Seats#TEST_PRESSURE} [m³/s]
@@ -28,7 +29,9 @@ record CheckValveLaw(double crack, double weep) implements FlowLaw {
     return GRADIENT * Softplus.slope((difference - opening()) / WIDTH) + seat().slope(difference);
   }
 
-  /** The smooth opening starts some widths early; this keeps a valve without a spring shut at rest. */
+  /**
+   * The smooth opening starts some widths early; this keeps a valve without a spring shut at rest.
+   */
   private double opening() {
     return crack + 12 * WIDTH;
   }

@@ -1,19 +1,28 @@
 package holdcurve.part;
 
+import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Part;
 import holdcurve.circuit.PartKind;
 import holdcurve.circuit.Ports;
 import holdcurve.circuit.Property;
 import holdcurve.circuit.Unit;
 import holdcurve.model.NetworkBuilder;
-import holdcurve.circuit.Circuit;
 import java.util.List;
 
-/** The extra injector for cold starts: shut in every test here, and as able to drip as the others. */
+/**
+ * The extra injector for cold starts: shut in every test here, and as able to drip as the others.
+ */
 public final class ColdStartInjector implements PartKind {
   public static final Property WEEP =
-      Property.of("weep", Unit.MILLILITRE_PER_MINUTE, 0.003, 0, 50, 0.8,
-          "flow past its healthy tip at 2 bar", "assumed");
+      Property.of(
+          "weep",
+          Unit.MILLILITRE_PER_MINUTE,
+          0.003,
+          0,
+          50,
+          0.8,
+          "flow past its healthy tip at 2 bar",
+          "assumed");
 
   public static final ColdStartInjector KIND = new ColdStartInjector();
 

@@ -5,20 +5,34 @@ import holdcurve.circuit.PartKind;
 import holdcurve.circuit.Ports;
 import holdcurve.circuit.Property;
 import holdcurve.circuit.Unit;
-import holdcurve.model.NetworkBuilder;
 import holdcurve.line.SpringDiaphragm;
+import holdcurve.model.NetworkBuilder;
 import java.util.List;
 
 /** Pulsation damper: a spring-loaded diaphragm. */
 public final class Damper implements PartKind {
   public static final Property STROKE_VOLUME =
-      Property.of("stroke_volume", Unit.MILLILITRE, 1.2, 0.01, 50, 0.5,
-          "what the diaphragm displaces between its stops", "assumed");
+      Property.of(
+          "stroke_volume",
+          Unit.MILLILITRE,
+          1.2,
+          0.01,
+          50,
+          0.5,
+          "what the diaphragm displaces between its stops",
+          "assumed");
   public static final Property CENTRE =
       Property.of("centre", Unit.BAR, 1.8, 0.1, 10, 0.2, "pressure at mid-stroke", "assumed");
   public static final Property WIDTH =
-      Property.of("width", Unit.BAR, 0.9, 0.05, 5, 0.3,
-          "pressure from mid-stroke towards a stop", "assumed");
+      Property.of(
+          "width",
+          Unit.BAR,
+          0.9,
+          0.05,
+          5,
+          0.3,
+          "pressure from mid-stroke towards a stop",
+          "assumed");
 
   public static final Damper KIND = new Damper();
 

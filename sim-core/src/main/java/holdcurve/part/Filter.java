@@ -5,8 +5,8 @@ import holdcurve.circuit.PartKind;
 import holdcurve.circuit.Ports;
 import holdcurve.circuit.Property;
 import holdcurve.circuit.Unit;
-import holdcurve.model.NetworkBuilder;
 import holdcurve.flow.OrificeLaw;
+import holdcurve.model.NetworkBuilder;
 import java.util.List;
 
 /** The fuel filter: a resistance to flow and some fuel in its housing. */

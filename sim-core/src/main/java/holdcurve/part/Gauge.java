@@ -5,17 +5,25 @@ import holdcurve.circuit.PartKind;
 import holdcurve.circuit.Ports;
 import holdcurve.circuit.Property;
 import holdcurve.circuit.Unit;
-import holdcurve.model.NetworkBuilder;
 import holdcurve.line.GasSpring;
+import holdcurve.model.NetworkBuilder;
 import java.util.List;
 
 /** Where the pressure gauge is tee’d in, with the short hose that leads to it. */
 public final class Gauge implements PartKind {
   public static final Property LAG =
-      Property.of("lag", Unit.SECOND, 0.5, 0.01, 10, 0.5, "how slowly the needle follows", "assumed");
+      Property.of(
+          "lag", Unit.SECOND, 0.5, 0.01, 10, 0.5, "how slowly the needle follows", "assumed");
   public static final Property AIR =
-      Property.of("air", Unit.MILLILITRE, 1, 0, 30, 0.7,
-          "air trapped in its dead-end hose, at no pressure", "assumed");
+      Property.of(
+          "air",
+          Unit.MILLILITRE,
+          1,
+          0,
+          30,
+          0.7,
+          "air trapped in its dead-end hose, at no pressure",
+          "assumed");
 
   public static final Gauge KIND = new Gauge();
 

@@ -5,42 +5,96 @@ import holdcurve.circuit.PartKind;
 import holdcurve.circuit.Ports;
 import holdcurve.circuit.Property;
 import holdcurve.circuit.Unit;
-import holdcurve.model.NetworkBuilder;
 import holdcurve.flow.FlowLaw;
 import holdcurve.flow.LaminarLaw;
 import holdcurve.flow.Pipe;
+import holdcurve.model.NetworkBuilder;
 import java.util.List;
 
-/** Flexible hose: it stretches with pressure, at once and then for minutes, and it can be clamped. */
+/**
+ * Flexible hose: it stretches with pressure, at once and then for minutes, and it can be clamped.
+ */
 public final class Hose implements PartKind {
   public static final Property LENGTH =
       Property.of("length", Unit.METRE, 0.5, 0.01, 20, 0.3, "length", "assumed");
   public static final Property BORE =
       Property.of("bore", Unit.MILLIMETRE, 7.5, 2, 20, 0.1, "bore", "common practice");
   public static final Property COMPLIANCE =
-      Property.of("compliance", Unit.MILLILITRE_PER_BAR_METRE, 0.35, 0.01, 5, 0.4,
-          "what it takes up at once, for each bar and metre", "assumed");
+      Property.of(
+          "compliance",
+          Unit.MILLILITRE_PER_BAR_METRE,
+          0.35,
+          0.01,
+          5,
+          0.4,
+          "what it takes up at once, for each bar and metre",
+          "assumed");
   public static final Property QUICK_CREEP =
-      Property.of("quick_creep", Unit.PERCENT, 8, 0, 200, 0.6,
-          "further stretch within seconds, of what it takes up at once", "assumed");
+      Property.of(
+          "quick_creep",
+          Unit.PERCENT,
+          8,
+          0,
+          200,
+          0.6,
+          "further stretch within seconds, of what it takes up at once",
+          "assumed");
   public static final Property QUICK_CREEP_TIME =
-      Property.of("quick_creep_time", Unit.SECOND, 22, 1, 120, 0.4,
-          "time constant of the quick stretch", "assumed");
+      Property.of(
+          "quick_creep_time",
+          Unit.SECOND,
+          22,
+          1,
+          120,
+          0.4,
+          "time constant of the quick stretch",
+          "assumed");
   public static final Property SLOW_CREEP =
-      Property.of("slow_creep", Unit.PERCENT, 12, 0, 200, 0.6,
-          "further stretch within minutes, of what it takes up at once", "assumed");
+      Property.of(
+          "slow_creep",
+          Unit.PERCENT,
+          12,
+          0,
+          200,
+          0.6,
+          "further stretch within minutes, of what it takes up at once",
+          "assumed");
   public static final Property SLOW_CREEP_TIME =
-      Property.of("slow_creep_time", Unit.SECOND, 450, 60, 7200, 0.4,
-          "time constant of the slow stretch", "assumed");
+      Property.of(
+          "slow_creep_time",
+          Unit.SECOND,
+          450,
+          60,
+          7200,
+          0.4,
+          "time constant of the slow stretch",
+          "assumed");
   public static final Property CLAMP_AT =
-      Property.of("clamp_at", Unit.PERCENT, 50, 1, 99, 0,
-          "where along it a clamp is set, from its upstream end", "convention");
+      Property.of(
+          "clamp_at",
+          Unit.PERCENT,
+          50,
+          1,
+          99,
+          0,
+          "where along it a clamp is set, from its upstream end",
+          "convention");
   public static final Property CLAMPABLE =
       Property.flag("clampable", true, "whether a clamp can be set on it");
 
   public static final Hose KIND = new Hose();
 
-  private static final List<Property> PROPERTIES = List.of(LENGTH, BORE, COMPLIANCE, QUICK_CREEP, QUICK_CREEP_TIME, SLOW_CREEP, SLOW_CREEP_TIME, CLAMP_AT, CLAMPABLE);
+  private static final List<Property> PROPERTIES =
+      List.of(
+          LENGTH,
+          BORE,
+          COMPLIANCE,
+          QUICK_CREEP,
+          QUICK_CREEP_TIME,
+          SLOW_CREEP,
+          SLOW_CREEP_TIME,
+          CLAMP_AT,
+          CLAMPABLE);
 
   private Hose() {}
 

@@ -1,13 +1,13 @@
 package holdcurve.part;
 
+import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Part;
 import holdcurve.circuit.PartKind;
 import holdcurve.circuit.Ports;
 import holdcurve.circuit.Property;
 import holdcurve.circuit.Unit;
-import holdcurve.model.NetworkBuilder;
-import holdcurve.circuit.Circuit;
 import holdcurve.flow.OrificeLaw;
+import holdcurve.model.NetworkBuilder;
 import java.util.List;
 
 /** One or several like injectors on the rail. */
@@ -15,13 +15,27 @@ public final class Injector implements PartKind {
   public static final Property COUNT =
       Property.of("count", Unit.NONE, 1, 1, 16, 0, "how many", "convention");
   public static final Property STATIC_FLOW =
-      Property.of("static_flow", Unit.MILLILITRE_PER_MINUTE, 250, 20, 3000, 0.2,
-          "flow of one, held open, at the rated pressure", "assumed");
+      Property.of(
+          "static_flow",
+          Unit.MILLILITRE_PER_MINUTE,
+          250,
+          20,
+          3000,
+          0.2,
+          "flow of one, held open, at the rated pressure",
+          "assumed");
   public static final Property RATED =
       Property.of("rated", Unit.BAR, 2.5, 0.5, 6, 0, "pressure of the stated flow", "convention");
   public static final Property WEEP =
-      Property.of("weep", Unit.MILLILITRE_PER_MINUTE, 0.002, 0, 50, 0.8,
-          "flow past the healthy tip of one at 2 bar", "assumed");
+      Property.of(
+          "weep",
+          Unit.MILLILITRE_PER_MINUTE,
+          0.002,
+          0,
+          50,
+          0.8,
+          "flow past the healthy tip of one at 2 bar",
+          "assumed");
 
   public static final Injector KIND = new Injector();
 

@@ -5,12 +5,10 @@ import holdcurve.circuit.PartKind;
 import holdcurve.circuit.Ports;
 import holdcurve.circuit.Property;
 import holdcurve.model.NetworkBuilder;
-
 import java.util.List;
 
 /** A hose or pipe joint worth naming. It has no equations until it leaks. */
 public final class Joint implements PartKind {
-
 
   public static final Joint KIND = new Joint();
 

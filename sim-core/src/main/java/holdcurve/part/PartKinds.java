@@ -4,7 +4,10 @@ import holdcurve.circuit.PartKind;
 import java.util.List;
 import java.util.Optional;
 
-/** Every kind of part that a circuit file can name. A new kind is a class beside this one and a line here. */
+/**
+ * Every kind of part that a circuit file can name. A new kind is a class beside this one and a line
+ * here.
+ */
 public final class PartKinds {
   private static final List<PartKind> ALL =
       List.of(

@@ -7,20 +7,40 @@ import holdcurve.circuit.Property;
 import holdcurve.circuit.Unit;
 import holdcurve.flow.LaminarLaw;
 import holdcurve.model.NetworkBuilder;
-
 import java.util.List;
 
 /** The electric pump. Its check valve is a part of its own, since it fails by itself. */
 public final class Pump implements PartKind {
   public static final Property FREE_FLOW =
-      Property.of("free_flow", Unit.LITRE_PER_MINUTE, 2.0, 0.1, 20, 0.3,
-          "flow against no pressure", "assumed");
+      Property.of(
+          "free_flow",
+          Unit.LITRE_PER_MINUTE,
+          2.0,
+          0.1,
+          20,
+          0.3,
+          "flow against no pressure",
+          "assumed");
   public static final Property STALL =
-      Property.of("stall", Unit.BAR, 6.0, 1, 20, 0.2,
-          "pressure at which the pump delivers nothing", "assumed");
+      Property.of(
+          "stall",
+          Unit.BAR,
+          6.0,
+          1,
+          20,
+          0.2,
+          "pressure at which the pump delivers nothing",
+          "assumed");
   public static final Property RELIEF =
-      Property.of("relief", Unit.BAR, 5.0, 1, 20, 0.2,
-          "pressure at which its own relief valve opens", "assumed");
+      Property.of(
+          "relief",
+          Unit.BAR,
+          5.0,
+          1,
+          20,
+          0.2,
+          "pressure at which its own relief valve opens",
+          "assumed");
 
   public static final Pump KIND = new Pump();
 

@@ -4,10 +4,11 @@ import holdcurve.flow.FlowLaw;
 import holdcurve.flow.Softplus;
 
 /**
- * Flow of a running pump against the pressure it works against: Q₀ (1 − (p/p_stall)²), less what its relief valve lets back.
+ * Flow of a running pump against the pressure it works against: Q₀ (1 − (p/p_stall)²), less what
+ * its relief valve lets back.
  *
- * <p>As a {@link FlowLaw} the difference is upstream minus downstream, so minus the pressure it works against. Not odd: a pump
- * has a direction.
+ * <p>As a {@link FlowLaw} the difference is upstream minus downstream, so minus the pressure it
+ * works against. Not odd: a pump has a direction.
  *
  * @param freeFlow Q₀ [m³/s]
  * @param stall p_stall [Pa]

@@ -6,7 +6,6 @@ import holdcurve.circuit.Ports;
 import holdcurve.circuit.Property;
 import holdcurve.circuit.Unit;
 import holdcurve.model.NetworkBuilder;
-
 import java.util.List;
 
 /** The rail or ring line that feeds the injectors. */

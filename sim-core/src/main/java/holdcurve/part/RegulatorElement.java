@@ -10,8 +10,8 @@ import holdcurve.model.Node;
  *
  * <pre>Q = G w S((p − p_set)/w) φ(p − p_down)/φ(p_set),   φ(d) = d/(d² + L²)^(1/4)</pre>
  *
- * with the softplus S, so that it is shut below the set pressure but for an exponential tail of width w, and passes G for each
- * pascal above it.
+ * with the softplus S, so that it is shut below the set pressure but for an exponential tail of
+ * width w, and passes G for each pascal above it.
  *
  * @param from inlet
  * @param to return side

@@ -5,9 +5,9 @@ import holdcurve.circuit.PartKind;
 import holdcurve.circuit.Ports;
 import holdcurve.circuit.Property;
 import holdcurve.circuit.Unit;
-import holdcurve.model.NetworkBuilder;
 import holdcurve.flow.Pipe;
 import holdcurve.line.ThickTube;
+import holdcurve.model.NetworkBuilder;
 import java.util.List;
 
 /** Rigid line of metal or plastic. It can't be clamped. */
@@ -19,8 +19,15 @@ public final class RigidPipe implements PartKind {
   public static final Property WALL =
       Property.of("wall", Unit.MILLIMETRE, 1, 0.2, 5, 0.1, "wall thickness", "common practice");
   public static final Property STIFFNESS =
-      Property.of("stiffness", Unit.GIGAPASCAL, 207, 0.1, 220, 0,
-          "modulus of elasticity of the wall: steel 207, polyamide about 0.4", "handbook, steel");
+      Property.of(
+          "stiffness",
+          Unit.GIGAPASCAL,
+          207,
+          0.1,
+          220,
+          0,
+          "modulus of elasticity of the wall: steel 207, polyamide about 0.4",
+          "handbook, steel");
 
   public static final RigidPipe KIND = new RigidPipe();
 
