@@ -1,0 +1,148 @@
+package holdcurve.evidence;
+
+import java.util.List;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.CholeskyDecomposition;
+import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.linear.RealVector;
+
+/**
+ * Levenberg–Marquardt on the stacked residuals [r(u); u].
+ *
+ * <p>The prior gives the natural metric, so the damping is a multiple of the identity, and the
+ * normal matrix JᵀJ + I is never singular: the normal equations are safe here. Damping is updated
+ * as in Madsen, Nielsen and Tingleff, "Methods for non-linear least squares problems" (Technical
+ * University of Denmark, 2004), algorithm 3.16. Written here because the likelihood call is the
+ * dear part: a search that runs into a known mode's neighbourhood stops, and failed points are
+ * merely refused steps.
+ */
+final class DampedGaussNewton {
+  private static final int ITERATIONS = 40;
+
+  /** Predicted decrease of the negative log posterior at which the search ends [nat]. */
+  private static final double TOLERANCE = 1e-4;
+
+  private static final double SAME_MODE = 0.3;
+
+  private final CountedLikelihood likelihood;
+  private final ResidualSlope slope;
+  private final List<Mode> known;
+
+  private double[] u;
+  private double[] residuals;
+  private double logLikelihood;
+  private double damping = 1;
+  private double growth = 2;
+
+  DampedGaussNewton(CountedLikelihood likelihood, List<Mode> known) {
+    this.likelihood = likelihood;
+    this.slope = new ResidualSlope(likelihood);
+    this.known = known;
+  }
+
+  /** The mode reached from a start; null when the model fails at the start or the mode is known. */
+  Mode search(double[] start) {
+    moveTo(start, new double[likelihood.residualForm().residualCount()]);
+    if (!Double.isFinite(LogSum.squaredNorm(residuals))) {
+      return null;
+    }
+    for (int iteration = 0; iteration < ITERATIONS; iteration++) {
+      Local local = new Local(slope.at(u, residuals), residuals, u);
+      RealVector newton = local.step(0);
+      if (isKnown(newton)) {
+        return null;
+      }
+      if (local.predictedDecrease(newton, 0) < TOLERANCE) {
+        return mode(local, true);
+      }
+      if (!improve(local)) {
+        return mode(local, false);
+      }
+    }
+    return mode(new Local(slope.at(u, residuals), residuals, u), false);
+  }
+
+  private void moveTo(double[] place, double[] newResiduals) {
+    u = place.clone();
+    residuals = newResiduals;
+    logLikelihood = likelihood.residuals(u, residuals);
+  }
+
+  private boolean isKnown(RealVector newton) {
+    double[] aim = new ArrayRealVector(u, false).add(newton).toArray();
+    return known.stream().anyMatch(mode -> mode.distance(aim) < SAME_MODE);
+  }
+
+  /** Raises the damping until a step goes downhill; false when none does. */
+  private boolean improve(Local local) {
+    double before = objective(residuals, u);
+    for (int attempt = 0; attempt < 12; attempt++) {
+      RealVector step = local.step(damping);
+      double[] trial = new ArrayRealVector(u, false).add(step).toArray();
+      double[] there = new double[residuals.length];
+      double trialLog = likelihood.residuals(trial, there);
+      double gain = (before - objective(there, trial)) / local.predictedDecrease(step, damping);
+      if (gain > 0) {
+        accept(trial, there, trialLog, gain);
+        return true;
+      }
+      damping *= growth;
+      growth *= 2;
+    }
+    return false;
+  }
+
+  private void accept(double[] trial, double[] there, double trialLog, double gain) {
+    u = trial;
+    residuals = there;
+    logLikelihood = trialLog;
+    damping *= Math.max(1.0 / 10, 1 - Math.pow(2 * gain - 1, 3));
+    growth = 2;
+  }
+
+  private static double objective(double[] residuals, double[] u) {
+    double value = 0.5 * (LogSum.squaredNorm(residuals) + LogSum.squaredNorm(u));
+    return Double.isNaN(value) ? Double.POSITIVE_INFINITY : value;
+  }
+
+  private Mode mode(Local local, boolean converged) {
+    return new Mode(
+        u.clone(),
+        logLikelihood,
+        local.hessian.getData(),
+        new CholeskyDecomposition(local.hessian).getL().getData(),
+        converged);
+  }
+
+  /** Quadratic model of the negative log posterior at one place. */
+  private static final class Local {
+    private final RealMatrix hessian;
+    private final RealVector gradient;
+
+    Local(double[][] jacobian, double[] residuals, double[] u) {
+      RealMatrix matrix = new Array2DRowRealMatrix(jacobian, false);
+      RealMatrix product = matrix.transpose().multiply(matrix);
+      for (int i = 0; i < u.length; i++) {
+        product.addToEntry(i, i, 1);
+      }
+      hessian = product;
+      gradient =
+          new ArrayRealVector(matrix.preMultiply(residuals), false)
+              .add(new ArrayRealVector(u, false));
+    }
+
+    RealVector step(double damping) {
+      RealMatrix damped = hessian.copy();
+      for (int i = 0; i < gradient.getDimension(); i++) {
+        damped.addToEntry(i, i, damping);
+      }
+      return new CholeskyDecomposition(damped).getSolver().solve(gradient.mapMultiply(-1));
+    }
+
+    /** Decrease of the quadratic model along a damped step, always positive [nat]. */
+    double predictedDecrease(RealVector step, double damping) {
+      return 0.5 * (damping * step.dotProduct(step) - step.dotProduct(gradient));
+    }
+  }
+}

@@ -1,0 +1,41 @@
+package holdcurve.evidence;
+
+/**
+ * Evidence of one model, its posterior draws, and how far to believe them.
+ *
+ * @param logEvidence ln Z [nat]; negative infinity when no possible point was found
+ * @param standardError Monte Carlo standard error of {@code logEvidence} [nat]; infinite when
+ *     nothing can be said
+ * @param draws posterior draws with normalised weights
+ * @param effectiveSampleSize of the draws [-]
+ * @param paretoShape Pareto k̂ of the importance weights [-]; NaN for {@link Method#TEMPERED}
+ * @param method how the numbers were obtained
+ * @param reliable whether the diagnostics pass
+ * @param likelihoodCalls calls spent in all, mode search included [-]
+ * @param laplaceLogEvidence Laplace's approximation over the modes found [nat]; NaN without modes
+ * @param maximumLogLikelihood largest log likelihood met [nat]
+ * @param bestPoint where it was met [-]
+ * @param modes number of distinct modes found [-]
+ */
+public record Evidence(
+    double logEvidence,
+    double standardError,
+    WeightedDraws draws,
+    double effectiveSampleSize,
+    double paretoShape,
+    Method method,
+    boolean reliable,
+    long likelihoodCalls,
+    double laplaceLogEvidence,
+    double maximumLogLikelihood,
+    double[] bestPoint,
+    int modes) {
+
+  /** How an evidence was obtained. */
+  public enum Method {
+    /** Adaptive importance sampling on the modes. */
+    IMPORTANCE,
+    /** Tempered sequential Monte Carlo from the prior. */
+    TEMPERED
+  }
+}

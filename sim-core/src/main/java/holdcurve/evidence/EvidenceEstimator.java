@@ -1,0 +1,80 @@
+package holdcurve.evidence;
+
+import java.util.List;
+import org.apache.commons.math3.random.Well19937c;
+
+/**
+ * Estimates the evidence of one model.
+ *
+ * <p>A model with residuals is sampled by adaptive importance sampling on its modes; that costs a
+ * few hundred likelihood calls. Where the diagnostics stay bad within the budget, and for a model
+ * without residuals, tempered runs from the prior do the work for some ten thousand calls or more.
+ */
+public final class EvidenceEstimator {
+  private EvidenceEstimator() {}
+
+  /**
+   * @param likelihood the model
+   * @param seed seed of all draws
+   * @param settings budgets
+   * @return evidence, draws and diagnostics
+   */
+  public static Evidence estimate(LogLikelihood likelihood, long seed, Settings settings) {
+    CountedLikelihood counted = new CountedLikelihood(likelihood);
+    List<Mode> modes =
+        counted.residualForm() == null
+            ? List.of()
+            : ModeFinder.find(counted, new Well19937c(Gaussians.seed(seed, 0)), settings);
+    if (!modes.isEmpty()) {
+      DrawPool pool = new DrawPool(counted, new Well19937c(Gaussians.seed(seed, 1)));
+      if (new ImportanceRounds(pool, settings).run(Mixture.at(modes, counted.dimension()))) {
+        return importance(counted, pool, modes);
+      }
+    }
+    return tempered(counted, modes, seed, settings);
+  }
+
+  private static Evidence importance(
+      CountedLikelihood likelihood, DrawPool pool, List<Mode> modes) {
+    double[] weights = pool.weights();
+    return new Evidence(
+        pool.logEvidence(),
+        pool.standardError(),
+        new WeightedDraws(pool.draws(), weights),
+        1 / LogSum.squaredNorm(weights),
+        ParetoTail.ofWeights(pool.logWeights()),
+        Evidence.Method.IMPORTANCE,
+        true,
+        likelihood.calls(),
+        laplace(modes),
+        likelihood.best(),
+        likelihood.bestPoint(),
+        modes.size());
+  }
+
+  private static Evidence tempered(
+      CountedLikelihood likelihood, List<Mode> modes, long seed, Settings settings) {
+    TemperedEvidence runs = new TemperedEvidence(likelihood, Gaussians.seed(seed, 2), settings);
+    WeightedDraws draws = runs.draws();
+    double sampleSize = draws.effectiveSampleSize();
+    return new Evidence(
+        runs.logEvidence(),
+        runs.standardError(),
+        draws,
+        sampleSize,
+        Double.NaN,
+        Evidence.Method.TEMPERED,
+        sampleSize >= settings.minimumSampleSize() && runs.standardError() < 0.5,
+        likelihood.calls(),
+        laplace(modes),
+        likelihood.best(),
+        likelihood.bestPoint(),
+        modes.size());
+  }
+
+  private static double laplace(List<Mode> modes) {
+    return modes.isEmpty()
+        ? Double.NaN
+        : LogSum.of(modes.stream().mapToDouble(Mode::laplaceLogEvidence).toArray());
+  }
+}

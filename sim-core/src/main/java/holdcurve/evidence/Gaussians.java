@@ -1,0 +1,58 @@
+package holdcurve.evidence;
+
+import java.util.SplittableRandom;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.CholeskyDecomposition;
+import org.apache.commons.math3.random.RandomGenerator;
+
+/** Small helpers for normal vectors and their factors. */
+final class Gaussians {
+  private Gaussians() {}
+
+  /** A vector of independent N(0, 1) numbers. */
+  static double[] vector(RandomGenerator random, int dimension) {
+    double[] z = new double[dimension];
+    for (int i = 0; i < dimension; i++) {
+      z[i] = random.nextGaussian();
+    }
+    return z;
+  }
+
+  /** Lower triangular factor L with L Lᵀ = matrix; rounding asymmetry is averaged away. */
+  static double[][] factor(double[][] matrix) {
+    int n = matrix.length;
+    double[][] symmetric = new double[n][n];
+    for (int i = 0; i < n; i++) {
+      for (int j = 0; j < n; j++) {
+        symmetric[i][j] = 0.5 * (matrix[i][j] + matrix[j][i]);
+      }
+    }
+    return new CholeskyDecomposition(new Array2DRowRealMatrix(symmetric, false), 1e-12, 0)
+        .getL()
+        .getData();
+  }
+
+  /** Inverse of a symmetric positive definite matrix. */
+  static double[][] inverse(double[][] matrix) {
+    return new CholeskyDecomposition(new Array2DRowRealMatrix(matrix, false), 1e-6, 0)
+        .getSolver()
+        .getInverse()
+        .getData();
+  }
+
+  /** origin + scale · L z. */
+  static double[] affine(double[] origin, double[][] lower, double scale, double[] z) {
+    double[] out = origin.clone();
+    for (int i = 0; i < out.length; i++) {
+      for (int j = 0; j <= i; j++) {
+        out[i] += scale * lower[i][j] * z[j];
+      }
+    }
+    return out;
+  }
+
+  /** An independent seed for part number {@code index} of a job seeded with {@code seed}. */
+  static long seed(long seed, int index) {
+    return new SplittableRandom(seed + 0x632be59bd9b4e019L * (index + 1)).nextLong();
+  }
+}

@@ -1,0 +1,41 @@
+package holdcurve.evidence;
+
+/**
+ * A local maximum of the posterior density and the curvature there.
+ *
+ * @param u place of the mode [-]
+ * @param logLikelihood true log likelihood at the mode [nat]
+ * @param hessian Gauss–Newton Hessian of the negative log posterior, JᵀJ + I, d by d [-]
+ * @param cholesky lower triangular G with G Gᵀ = hessian [-]
+ * @param converged whether the search met its tolerance
+ */
+public record Mode(
+    double[] u, double logLikelihood, double[][] hessian, double[][] cholesky, boolean converged) {
+
+  /** Laplace's approximation of this mode's share of the log evidence [nat]. */
+  public double laplaceLogEvidence() {
+    double halfLogDeterminant = 0;
+    for (int i = 0; i < u.length; i++) {
+      halfLogDeterminant += Math.log(cholesky[i][i]);
+    }
+    return logPosterior() - halfLogDeterminant;
+  }
+
+  /** Log likelihood plus log prior, without the prior's constant [nat]. */
+  double logPosterior() {
+    return logLikelihood - 0.5 * LogSum.squaredNorm(u);
+  }
+
+  /** Distance of a point from the mode in posterior standard deviations, ‖Gᵀ(v − u)‖ [-]. */
+  double distance(double[] v) {
+    double sum = 0;
+    for (int j = 0; j < u.length; j++) {
+      double along = 0;
+      for (int i = j; i < u.length; i++) {
+        along += cholesky[i][j] * (v[i] - u[i]);
+      }
+      sum += along * along;
+    }
+    return Math.sqrt(sum);
+  }
+}
