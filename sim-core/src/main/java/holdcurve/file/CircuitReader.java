@@ -31,7 +31,9 @@ public final class CircuitReader {
     JsonPlace root = JsonFiles.read(file, "holdcurve-circuit", 1);
     root.allow(ENTRIES);
     String title =
-        root.find("title").map(place -> place.text("give it a name")).orElse(file.getFileName().toString());
+        root.find("title")
+            .map(place -> place.text("give it a name"))
+            .orElse(file.getFileName().toString());
     List<Part> parts = readParts(root.get("parts", "list the parts of the circuit"));
     Circuit circuit = new Circuit(title, readFluid(root), parts);
     CircuitCheck.check(circuit, file.toString());
@@ -47,10 +49,12 @@ public final class CircuitReader {
     place.requireObject("write { \"kind\": \"petrol\" }");
     place.allow(FLUID_ENTRIES);
     JsonPlace kind = place.get("kind", remedy);
-    double reid =
-        place.find("reid_kPa").map(p -> p.number(35, 105, " kPa")).orElse(60.0) * 1e3;
+    double reid = place.find("reid_kPa").map(p -> p.number(35, 105, " kPa")).orElse(60.0) * 1e3;
     double density =
-        place.find("density_kg_m3").map(p -> p.number(720, 775, " kg/m³")).orElse(Petrol.USUAL_DENSITY_15);
+        place
+            .find("density_kg_m3")
+            .map(p -> p.number(720, 775, " kg/m³"))
+            .orElse(Petrol.USUAL_DENSITY_15);
     return Fluids.byId(kind.text(remedy), Petrol.of(reid, density))
         .orElseThrow(() -> kind.bad("unknown fluid " + kind.shown(), "use " + remedy));
   }
@@ -97,5 +101,4 @@ public final class CircuitReader {
         "name the connection point of the " + kind.id() + ", the same word as at the part it joins";
     return place.get(name, remedy).text(remedy);
   }
-
 }

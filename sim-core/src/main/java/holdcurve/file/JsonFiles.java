@@ -56,7 +56,8 @@ final class JsonFiles {
         throw InputException.at(name, "", "this is a folder", "name the file inside it");
       }
       if (Files.size(file) > MOST_BYTES) {
-        throw InputException.at(name, "", "the file is larger than 8 MB", "check that it is the right file");
+        throw InputException.at(
+            name, "", "the file is larger than 8 MB", "check that it is the right file");
       }
       JsonNode node = MAPPER.readTree(file.toFile());
       if (node == null || node.isMissingNode()) {
@@ -64,9 +65,11 @@ final class JsonFiles {
       }
       return new JsonPlace(name, "", node);
     } catch (NoSuchFileException e) {
-      throw InputException.because(name, "", "there is no such file", "check the name and the folder", e);
+      throw InputException.because(
+          name, "", "there is no such file", "check the name and the folder", e);
     } catch (JsonProcessingException e) {
-      throw InputException.because(name, place(e), "not valid JSON: " + plain(e), "correct it there", e);
+      throw InputException.because(
+          name, place(e), "not valid JSON: " + plain(e), "correct it there", e);
     } catch (IOException e) {
       throw InputException.because(name, "", "the file can't be read", "check its permissions", e);
     }

@@ -7,7 +7,8 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * A value inside a JSON file that knows where it stands, so that whatever is wrong with it can be said with file and place.
+ * A value inside a JSON file that knows where it stands, so that whatever is wrong with it can be
+ * said with file and place.
  *
  * @param file the file as the user named it
  * @param path such as {@code parts[3].length_m}; empty for the whole file
@@ -45,7 +46,9 @@ record JsonPlace(String file, String path, JsonNode node) {
             name -> {
               if (!known.contains(name)) {
                 throw step(name, node.get(name))
-                    .bad("unknown entry", "known here: " + Words.list(known.stream().sorted().toList()));
+                    .bad(
+                        "unknown entry",
+                        "known here: " + Words.list(known.stream().sorted().toList()));
               }
             });
   }

@@ -24,8 +24,7 @@ final class PartProperties {
       String name = names.next();
       if (!isStructure(name, kind)) {
         JsonPlace place = part.get(name, "give it a value or leave it out");
-        Property property =
-            byFileName(kind, name).orElseThrow(() -> unknown(place, kind, name));
+        Property property = byFileName(kind, name).orElseThrow(() -> unknown(place, kind, name));
         values.put(property, value(place, property));
       }
     }

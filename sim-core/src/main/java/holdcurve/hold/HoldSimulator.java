@@ -5,20 +5,21 @@ import holdcurve.circuit.Part;
 import holdcurve.model.Network;
 import holdcurve.model.NetworkAssembler;
 import holdcurve.model.NetworkAssembler.Detail;
+import holdcurve.model.NetworkLayout;
 import holdcurve.model.Operation;
 import holdcurve.ode.LeanRosenbrockDriver;
 import holdcurve.ode.RosenbrockMethod;
 import holdcurve.ode.Tolerances;
-import holdcurve.model.NetworkLayout;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
 /**
- * Computes what the gauge shows after the pump has stopped, fast enough to be asked thousands of times.
+ * Computes what the gauge shows after the pump has stopped, fast enough to be asked thousands of
+ * times.
  *
- * <p>Connection points joined by open lines are treated as one place ({@link Detail#LUMPED}). Not thread-safe: one simulator a
- * thread.
+ * <p>Connection points joined by open lines are treated as one place ({@link Detail#LUMPED}). Not
+ * thread-safe: one simulator a thread.
  */
 public final class HoldSimulator {
   /** Relative tolerance that keeps the error well under a millibar. */
@@ -55,8 +56,7 @@ public final class HoldSimulator {
     double openEnd = clamps ? setup.clampTime() : end;
     run(open, 0, y, openEnd, times, shown);
     if (clamps) {
-      Operation held =
-          setup.operation().withClamps(setup.clamped(), setup.clampConductance());
+      Operation held = setup.operation().withClamps(setup.clamped(), setup.clampConductance());
       Network shut = NetworkAssembler.assemble(condition, held, detail);
       double[] state = shut.carryOver(y, open);
       squeeze(shut, state, condition, setup);

@@ -13,12 +13,18 @@ public record GaugeSpec(double range, double accuracyClass, double resolution) {
     return new GaugeSpec(4e5, 0.016, 2e3);
   }
 
-  /** Standard uncertainty of the error common to all readings [Pa]: a rectangular distribution inside the class limits. */
+  /**
+   * Standard uncertainty of the error common to all readings [Pa]: a rectangular distribution
+   * inside the class limits.
+   */
   public double classUncertainty() {
     return accuracyClass * range / Math.sqrt(3);
   }
 
-  /** Standard uncertainty of rounding to the resolution [Pa]: a rectangular distribution half a step wide each way. */
+  /**
+   * Standard uncertainty of rounding to the resolution [Pa]: a rectangular distribution half a step
+   * wide each way.
+   */
   public double roundingUncertainty() {
     return resolution / Math.sqrt(12);
   }

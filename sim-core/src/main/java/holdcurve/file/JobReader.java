@@ -1,0 +1,187 @@
+package holdcurve.file;
+
+import holdcurve.circuit.Circuit;
+import holdcurve.circuit.Part;
+import holdcurve.job.GaugeSpec;
+import holdcurve.job.HoldTest;
+import holdcurve.job.Job;
+import holdcurve.log.GaugeLogReader;
+import holdcurve.log.LogImport;
+import holdcurve.part.Hose;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/** Reads {@code *.job.json} and the circuit and logs that it names, relative to its own folder. */
+public final class JobReader {
+  private static final Set<String> ENTRIES =
+      Set.of("format", "title", "notes", "circuit", "gauge", "tests", "priors");
+  private static final Set<String> GAUGE_ENTRIES =
+      Set.of("range_bar", "class_percent", "resolution_bar");
+  private static final Set<String> TEST_ENTRIES =
+      Set.of("id", "clamped", "clamp_time_s", "prime_s", "fuel_temp_C", "log", "date", "notes");
+
+  private final Path file;
+  private final List<String> understood = new ArrayList<>();
+
+  private JobReader(Path file) {
+    this.file = file;
+  }
+
+  /**
+   * @throws InputException if the job, its circuit or one of its logs can't be used
+   */
+  public static Job read(Path file) {
+    return new JobReader(file).read();
+  }
+
+  /** A job of one hold without clamps, made from a circuit and a log alone. */
+  public static Job of(Path circuitFile, Path logFile) {
+    Circuit circuit = CircuitReader.read(circuitFile);
+    LogImport log = GaugeLogReader.read(logFile);
+    HoldTest test = HoldTest.of("hold", Set.of(), log.log());
+    return new Job(
+        circuit.title(), circuit, GaugeSpec.usual(), List.of(test), Map.of(), log.understood());
+  }
+
+  private Job read() {
+    JsonPlace root = JsonFiles.read(file, "holdcurve-job", 1);
+    root.allow(ENTRIES);
+    Circuit circuit = readCircuit(root);
+    return new Job(
+        root.get("title", "give the job a title").text("write what you call it"),
+        circuit,
+        root.find("gauge").map(JobReader::gauge).orElseGet(GaugeSpec::usual),
+        readTests(root.get("tests", "list the hold tests"), circuit),
+        readPriors(root),
+        understood);
+  }
+
+  private Circuit readCircuit(JsonPlace root) {
+    String remedy = "name the circuit file, such as \"my-car.circuit.json\"";
+    return CircuitReader.read(sibling(root.get("circuit", remedy), remedy));
+  }
+
+  /**
+   * A file beside this one. A name can't climb out of the folders it lies in by more than the
+   * shipped layout needs.
+   */
+  private Path sibling(JsonPlace place, String remedy) {
+    String name = place.text(remedy);
+    Path named = Path.of(name);
+    if (named.isAbsolute()) {
+      throw place.bad("'" + name + "' is an absolute path", "write it relative to the job file");
+    }
+    Path folder = file.toAbsolutePath().normalize().getParent();
+    Path target = folder.resolve(named).normalize();
+    Path highest = folder.getParent() == null ? folder : folder.getParent();
+    if (!target.startsWith(highest)) {
+      throw place.bad(
+          "'" + name + "' leads out of the folder of the job",
+          "keep the file beside the job or in a folder beside it");
+    }
+    Path given = file.getParent();
+    return given == null ? named : given.resolve(named).normalize();
+  }
+
+  private static GaugeSpec gauge(JsonPlace place) {
+    place.requireObject(
+        "write { \"range_bar\": 4, \"class_percent\": 1.6, \"resolution_bar\": 0.02 }");
+    place.allow(GAUGE_ENTRIES);
+    GaugeSpec usual = GaugeSpec.usual();
+    return new GaugeSpec(
+        bar(place, "range_bar", 1, 40, usual.range()),
+        place
+            .find("class_percent")
+            .map(p -> p.number(0.01, 10, " %") / 100)
+            .orElse(usual.accuracyClass()),
+        bar(place, "resolution_bar", 0.0001, 1, usual.resolution()));
+  }
+
+  private static double bar(JsonPlace place, String name, double least, double most, double usual) {
+    return place.find(name).map(p -> p.number(least, most, " bar") * 1e5).orElse(usual);
+  }
+
+  private List<HoldTest> readTests(JsonPlace list, Circuit circuit) {
+    List<JsonPlace> items = list.items("list the tests as [ { \"id\": ..., \"log\": ... }, ... ]");
+    if (items.isEmpty()) {
+      throw list.bad("there is no hold test", "add one with its log");
+    }
+    List<HoldTest> tests = new ArrayList<>();
+    Set<String> ids = new HashSet<>();
+    for (JsonPlace item : items) {
+      HoldTest test = readTest(item, circuit);
+      if (!ids.add(test.id())) {
+        throw item.bad("a second test is called '" + test.id() + "'", "give each its own id");
+      }
+      tests.add(test);
+    }
+    return tests;
+  }
+
+  private HoldTest readTest(JsonPlace place, Circuit circuit) {
+    place.requireObject("describe a test as { \"id\": ..., \"clamped\": [ ], \"log\": ... }");
+    place.allow(TEST_ENTRIES);
+    String id = place.get("id", "give the test a short name").text("write a short name");
+    Path logFile = sibling(place.get("log", "name its log file"), "name its log file");
+    LogImport log = GaugeLogReader.read(logFile);
+    log.understood().forEach(sentence -> understood.add(id + ": " + sentence));
+    return new HoldTest(
+        id,
+        clampedHoses(place, circuit),
+        place.find("clamp_time_s").map(p -> p.number(0, 600, " s")).orElse(5.0),
+        place.find("prime_s").map(p -> p.number(0, 36000, " s")).orElse(20.0),
+        place
+            .find("fuel_temp_C")
+            .map(p -> OptionalDouble.of(p.number(-20, 90, " °C") + 273.15))
+            .orElseGet(OptionalDouble::empty),
+        log.log(),
+        place.find("date").map(p -> p.text("write a date")).orElse(""),
+        place.find("notes").map(p -> p.text("write a text")).orElse(""));
+  }
+
+  private static Set<String> clampedHoses(JsonPlace test, Circuit circuit) {
+    List<String> clampable =
+        circuit.partsOf(Hose.KIND).stream()
+            .filter(hose -> hose.is(Hose.CLAMPABLE))
+            .map(Part::id)
+            .toList();
+    Set<String> hoses = new LinkedHashSet<>();
+    test.find("clamped")
+        .ifPresent(
+            list -> {
+              for (JsonPlace item : list.items("list hose ids, or [ ] for none")) {
+                String hose = item.text("write the id of a hose");
+                if (!clampable.contains(hose)) {
+                  throw item.bad(
+                      "no hose '" + hose + "' that can be clamped",
+                      "in this circuit one can clamp " + Words.list(clampable));
+                }
+                hoses.add(hose);
+              }
+            });
+    return hoses;
+  }
+
+  private static Map<String, Double> readPriors(JsonPlace root) {
+    Map<String, Double> priors = new LinkedHashMap<>();
+    root.find("priors")
+        .ifPresent(
+            place -> {
+              place.requireObject("write { \"fault id\": 0.5 }");
+              place
+                  .node()
+                  .fieldNames()
+                  .forEachRemaining(
+                      name ->
+                          priors.put(name, place.get(name, "give a number").number(0, 1000, "")));
+            });
+    return priors;
+  }
+}
