@@ -1,0 +1,157 @@
+package holdcurve.log;
+
+import holdcurve.file.InputException;
+import holdcurve.log.RowReader.EventLine;
+import holdcurve.log.RowReader.Row;
+import java.io.IOException;
+import java.io.Reader;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Reads a gauge log in any of the shapes in which people and loggers write one, and says what it
+ * understood.
+ *
+ * <p>The canonical shape is CSV with the headings {@code
+ * time_s,pressure_bar[,fuel_temp_C][,event]}, comment lines that start with '#', and time zero at
+ * the pump stop unless an event says {@code pump stop}. Also read: other separators, decimal
+ * commas, times with colons or in minutes, pressures in mbar, kPa, MPa, psi or kg/cm², temperatures
+ * in °F or K, columns in any order, tables without headings, UTF-16 and Windows-1252.
+ *
+ * <p>All methods throw {@link InputException} where the text can't be read as one log.
+ */
+public final class GaugeLogReader {
+  private static final int FEWEST = 3;
+  private static final double LATEST_START = 3600;
+
+  private final LogText source;
+  private final List<PassedOver> passedOver = new ArrayList<>();
+
+  private GaugeLogReader(LogText source) {
+    this.source = source;
+  }
+
+  /** Reads a file of at most 64 MB. */
+  public static LogImport read(Path file) {
+    return new GaugeLogReader(LogText.of(file)).read();
+  }
+
+  /**
+   * Reads characters to their end; the caller closes the reader.
+   *
+   * @param name where they come from, for messages
+   */
+  public static LogImport read(String name, Reader reader) throws IOException {
+    return new GaugeLogReader(LogText.of(name, reader)).read();
+  }
+
+  /**
+   * Reads a text, for example from the clipboard.
+   *
+   * @param name where it comes from, for messages
+   */
+  public static LogImport read(String name, String text) {
+    return new GaugeLogReader(LogText.of(name, text)).read();
+  }
+
+  private LogImport read() {
+    new LogVersion(source).require();
+    Layout layout = new LayoutFinder(source).find();
+    RowReader reader = readRows(layout);
+    requireMostlyReadings(reader);
+    reader.requireOneTimeForm();
+    TimeOrder order = new TimeOrder(source, layout);
+    List<Row> rows = order.sort(reader.rows);
+    PumpStop stop = PumpStop.find(reader.events);
+    GaugeLog log = log(rows, reader.events, stop);
+    requireClock(rows, stop);
+    requireHold(log);
+    passedOver.addAll(reader.passedOver);
+    List<String> said = new ArrayList<>();
+    if (!source.encoding().isEmpty()) {
+      said.add("Text read as " + source.encoding() + ".");
+    }
+    said.addAll(reader.understood());
+    said.add(stop.sentence());
+    said.addAll(order.said());
+    said.addAll(new LogSummary(log, passedOver).sentences());
+    return new LogImport(log, said, passedOver, layout.headings().size());
+  }
+
+  private RowReader readRows(Layout layout) {
+    RowReader reader = new RowReader(source, layout);
+    LineCursor cursor = source.lines();
+    while (cursor.next()) {
+      if (!cursor.holdsData()) {
+        continue;
+      }
+      if (cursor.number() > layout.lastHeading()) {
+        reader.read(cursor.number(), cursor.line());
+      } else if (!layout.headings().contains(cursor.number())) {
+        passedOver.add(new PassedOver(cursor.number(), "stands above the headings", cursor.line()));
+      }
+    }
+    return reader;
+  }
+
+  private void requireMostlyReadings(RowReader reader) {
+    int lost = reader.passedOver.size();
+    int used = reader.rows.size() + (int) reader.events.stream().filter(e -> !e.beside()).count();
+    if (lost + used == 0) {
+      throw InputException.at(
+          source.name(), "", "there are headings but no readings", "add the readings below them");
+    }
+    if (lost > used) {
+      PassedOver first = reader.passedOver.get(0);
+      throw InputException.at(
+          source.name(),
+          "line " + first.line(),
+          "'"
+              + first.text()
+              + "' "
+              + first.reason()
+              + ", like "
+              + lost
+              + " of "
+              + (lost + used)
+              + " lines",
+          "a log has a time and a pressure in most lines");
+    }
+  }
+
+  private GaugeLog log(List<Row> rows, List<EventLine> events, PumpStop stop) {
+    return new GaugeLog(
+        source.name(),
+        rows.stream().map(Row::reading).toList(),
+        events.stream().map(EventLine::event).toList(),
+        stop.time());
+  }
+
+  private void requireClock(List<Row> rows, PumpStop stop) {
+    if (stop.at().isEmpty() && !rows.isEmpty() && rows.get(0).reading().time() > LATEST_START) {
+      Row first = rows.get(0);
+      throw InputException.at(
+          source.name(),
+          "line " + first.line(),
+          "the readings begin at "
+              + Digits.few(first.reading().time())
+              + " s and no event marks the pump stop",
+          "count the time from the pump stop, or write 'pump stop' in an event column");
+    }
+  }
+
+  private void requireHold(GaugeLog log) {
+    int usable = log.hold().size();
+    if (usable < FEWEST) {
+      throw InputException.at(
+          source.name(),
+          "",
+          (usable == 0 ? "no" : "only " + usable)
+              + " usable reading"
+              + (usable == 1 ? "" : "s")
+              + " at or after the pump stop",
+          "a hold needs at least " + FEWEST);
+    }
+  }
+}

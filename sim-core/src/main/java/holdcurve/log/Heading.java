@@ -1,0 +1,118 @@
+package holdcurve.log;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * One heading of a table, taken apart: {@code "Fuel temp. [°C]"} is a temperature in {@code "°C"}.
+ *
+ * @param role what the column holds
+ * @param unit the unit as written; empty where none was recognised or bracketed
+ * @param text the heading as written
+ */
+record Heading(Role role, String unit, String text) {
+  /** What a column holds. */
+  enum Role {
+    TIME,
+    PRESSURE,
+    TEMPERATURE,
+    EVENT,
+    /** Not needed, or not understood. */
+    OTHER
+  }
+
+  private static final Pattern BRACKETED = Pattern.compile("(.*?)\\s*[\\[(]([^\\[(]*)[\\])]");
+  private static final Pattern ENDING =
+      Pattern.compile("(.*?)(?:[\\s_/,]+in)?[\\s_/,]+(\\w+/\\w*2|\\w+/cm²|[^\\s_/,]+)");
+  private static final Pattern GAUGE_OR_ABSOLUTE =
+      Pattern.compile("(?i)\\b(bar|psi)\\s?[\\[(]?(g|a|abs)[\\])]?(?=$|[\\])])");
+  private static final Set<String> EVENTS =
+      Set.of("event", "events", "note", "notes", "remark", "remarks", "comment", "marker", "what");
+  private static final Set<String> TEMPERATURES =
+      Set.of("temp", "temperature", "temperatur", "température", "temperatura", "tfuel");
+  private static final Set<String> ELSEWHERE =
+      Set.of(
+          "ambient",
+          "air",
+          "bay",
+          "outside",
+          "room",
+          "engine",
+          "coolant",
+          "oil",
+          "manifold",
+          "intake");
+  private static final Set<String> PRESSURES =
+      Set.of("pressure", "press", "p", "gauge", "druck", "pression", "presión", "pressione");
+  private static final Set<String> TIMES =
+      Set.of("time", "t", "elapsed", "clock", "stopwatch", "timestamp", "zeit", "tiempo", "tempo");
+
+  static Heading of(String text) {
+    String plain = GAUGE_OR_ABSOLUTE.matcher(text.strip()).replaceAll("$1$2");
+    Matcher bracketed = BRACKETED.matcher(plain);
+    if (bracketed.matches() && !bracketed.group(2).isBlank()) {
+      String inside = bracketed.group(2).strip();
+      Heading outside = ending(bracketed.group(1), text);
+      return isUnit(inside) || outside.unit.isEmpty()
+          ? new Heading(roleOf(bracketed.group(1), inside), inside, text)
+          : outside;
+    }
+    return ending(plain, text);
+  }
+
+  private static Heading ending(String plain, String text) {
+    if (isUnit(plain)) {
+      return new Heading(roleOf("", plain), plain, text);
+    }
+    Matcher ending = ENDING.matcher(plain);
+    return ending.matches() && isUnit(ending.group(2))
+        ? new Heading(roleOf(ending.group(1), ending.group(2)), ending.group(2), text)
+        : new Heading(roleOf(plain, ""), "", text);
+  }
+
+  static boolean isUnit(String word) {
+    return PressureUnit.of(word).isPresent()
+        || isAbsolute(word)
+        || TimeUnit.of(word).isPresent()
+        || TemperatureUnit.of(word).isPresent();
+  }
+
+  /** Whether the unit counts from vacuum, which a fuel gauge doesn't. */
+  static boolean isAbsolute(String unit) {
+    return Set.of("bara", "barabs", "psia", "psiabs").contains(unit.toLowerCase(Locale.ROOT));
+  }
+
+  private static Role roleOf(String name, String unit) {
+    List<String> words = Arrays.asList(name.toLowerCase(Locale.ROOT).split("[^\\p{L}]+"));
+    if (words.stream().anyMatch(EVENTS::contains)) {
+      return Role.EVENT;
+    }
+    boolean elsewhere = words.stream().anyMatch(ELSEWHERE::contains);
+    Role role = roleOfUnit(unit) == Role.OTHER ? roleOfName(words) : roleOfUnit(unit);
+    return elsewhere && role != Role.TIME ? Role.OTHER : role;
+  }
+
+  private static Role roleOfName(List<String> words) {
+    if (words.stream().anyMatch(TEMPERATURES::contains)) {
+      return Role.TEMPERATURE;
+    }
+    if (words.stream().anyMatch(PRESSURES::contains)) {
+      return Role.PRESSURE;
+    }
+    return words.stream().anyMatch(TIMES::contains) ? Role.TIME : Role.OTHER;
+  }
+
+  private static Role roleOfUnit(String unit) {
+    if (PressureUnit.of(unit).isPresent() || isAbsolute(unit)) {
+      return Role.PRESSURE;
+    }
+    if (TimeUnit.of(unit).isPresent()) {
+      return Role.TIME;
+    }
+    return TemperatureUnit.of(unit).isPresent() ? Role.TEMPERATURE : Role.OTHER;
+  }
+}

@@ -1,0 +1,22 @@
+package holdcurve.log;
+
+import java.util.List;
+
+/**
+ * A log that was read, and how it was understood.
+ *
+ * @param log the readings
+ * @param understood short sentences for the user: separators, units, what was assumed, sorted, kept
+ *     or passed over
+ * @param passedOver every line that is neither blank, nor a comment, nor a heading, and gave
+ *     neither a reading nor an event; {@code understood} names the first few of them and counts the
+ *     rest
+ * @param headingLines number of lines read as headings: 0, 1, or 2 where the units have their own
+ */
+public record LogImport(
+    GaugeLog log, List<String> understood, List<PassedOver> passedOver, int headingLines) {
+  public LogImport {
+    understood = List.copyOf(understood);
+    passedOver = List.copyOf(passedOver);
+  }
+}
