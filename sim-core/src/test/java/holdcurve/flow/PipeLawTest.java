@@ -77,6 +77,6 @@ class PipeLawTest {
         reynolds <= 2000 ? 64 / reynolds : PipeFriction.colebrook(reynolds, relativeRoughness);
     double speed = flow / pipe.area();
     double back = (factor * length / bore + fittings) * 740 * speed * speed / 2;
-    assertEquals(pressure, back, 1e-9 * pressure);
+    assertEquals(pressure, back, 1e-11 * pressure);
   }
 }

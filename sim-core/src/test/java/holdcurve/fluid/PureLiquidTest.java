@@ -74,8 +74,8 @@ class PureLiquidTest {
     double t = 273.15 + celsius;
     double heptane = 100.204 * 0.61259 / Math.pow(0.26211, 1 + Math.pow(1 - t / 540.2, 0.28141));
     double ethanol = 46.069 * 1.6288 / Math.pow(0.27469, 1 + Math.pow(1 - t / 514, 0.23178));
-    assertNear(heptane, HEPTANE.density(t), 5e-3, "n-heptane");
-    assertNear(ethanol, PureLiquid.ethanol().density(t), 5e-3, "ethanol");
+    assertNear(heptane, HEPTANE.density(t), 3e-3, "n-heptane");
+    assertNear(ethanol, PureLiquid.ethanol().density(t), 3e-3, "ethanol");
   }
 
   /** Trapped liquid in a rigid wall: α K_T from the equation of state, about 8.8 bar/K. */
