@@ -44,7 +44,9 @@ final class FaultCheck {
       }
     }
     List<FaultParameter> parameters = fault.parameters();
-    if (parameters == null || parameters.isEmpty() || parameters.stream().anyMatch(Objects::isNull)) {
+    if (parameters == null
+        || parameters.isEmpty()
+        || parameters.stream().anyMatch(Objects::isNull)) {
       return "gives no parameters";
     }
     double prevalence = fault.prevalence();
