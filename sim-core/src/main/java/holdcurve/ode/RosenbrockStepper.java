@@ -99,19 +99,23 @@ public final class RosenbrockStepper {
    */
   public void attempt(double t, double[] y, double h, double[] end, double[] error) {
     System.arraycopy(slopeAtStart, 0, stages[0], 0, n);
-    finishStage(0, h);
+    finish(0, h);
     for (int i = 1; i <= last; i++) {
-      sums.point(i, y, stages, point);
-      equations.computeDerivatives(t + times[i] * h, point, stages[i]);
-      sums.addCarry(i, 1 / h, stages);
-      finishStage(i, h);
+      evaluate(i, t, y, h);
+      finish(i, h);
     }
     sums.end(y, stages, point, end);
     sums.error(stages, error);
   }
 
-  private void finishStage(int i, double h) {
+  private void evaluate(int i, double t, double[] y, double h) {
+    sums.point(i, y, stages, point);
+    equations.computeDerivatives(t + times[i] * h, point, stages[i]);
+  }
+
+  private void finish(int i, double h) {
     double[] stage = stages[i];
+    sums.addCarry(i, 1 / h, stages);
     if (!autonomous && slopes[i] != 0) {
       double factor = h * slopes[i];
       for (int k = 0; k < n; k++) {
@@ -146,14 +150,39 @@ public final class RosenbrockStepper {
     }
   }
 
-  /** First component whose slope or Jacobian row is not finite, or -1. */
-  int firstNotFinite() {
+  /** First component whose slope or Jacobian row is not finite at the start, or -1. */
+  int notFiniteAtStart() {
     for (int i = 0; i < n; i++) {
-      double sum = slopeAtStart[i] * 0;
-      for (int j = 0; j < n; j++) {
-        sum += jacobian[i][j] * 0;
+      if (!Double.isFinite(slopeAtStart[i]) || notFinite(jacobian[i]) >= 0) {
+        return i;
       }
-      if (sum != 0) {
+    }
+    return -1;
+  }
+
+  /**
+   * Repeats an attempt that came out not finite, to learn where that began: the solves spread it
+   * over all components.
+   *
+   * @return first component whose slope is not finite in the first such stage, or -1
+   */
+  int notFiniteInStages(double t, double[] y, double h) {
+    System.arraycopy(slopeAtStart, 0, stages[0], 0, n);
+    finish(0, h);
+    for (int i = 1; i <= last; i++) {
+      evaluate(i, t, y, h);
+      int component = notFinite(stages[i]);
+      if (component >= 0) {
+        return component;
+      }
+      finish(i, h);
+    }
+    return -1;
+  }
+
+  private static int notFinite(double[] values) {
+    for (int i = 0; i < values.length; i++) {
+      if (!Double.isFinite(values[i])) {
         return i;
       }
     }
