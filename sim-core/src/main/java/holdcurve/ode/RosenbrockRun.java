@@ -66,8 +66,17 @@ final class RosenbrockRun {
     proposed = 0;
   }
 
-  /** Advances by one accepted step towards the end of the run. */
+  /**
+   * Advances by one accepted step towards the end of the run; by one of length 0 if it is already
+   * there, as after a restart at the very end.
+   */
   void step() {
+    if (arrived()) {
+      System.arraycopy(end, 0, start, 0, end.length);
+      startTime = time;
+      step = 0;
+      return;
+    }
     if (proposed != 0 && belowRounding()) {
       throw failure(Reason.STEP_TOO_SMALL, norm.worst(error, start, end));
     }

@@ -21,7 +21,7 @@ public final class RosenbrockStepper {
   private final double[] slopeAtStart;
   private final double[] timeDerivative;
   private final double[][] jacobian;
-  private final EquilibratedLu lu;
+  private final StepMatrix matrix;
   private StiffEquations equations;
   private boolean autonomous;
 
@@ -33,7 +33,7 @@ public final class RosenbrockStepper {
     n = dimension;
     last = tableau.stageCount() - 1;
     gamma = tableau.gamma();
-    sums = new StageSums(tableau, n);
+    sums = new StageSums(tableau);
     times = tableau.times();
     slopes = tableau.slopes();
     stages = new double[last + 1][n];
@@ -41,7 +41,7 @@ public final class RosenbrockStepper {
     slopeAtStart = new double[n];
     timeDerivative = new double[n];
     jacobian = new double[n][n];
-    lu = new EquilibratedLu(n);
+    matrix = new StepMatrix(n);
   }
 
   public RosenbrockTableau tableau() {
@@ -61,6 +61,7 @@ public final class RosenbrockStepper {
     }
     this.equations = equations;
     autonomous = equations.isAutonomous();
+    matrix.forget();
   }
 
   /**
@@ -72,6 +73,7 @@ public final class RosenbrockStepper {
   public void linearize(double t, double[] y) {
     equations.computeDerivatives(t, y, slopeAtStart);
     equations.computeJacobian(t, y, jacobian);
+    matrix.note(jacobian);
     if (!autonomous) {
       equations.computeTimeDerivative(t, y, timeDerivative);
     }
@@ -85,7 +87,7 @@ public final class RosenbrockStepper {
    * @return false if the matrix is singular or not finite
    */
   public boolean factor(double h, double[] scale) {
-    return lu.factor(1 / (h * gamma), jacobian, scale);
+    return matrix.factor(1 / (h * gamma), jacobian, scale);
   }
 
   /**
@@ -122,7 +124,7 @@ public final class RosenbrockStepper {
         stage[k] += factor * timeDerivative[k];
       }
     }
-    lu.solve(stage);
+    matrix.solve(stage);
   }
 
   /**
@@ -190,6 +192,6 @@ public final class RosenbrockStepper {
   }
 
   int singularComponent() {
-    return lu.singularColumn();
+    return matrix.singularColumn();
   }
 }

@@ -10,6 +10,7 @@ import org.apache.commons.math3.ode.sampling.StepHandler;
 import org.apache.commons.math3.ode.sampling.StepInterpolator;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class RosenbrockEventsTest {
 
@@ -166,5 +167,38 @@ class RosenbrockEventsTest {
       double allowed = 1e-8 * (Math.abs(reference[i]) + HoldBenchmark.FLOOR[i]);
       assertEquals(reference[i], end[i], allowed, "state " + i);
     }
+  }
+
+  /** Sets the only component to 5 at a given time. */
+  private record JumpAt(double when) implements EventHandler {
+    @Override
+    public void init(double t0, double[] y0, double t) {}
+
+    @Override
+    public double g(double t, double[] y) {
+      return t - when;
+    }
+
+    @Override
+    public Action eventOccurred(double t, double[] y, boolean increasing) {
+      return Action.RESET_STATE;
+    }
+
+    @Override
+    public void resetState(double t, double[] y) {
+      y[0] = 5;
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {1.4999999999, 1.5})
+  void keepsAStateThatIsSetAtTheVeryEnd(double when) {
+    RosenbrockIntegrator integrator =
+        IntegratorsAgreeTest.integrator(RosenbrockMethod.RODAS4, 1e-6, new double[] {1});
+    integrator.addEventHandler(new JumpAt(when), 0.1, 1e-12, 100);
+    double[] end = new double[1];
+    double stopped = integrator.integrate(new FadingPull(), 0, new double[] {1}, 1.5, end);
+    assertEquals(1.5, stopped);
+    assertEquals(5, end[0], 1e-6);
   }
 }
