@@ -68,6 +68,20 @@ class IntegratorsAgreeTest {
     }
   }
 
+  @ParameterizedTest
+  @EnumSource(RosenbrockMethod.class)
+  void whatADriverSolvedBeforeLeavesNoTrace(RosenbrockMethod method) {
+    LeanRosenbrockDriver driver =
+        new LeanRosenbrockDriver(
+            method.tableau(), Tolerances.relative(RELATIVE, HoldBenchmark.FLOOR));
+    double[][] fresh = HoldBenchmarkTest.solve("A", driver, new int[2]);
+    HoldBenchmarkTest.solve("B", driver, new int[2]);
+    double[][] again = HoldBenchmarkTest.solve("A", driver, new int[2]);
+    for (int k = 0; k < fresh.length; k++) {
+      assertArrayEquals(fresh[k], again[k]);
+    }
+  }
+
   /** An explicit integrator of another make, on the first, mildly stiff part of HIRES. */
   @ParameterizedTest
   @EnumSource(RosenbrockMethod.class)
