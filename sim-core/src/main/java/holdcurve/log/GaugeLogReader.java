@@ -72,7 +72,7 @@ public final class GaugeLogReader {
     if (!source.encoding().isEmpty()) {
       said.add("Text read as " + source.encoding() + ".");
     }
-    said.addAll(reader.understood());
+    said.addAll(new ColumnSummary(layout, reader).sentences());
     said.add(stop.sentence());
     said.addAll(order.said());
     said.addAll(new LogSummary(log, passedOver).sentences());

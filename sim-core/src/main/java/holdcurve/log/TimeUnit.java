@@ -41,6 +41,9 @@ enum TimeUnit {
   }
 
   static Optional<TimeUnit> of(String written) {
+    if (written.isEmpty()) {
+      return Optional.empty();
+    }
     String plain = written.strip().toLowerCase(Locale.ROOT);
     if (COLONS.matcher(plain).matches()) {
       return Optional.of(CLOCK);
