@@ -55,6 +55,7 @@ public final class GaugeLogReader {
     return new GaugeLogReader(LogText.of(name, text)).read();
   }
 
+  /** Long, because it is the order of the work: one step a line. */
   private LogImport read() {
     new LogVersion(source).require();
     Layout layout = new LayoutFinder(source).find();

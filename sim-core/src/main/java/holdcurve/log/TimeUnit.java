@@ -16,7 +16,8 @@ enum TimeUnit {
   CLOCK("mm:ss", Double.NaN),
   HOURS_AND_MINUTES("h:mm", Double.NaN, "h:mm", "hh:mm");
 
-  private static final Pattern COLONS = Pattern.compile("(hh?:)?mm?:ss?([.,]\\w+)?");
+  private static final Pattern COLONS =
+      Pattern.compile("(hh?:)?(?:mm?|min):(?:ss?|sec)([.,]\\w+)?");
 
   private final String words;
   private final double seconds;
