@@ -25,6 +25,21 @@ public final class EvidenceEstimator {
         counted.residualForm() == null
             ? List.of()
             : ModeFinder.find(counted, new Well19937c(Gaussians.seed(seed, 0)), settings);
+    return estimate(counted, modes, seed, settings);
+  }
+
+  /**
+   * Like {@link #estimate(LogLikelihood, long, Settings)}, for a caller who knows the modes.
+   *
+   * @param modes modes of the posterior, their shape included; the proposals start there
+   */
+  public static Evidence estimate(
+      LogLikelihood likelihood, List<Mode> modes, long seed, Settings settings) {
+    return estimate(new CountedLikelihood(likelihood), modes, seed, settings);
+  }
+
+  private static Evidence estimate(
+      CountedLikelihood counted, List<Mode> modes, long seed, Settings settings) {
     if (!modes.isEmpty()) {
       DrawPool pool = new DrawPool(counted, new Well19937c(Gaussians.seed(seed, 1)));
       if (new ImportanceRounds(pool, settings).run(Mixture.at(modes, counted.dimension()))) {
