@@ -3,7 +3,6 @@ package holdcurve.evidence;
 import java.util.List;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
-import org.apache.commons.math3.linear.CholeskyDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 
@@ -40,7 +39,10 @@ final class DampedGaussNewton {
     this.known = known;
   }
 
-  /** The mode reached from a start; null when the model fails at the start or the mode is known. */
+  /**
+   * The mode reached from a start; null when the model fails at the start or has no finite slope at
+   * the end, or when the mode is known.
+   */
   Mode search(double[] start) {
     moveTo(start, new double[likelihood.residualForm().residualCount()]);
     if (!Double.isFinite(objective(residuals, logLikelihood, u))) {
@@ -112,11 +114,14 @@ final class DampedGaussNewton {
   }
 
   private Mode mode(Local local, boolean converged) {
+    if (!Double.isFinite(local.hessian.getFrobeniusNorm())) {
+      return null;
+    }
     return new Mode(
         u.clone(),
         logLikelihood,
         local.hessian.getData(),
-        new CholeskyDecomposition(local.hessian).getL().getData(),
+        Gaussians.factor(local.hessian.getData()),
         converged);
   }
 
@@ -139,7 +144,7 @@ final class DampedGaussNewton {
       for (int i = 0; i < gradient.getDimension(); i++) {
         damped.addToEntry(i, i, damping);
       }
-      return new CholeskyDecomposition(damped).getSolver().solve(gradient.mapMultiply(-1));
+      return Gaussians.decompose(damped.getData()).getSolver().solve(gradient.mapMultiply(-1));
     }
 
     /** Decrease of the quadratic model along a damped step, always positive [nat]. */

@@ -58,7 +58,7 @@ final class MixtureAdaptation {
         shares.stream().mapToDouble(Double::doubleValue).toArray());
   }
 
-  /** A piece over everything found so far, twice as wide in variance. */
+  /** A piece over everything found so far, two to three times as wide in variance. */
   private Component overall() {
     double[] mean = weightedMean(weights, 1);
     double[][] scale = covariance(weights, 1, mean);
@@ -86,7 +86,7 @@ final class MixtureAdaptation {
     return Component.student(mean, scale, Mixture.FREEDOM);
   }
 
-  /** Pieces on the heaviest draws, each shaped by the slopes there and apart from the others. */
+  /** Pieces on the heaviest draws, each shaped by the slopes there. */
   private void addAtHeaviest(List<Component> following, List<Double> shares) {
     int[] order =
         IntStream.range(0, weights.length)

@@ -92,6 +92,33 @@ class EvidenceEstimatorTest {
     }
   }
 
+  /** The sum of two coordinates known to 1e-7, N(0, 2) before: rounding must not stop the run. */
+  @Test
+  void survivesAnExtremelyNarrowPosterior() {
+    Evidence evidence = EvidenceEstimator.estimate(new Needle(), 1, STANDARD);
+    double truth = Math.log(1e-7) - 0.5 * Math.log(2) - 0.04 / 4;
+    assertEquals(Evidence.Method.IMPORTANCE, evidence.method());
+    assertEquals(truth, evidence.logEvidence(), 0.03);
+  }
+
+  private record Needle() implements ResidualLikelihood {
+    @Override
+    public int dimension() {
+      return 2;
+    }
+
+    @Override
+    public int residualCount() {
+      return 1;
+    }
+
+    @Override
+    public double residuals(double[] u, double[] out) {
+      out[0] = (u[0] + u[1] - 0.2) * 1e7;
+      return -0.5 * out[0] * out[0];
+    }
+  }
+
   /** A fitted error scale: the log likelihood holds more than the sum of squares. */
   @Test
   void agreesWithTemperingWhenTheErrorScaleIsFitted() {
