@@ -7,12 +7,18 @@ package holdcurve.flow;
 public final class Softplus {
   private static final double FAR = 40;
 
+  /** Below this e^z is zero in double precision: a valve that is far from opening costs nothing. */
+  private static final double NOTHING = -746;
+
   private Softplus() {}
 
   /** S(z) [-]. */
   public static double value(double z) {
     if (z > FAR) {
       return z;
+    }
+    if (z < -FAR) {
+      return z < NOTHING ? 0 : Math.exp(z);
     }
     return z > 0 ? z + Math.log1p(Math.exp(-z)) : Math.log1p(Math.exp(z));
   }
@@ -24,6 +30,9 @@ public final class Softplus {
     }
     if (z > 0) {
       return 1 / (1 + Math.exp(-z));
+    }
+    if (z < NOTHING) {
+      return 0;
     }
     double small = Math.exp(z);
     return small / (1 + small);

@@ -13,6 +13,7 @@ import holdcurve.ode.Tolerances;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiFunction;
 
 /**
  * Computes what the gauge shows after the pump has stopped, fast enough to be asked thousands of
@@ -27,6 +28,7 @@ public final class HoldSimulator {
 
   private final Detail detail;
   private final double tolerance;
+  private final BiFunction<Condition, Operation, Network> assembler;
   private final Map<List<Integer>, LeanRosenbrockDriver> drivers = new HashMap<>();
 
   public HoldSimulator() {
@@ -39,6 +41,7 @@ public final class HoldSimulator {
   public HoldSimulator(Detail detail, double tolerance) {
     this.detail = detail;
     this.tolerance = tolerance;
+    this.assembler = NetworkAssembler.repeated(detail);
   }
 
   /**
@@ -48,7 +51,7 @@ public final class HoldSimulator {
    * @return gauge reading without offset or reading error [Pa gauge], one a time
    */
   public double[] readings(Condition condition, HoldSetup setup, double[] times) {
-    Network open = NetworkAssembler.assemble(condition, setup.operation(), detail);
+    Network open = assembler.apply(condition, setup.operation());
     double[] y = start(open, condition, setup);
     double end = times[times.length - 1];
     double[] shown = new double[times.length];
@@ -57,7 +60,7 @@ public final class HoldSimulator {
     run(open, 0, y, openEnd, times, shown);
     if (clamps) {
       Operation held = setup.operation().withClamps(setup.clamped(), setup.clampConductance());
-      Network shut = NetworkAssembler.assemble(condition, held, detail);
+      Network shut = assembler.apply(condition, held);
       double[] state = shut.carryOver(y, open);
       squeeze(shut, state, condition, setup);
       run(shut, openEnd, state, end, times, shown);

@@ -60,7 +60,7 @@ public final class GasSpring implements Storage {
   public double gas(double pressure) {
     double felt = absolute(pressure);
     double known = Math.max(felt, LOWEST_ABSOLUTE);
-    double volume = gasVolume * Math.pow(charge / known, inverseExponent);
+    double volume = gasVolume * compression(known);
     return volume * (1 - inverseExponent * (felt - known) / known);
   }
 
@@ -83,6 +83,12 @@ public final class GasSpring implements Storage {
     return bend * share * share + capacity * stop.shareSlope(pressure);
   }
 
+  /** V over V at the charge pressure [-]; slow air, the usual case, needs no power. */
+  private double compression(double absolute) {
+    double ratio = charge / absolute;
+    return inverseExponent == 1 ? ratio : Math.pow(ratio, inverseExponent);
+  }
+
   private double absolute(double pressure) {
     return stop.felt(pressure) + ATMOSPHERE;
   }
@@ -90,6 +96,6 @@ public final class GasSpring implements Storage {
   /** dV/dp of the gas without the end stop [m³/Pa] at an absolute pressure [Pa]. */
   private double stiffnessFree(double absolute) {
     double known = Math.max(absolute, LOWEST_ABSOLUTE);
-    return gasVolume * inverseExponent * Math.pow(charge / known, inverseExponent) / known;
+    return gasVolume * inverseExponent * compression(known) / known;
   }
 }

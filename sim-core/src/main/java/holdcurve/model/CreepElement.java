@@ -12,6 +12,11 @@ package holdcurve.model;
 record CreepElement(String name, Node node, int row, double compliance, double relaxationTime)
     implements Element {
   @Override
+  public boolean isLinear() {
+    return true;
+  }
+
+  @Override
   public void addRates(double t, double[] y, double[] rates) {
     double uptake = (compliance * node.pressure(y) - y[row]) / relaxationTime;
     rates[row] += uptake;

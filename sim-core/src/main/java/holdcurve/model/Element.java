@@ -31,6 +31,14 @@ public interface Element {
    */
   default void addTimeDerivative(double t, double[] y, double[] derivative) {}
 
+  /**
+   * Whether {@link #addRates} adds A y + b with an A and a b that never change. Such elements are
+   * evaluated once, when the network is built.
+   */
+  default boolean isLinear() {
+    return false;
+  }
+
   /** What to call it in a message, such as "leak from rail to air". */
   String name();
 }

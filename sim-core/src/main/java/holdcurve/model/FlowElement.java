@@ -1,6 +1,7 @@
 package holdcurve.model;
 
 import holdcurve.flow.FlowLaw;
+import holdcurve.flow.LaminarLaw;
 
 /**
  * A passage between two nodes whose flow depends on the pressure difference alone.
@@ -10,6 +11,11 @@ import holdcurve.flow.FlowLaw;
  * @param law flow against difference
  */
 record FlowElement(String name, Node from, Node to, FlowLaw law) implements Element {
+  @Override
+  public boolean isLinear() {
+    return law instanceof LaminarLaw;
+  }
+
   @Override
   public void addRates(double t, double[] y, double[] rates) {
     double flow = law.flow(from.pressure(y) - to.pressure(y));

@@ -9,6 +9,11 @@ package holdcurve.model;
  */
 record GaugeElement(String name, Node node, int row, double lag) implements Element {
   @Override
+  public boolean isLinear() {
+    return true;
+  }
+
+  @Override
   public void addRates(double t, double[] y, double[] rates) {
     rates[row] += (node.pressure(y) - y[row]) / lag;
   }

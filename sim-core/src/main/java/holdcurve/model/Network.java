@@ -20,6 +20,8 @@ import java.util.function.ToDoubleFunction;
 public final class Network implements StiffEquations {
   private final NetworkLayout layout;
   private final Element[] elements;
+  private final LinearRates linear;
+  private final Element[] bent;
   private final double[] constantCapacity;
   private final Storage[][] storages;
   private final boolean timed;
@@ -32,6 +34,8 @@ public final class Network implements StiffEquations {
       boolean timed) {
     this.layout = layout;
     this.elements = elements.toArray(Element[]::new);
+    this.linear = LinearRates.of(elements, layout.dimension());
+    this.bent = elements.stream().filter(e -> !e.isLinear()).toArray(Element[]::new);
     this.constantCapacity = constantCapacity;
     this.storages = storages;
     this.timed = timed;
@@ -59,25 +63,28 @@ public final class Network implements StiffEquations {
 
   @Override
   public void computeDerivatives(double t, double[] y, double[] rates) {
-    Arrays.fill(rates, 0);
-    for (Element element : elements) {
-      element.addRates(t, y, rates);
-    }
+    collect(t, y, rates);
     for (int i = 0; i < constantCapacity.length; i++) {
       rates[i] /= capacity(i, y[i]);
+    }
+  }
+
+  /** Flows into the nodes and rates of the other rows, before division by the capacities. */
+  private void collect(double t, double[] y, double[] rates) {
+    linear.fill(y, rates);
+    for (Element element : bent) {
+      element.addRates(t, y, rates);
     }
   }
 
   @Override
   public void computeJacobian(double t, double[] y, double[][] jacobian) {
     double[] flow = new double[y.length];
-    for (double[] row : jacobian) {
-      Arrays.fill(row, 0);
-    }
-    for (Element element : elements) {
+    linear.fillJacobian(jacobian);
+    for (Element element : bent) {
       element.addJacobian(t, y, jacobian);
-      element.addRates(t, y, flow);
     }
+    collect(t, y, flow);
     for (int i = 0; i < constantCapacity.length; i++) {
       double capacity = capacity(i, y[i]);
       double[] row = jacobian[i];

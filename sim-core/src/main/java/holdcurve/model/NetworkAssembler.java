@@ -7,10 +7,10 @@ import holdcurve.circuit.Part;
 import holdcurve.fluid.Fluid;
 import holdcurve.line.Storage;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiFunction;
 
 /** Turns a circuit in some condition and operation into its equations. */
 public final class NetworkAssembler {
@@ -36,18 +36,22 @@ public final class NetworkAssembler {
 
   private static final Storage[] NO_STORAGE = {};
 
+  /** Ways in which one circuit is clamped and plumbed that are worth remembering. */
+  private static final int MOST_KNOWN = 32;
+
   private final Circuit circuit;
   private final Operation operation;
   private final Detail detail;
   private final NetworkBuilder parts;
-  private final Map<String, Node> places = new HashMap<>();
-  private final List<Node> inner = new ArrayList<>();
-  private final List<Node> ledger = new ArrayList<>();
+  private final Map<String, Node> places;
+  private final List<Node> inner;
+  private final List<Node> ledger;
   private final List<NetworkLayout.CreepRow> creepRows = new ArrayList<>();
   private final List<Element> elements = new ArrayList<>();
   private int rows;
 
-  private NetworkAssembler(Condition condition, Operation operation, Detail detail) {
+  private NetworkAssembler(
+      Condition condition, Operation operation, Detail detail, List<Placement> known) {
     this.circuit = condition.circuit();
     this.operation = operation;
     this.detail = detail;
@@ -59,17 +63,45 @@ public final class NetworkAssembler {
       parts.addPassage(
           "leak from " + leak.from() + " to " + leak.to(), leak.from(), leak.to(), leak.law());
     }
+    Placement placement = placement(known);
+    places = placement.places();
+    inner = placement.inner();
+    ledger = placement.ledger();
+    rows = placement.rows();
+  }
+
+  private Placement placement(List<Placement> known) {
+    double manifold = operation.manifoldPressure();
+    for (Placement placement : known) {
+      if (placement.serves(circuit, parts.passages, manifold, detail)) {
+        return placement;
+      }
+    }
+    Placement fresh = Placement.of(circuit, parts.passages, manifold, detail);
+    if (known.size() < MOST_KNOWN) {
+      known.add(fresh);
+    }
+    return fresh;
   }
 
   /**
    * @throws IllegalArgumentException if a leak or part names a point that isn't in the circuit
    */
   public static Network assemble(Condition condition, Operation operation, Detail detail) {
-    return new NetworkAssembler(condition, operation, detail).build();
+    return new NetworkAssembler(condition, operation, detail, new ArrayList<>()).build();
+  }
+
+  /**
+   * A way to assemble many networks of one detail, which remembers how the same parts were joined
+   * before. Not thread-safe.
+   */
+  public static BiFunction<Condition, Operation, Network> repeated(Detail detail) {
+    List<Placement> known = new ArrayList<>();
+    return (condition, operation) ->
+        new NetworkAssembler(condition, operation, detail, known).build();
   }
 
   private Network build() {
-    placeNodes();
     addPassages();
     addCreep();
     double[] swelling = liquidVolumes();
@@ -93,47 +125,12 @@ public final class NetworkAssembler {
         operation.measuredTemperature().isPresent());
   }
 
-  private void placeNodes() {
-    PointGroups groups = new PointGroups();
-    groups.add(Circuit.AIR);
-    groups.add(Circuit.MANIFOLD);
-    circuit.points().forEach(groups::add);
-    if (detail == Detail.LUMPED) {
-      for (NetworkBuilder.Passage passage : parts.passages) {
-        if (passage.open()) {
-          groups.join(passage.from(), passage.to());
-        }
-      }
-    }
-    for (List<String> group : groups.groups().values()) {
-      if (group.stream().noneMatch(circuit::isBoundary)) {
-        place(group, Node.inner(group.get(0), rows++), inner);
-      }
-    }
-    for (List<String> group : groups.groups().values()) {
-      group.stream()
-          .filter(circuit::isBoundary)
-          .findFirst()
-          .ifPresent(point -> place(group, boundary(point), ledger));
-    }
-  }
-
-  private void place(List<String> group, Node node, List<Node> kept) {
-    kept.add(node);
-    group.forEach(point -> places.put(point, node));
-  }
-
-  private Node boundary(String point) {
-    double pressure = point.equals(Circuit.MANIFOLD) ? operation.manifoldPressure() : 0;
-    return Node.fixed(point, detail == Detail.LEDGER ? rows++ : -1, pressure);
-  }
-
   private void addPassages() {
     for (NetworkBuilder.Passage passage : parts.passages) {
       Node from = place(passage.from(), passage.name());
       Node to = place(passage.to(), passage.name());
       if (from != to) {
-        elements.add(new FlowElement(passage.name(), from, to, passage.law()));
+        elements.add(new FlowElement(passage.name(), from, to, passage.law().get()));
       }
     }
     for (NetworkBuilder.Made made : parts.made) {

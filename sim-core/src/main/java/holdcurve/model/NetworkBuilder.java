@@ -6,6 +6,7 @@ import holdcurve.line.Storage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /**
  * Collects what the parts of a circuit bring, by the names of connection points; {@link Network}
@@ -27,7 +28,7 @@ public final class NetworkBuilder {
   double gaugeLag;
 
   /** A passage; an open one may be left out where its two ends are treated as one place. */
-  record Passage(String name, String from, String to, FlowLaw law, boolean open) {}
+  record Passage(String name, String from, String to, Supplier<FlowLaw> law, boolean open) {}
 
   record Made(String from, String to, Function<Node[], Element> factory) {}
 
@@ -82,12 +83,17 @@ public final class NetworkBuilder {
    * gauge can show.
    */
   public void addOpenLine(String name, String from, String to, FlowLaw law) {
+    addOpenLine(name, from, to, () -> law);
+  }
+
+  /** Likewise, for a law that costs something to work out: it is asked for only if it is needed. */
+  public void addOpenLine(String name, String from, String to, Supplier<FlowLaw> law) {
     passages.add(new Passage(name, from, to, law, true));
   }
 
   /** A passage that matters however little flows: a seat, a leak, a clamped hose. */
   public void addPassage(String name, String from, String to, FlowLaw law) {
-    passages.add(new Passage(name, from, to, law, false));
+    passages.add(new Passage(name, from, to, () -> law, false));
   }
 
   /** Any other element between two points. */

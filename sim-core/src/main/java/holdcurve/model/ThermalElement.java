@@ -12,6 +12,11 @@ package holdcurve.model;
 record ThermalElement(String name, int row, double timeConstant, Node[] nodes, double[] swelling)
     implements Element {
   @Override
+  public boolean isLinear() {
+    return true;
+  }
+
+  @Override
   public void addRates(double t, double[] y, double[] rates) {
     double warming = -y[row] / timeConstant;
     rates[row] += warming;

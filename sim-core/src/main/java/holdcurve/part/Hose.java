@@ -125,7 +125,7 @@ public final class Hose implements PartKind {
     addHalf(part, part.to(), 1 - split, network);
     Double clamp = network.operation().clamps().get(part.id());
     if (clamp == null) {
-      network.addOpenLine(part.id(), part.from(), part.to(), openBore(part, network));
+      network.addOpenLine(part.id(), part.from(), part.to(), () -> openBore(part, network));
     } else {
       network.addPassage("clamped " + part.id(), part.from(), part.to(), new LaminarLaw(clamp));
     }

@@ -69,7 +69,7 @@ public final class RigidPipe implements PartKind {
       network.addWall(end, wall / 2);
     }
     Pipe pipe = new Pipe(bore, length, DRAWN, 1.5);
-    network.addOpenLine(part.id(), part.from(), part.to(), Lines.law(pipe, network));
+    network.addOpenLine(part.id(), part.from(), part.to(), () -> Lines.law(pipe, network));
   }
 
   /** Of steel, handbook value [-]. */
