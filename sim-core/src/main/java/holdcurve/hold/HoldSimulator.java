@@ -7,8 +7,10 @@ import holdcurve.model.NetworkAssembler;
 import holdcurve.model.NetworkAssembler.Detail;
 import holdcurve.model.NetworkLayout;
 import holdcurve.model.Operation;
+import holdcurve.model.VariedNetwork;
 import holdcurve.ode.LeanRosenbrockDriver;
 import holdcurve.ode.RosenbrockMethod;
+import holdcurve.ode.TangentDriver;
 import holdcurve.ode.Tolerances;
 import java.util.HashMap;
 import java.util.List;
@@ -30,6 +32,7 @@ public final class HoldSimulator {
   private final double tolerance;
   private final BiFunction<Condition, Operation, Network> assembler;
   private final Map<List<Integer>, LeanRosenbrockDriver> drivers = new HashMap<>();
+  private final Map<List<Integer>, TangentDriver> tangentDrivers = new HashMap<>();
 
   public HoldSimulator() {
     this(Detail.LUMPED, USUAL_TOLERANCE);
@@ -51,29 +54,104 @@ public final class HoldSimulator {
    * @return gauge reading without offset or reading error [Pa gauge], one a time
    */
   public double[] readings(Condition condition, HoldSetup setup, double[] times) {
-    Network open = assembler.apply(condition, setup.operation());
-    double[] y = start(open, condition, setup);
+    Hold hold = new Hold(condition, setup);
+    Network open = open(hold);
+    double[] y = start(open, hold);
     double end = times[times.length - 1];
     double[] shown = new double[times.length];
-    boolean clamps = !setup.clamped().isEmpty() && setup.clampTime() < end;
+    boolean clamps = clamps(setup, end);
     double openEnd = clamps ? setup.clampTime() : end;
     run(open, 0, y, openEnd, times, shown);
     if (clamps) {
-      Operation held = setup.operation().withClamps(setup.clamped(), setup.clampConductance());
-      Network shut = assembler.apply(condition, held);
-      double[] state = shut.carryOver(y, open);
-      squeeze(shut, state, condition, setup);
-      run(shut, openEnd, state, end, times, shown);
+      Network shut = shut(hold);
+      run(shut, openEnd, clamp(open, y, shut, hold), end, times, shown);
     }
     return shown;
   }
 
+  /**
+   * What the gauge shows, and its derivatives by parameters: all from one run, see {@link
+   * TangentDriver}.
+   *
+   * @param moved for each parameter the hold with that parameter a step further
+   * @param step of each parameter, small [unit of the parameter]
+   * @param times as for {@link #readings}
+   */
+  public HoldSlopes slopes(Hold base, List<Hold> moved, double step, double[] times) {
+    double end = times[times.length - 1];
+    boolean clamps = clamps(base.setup(), end);
+    Family open = new Family(open(base), moved.stream().map(this::open).toList());
+    Family shut = clamps ? new Family(shut(base), moved.stream().map(this::shut).toList()) : open;
+    if (!open.isAlike() || !shut.isAlike()) {
+      return differences(base, moved, step, times);
+    }
+    Tangents state = new Tangents(start(open.base(), base), moved.size(), step);
+    for (int k = 0; k < moved.size(); k++) {
+      state.setMoved(k, start(open.moved().get(k), moved.get(k)));
+    }
+    HoldSlopes result =
+        new HoldSlopes(new double[times.length], new double[times.length][moved.size()]);
+    double openEnd = clamps ? base.setup().clampTime() : end;
+    run(open, 0, state, openEnd, times, result);
+    if (clamps) {
+      Tangents held =
+          new Tangents(clamp(open.base(), state.y(), shut.base(), base), moved.size(), step);
+      for (int k = 0; k < moved.size(); k++) {
+        Network from = open.moved().get(k);
+        held.setMoved(k, clamp(from, state.moved(k), shut.moved().get(k), moved.get(k)));
+      }
+      run(shut, openEnd, held, end, times, result);
+    }
+    return result;
+  }
+
+  /** For parameters that change which states there are. */
+  private HoldSlopes differences(Hold base, List<Hold> moved, double step, double[] times) {
+    double[] shown = readings(base.condition(), base.setup(), times);
+    double[][] slopes = new double[times.length][moved.size()];
+    for (int k = 0; k < moved.size(); k++) {
+      double[] other = readings(moved.get(k).condition(), moved.get(k).setup(), times);
+      for (int i = 0; i < times.length; i++) {
+        slopes[i][k] = (other[i] - shown[i]) / step;
+      }
+    }
+    return new HoldSlopes(shown, slopes);
+  }
+
+  /** A network and those it is compared with. */
+  private record Family(Network base, List<Network> moved) {
+    boolean isAlike() {
+      return moved.stream().allMatch(base::hasStatesOf);
+    }
+  }
+
+  private static boolean clamps(HoldSetup setup, double end) {
+    return !setup.clamped().isEmpty() && setup.clampTime() < end;
+  }
+
+  private Network open(Hold hold) {
+    return assembler.apply(hold.condition(), hold.setup().operation());
+  }
+
+  private Network shut(Hold hold) {
+    HoldSetup setup = hold.setup();
+    return assembler.apply(
+        hold.condition(), setup.operation().withClamps(setup.clamped(), setup.clampConductance()));
+  }
+
+  private static double[] clamp(Network open, double[] y, Network shut, Hold hold) {
+    double[] state = shut.carryOver(y, open);
+    squeeze(shut, state, hold.condition(), hold.setup());
+    return state;
+  }
+
   /** Whatever an open way joins to the tank, without a valve between, stands without pressure. */
-  private double[] start(Network open, Condition condition, HoldSetup setup) {
+  private double[] start(Network open, Hold hold) {
+    HoldSetup setup = hold.setup();
     Network lumped =
         detail == Detail.LUMPED
             ? open
-            : NetworkAssembler.assemble(condition, setup.operation(), Detail.LUMPED);
+            : NetworkAssembler.assemble(hold.condition(), setup.operation(), Detail.LUMPED);
     return open.stateAt(
         point -> lumped.layout().node(point).boundary() ? 0 : setup.pressure(),
         setup.soak(),
@@ -109,6 +187,40 @@ public final class HoldSimulator {
         shown[i] = rows[i][gauge];
       }
     }
+  }
+
+  private void run(
+      Family family, double from, Tangents state, double to, double[] times, HoldSlopes result) {
+    if (to <= from) {
+      return;
+    }
+    NetworkLayout layout = family.base().layout();
+    tangentDriver(layout, family.moved().size())
+        .integrate(
+            new VariedNetwork(family.base(), family.moved(), state.step()),
+            from,
+            state.y(),
+            state.s(),
+            to,
+            times,
+            layout.gaugeRow(),
+            result.shown(),
+            result.slopes());
+  }
+
+  private TangentDriver tangentDriver(NetworkLayout layout, int parameters) {
+    return tangentDrivers.computeIfAbsent(
+        List.of(
+            layout.nodes().size(),
+            layout.warmthRow(),
+            layout.gaugeRow(),
+            layout.dimension(),
+            parameters),
+        key ->
+            new TangentDriver(
+                RosenbrockMethod.RODAS4.tableau(),
+                Tolerances.relative(tolerance, layout.scales()),
+                parameters));
   }
 
   private LeanRosenbrockDriver driver(Network network) {

@@ -2,6 +2,7 @@ package holdcurve.infer;
 
 import holdcurve.evidence.ResidualLikelihood;
 import holdcurve.hold.HoldSimulator;
+import holdcurve.hold.HoldSlopes;
 import holdcurve.infer.Latents.Shared;
 import java.util.Arrays;
 import java.util.stream.IntStream;
@@ -13,6 +14,9 @@ import java.util.stream.IntStream;
 final class HypothesisModel implements ResidualLikelihood {
   /** Keeps the square root of the log determinant away from zero [nat]. */
   private static final double DETERMINANT_MARGIN = 20;
+
+  /** Step of what is differenced without a simulation, and so without its noise [-]. */
+  private static final double SLOPE_STEP = 1e-4;
 
   private final JobModel data;
   private final UnknownPriors priors;
@@ -59,7 +63,10 @@ final class HypothesisModel implements ResidualLikelihood {
 
   @Override
   public boolean jacobian(double[] u, double[][] out) {
-    return differences(u, IntStream.range(0, u.length).toArray(), residualCount(), out) != null;
+    for (double[] row : out) {
+      Arrays.fill(row, 0);
+    }
+    return slopes(u, IntStream.range(0, u.length).toArray(), residualCount(), out) != null;
   }
 
   /**
@@ -78,7 +85,7 @@ final class HypothesisModel implements ResidualLikelihood {
    * @return null where the model fails
    */
   Whitened linearised(double[] u, int[] by, double[][] jacobian) {
-    double[] at = differences(u, by, residualCount() - 1, jacobian);
+    double[] at = slopes(u, by, residualCount() - 1, jacobian);
     if (at == null || !Double.isFinite(at[0])) {
       return null;
     }
@@ -87,35 +94,63 @@ final class HypothesisModel implements ResidualLikelihood {
   }
 
   /**
-   * Fills the first {@code rows} rows of the Jacobian by forward differences; returns the residuals
-   * at {@code u}.
+   * Fills the first {@code rows} rows of the Jacobian; returns the residuals at {@code u}, or null
+   * where the model fails. Coordinates that change the curve have their slopes from the simulator;
+   * those that change how residuals are whitened are differenced, which costs no simulation.
    */
-  private double[] differences(double[] u, int[] by, int rows, double[][] out) {
-    double[][] base = curves(u);
+  private double[] slopes(double[] u, int[] by, int rows, double[][] out) {
+    double[][] curves = new double[data.series().size()][];
+    CurveSlopes slopes = new CurveSlopes(realisation, simulator, u, by, SLOPE_STEP);
+    HoldSlopes[] tests = new HoldSlopes[curves.length];
+    try {
+      for (int test = 0; test < curves.length; test++) {
+        tests[test] = slopes.of(test, data.series().get(test).time());
+        curves[test] = tests[test].shown();
+      }
+    } catch (RuntimeException e) {
+      return null;
+    }
     double[] at = new double[residualCount()];
-    double[] moved = new double[residualCount()];
-    whiten(u, base, at);
+    whiten(u, curves, at);
     double[] v = u.clone();
+    double[] moved = new double[residualCount()];
     for (int k = 0; k < by.length; k++) {
       int j = by[k];
-      v[j] = u[j] + differenceStep();
-      whiten(v, moved(v, base, j), moved);
-      for (int i = 0; i < rows; i++) {
-        out[i][k] = (moved[i] - at[i]) / differenceStep();
+      if (latents.changesScale(j)) {
+        v[j] = u[j] + SLOPE_STEP;
+        whiten(v, curves, moved);
+        for (int i = 0; i < rows; i++) {
+          out[i][k] = (moved[i] - at[i]) / SLOPE_STEP;
+        }
+        v[j] = u[j];
+      } else {
+        fillColumn(u, tests, slopes, k, out);
       }
-      v[j] = u[j];
     }
     return at;
   }
 
-  private double[][] moved(double[] v, double[][] base, int j) {
-    double[][] curves = base.clone();
-    for (int test = 0; test < curves.length; test++) {
-      if (latents.changesCurve(j, test)) {
-        curves[test] = curve(v, test, data.series().get(test).time());
+  /** Residuals are whitened by a linear map, so their slopes are whitened like themselves. */
+  private void fillColumn(
+      double[] u, HoldSlopes[] tests, CurveSlopes slopes, int k, double[][] out) {
+    double deviation = readingDeviation(u);
+    double amplitude = modelError(u);
+    double offset = slopes.isOffset(k) ? data.job().gauge().classUncertainty() : 0;
+    int place = 0;
+    for (int test = 0; test < tests.length; test++) {
+      int column = slopes.column(k, test);
+      double[] change = new double[tests[test].shown().length];
+      for (int i = 0; i < change.length; i++) {
+        change[i] = -offset - (column < 0 ? 0 : tests[test].slopes()[i][column]);
+      }
+      double[] whitened = new double[change.length];
+      if (column >= 0 || offset != 0) {
+        data.errors().get(test).whiten(change, deviation, amplitude, whitened, 0);
+      }
+      for (double value : whitened) {
+        out[place++][k] = value;
       }
     }
-    return curves;
   }
 
   private double[][] curves(double[] u) {

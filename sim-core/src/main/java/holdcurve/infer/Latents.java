@@ -119,6 +119,25 @@ final class Latents {
     return touched.get(j).get(test);
   }
 
+  /** Whether coordinate {@code j} changes how residuals are whitened. */
+  boolean changesScale(int j) {
+    return j == Shared.READING_SCALE.ordinal() || j == Shared.MODEL_ERROR.ordinal();
+  }
+
+  /** Whether coordinate {@code j} changes the circuit in a test, not only how the test is run. */
+  boolean changesCircuit(int j, int test) {
+    return changesCurve(j, test)
+        && j != Shared.SQUEEZE.ordinal()
+        && j != start[test]
+        && j != warmth[test]
+        && j != clamp[test];
+  }
+
+  /** Whether coordinate {@code j} changes the circuit in all tests alike. */
+  boolean changesSoundCircuit(int j) {
+    return j < firstParameter && Shared.values()[j].changesCurve && j != Shared.SQUEEZE.ordinal();
+  }
+
   double shared(double[] u, Shared which) {
     return u[which.ordinal()];
   }

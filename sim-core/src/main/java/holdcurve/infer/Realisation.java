@@ -63,7 +63,21 @@ final class Realisation {
 
   /** The circuit as this hypothesis has it in one test. */
   Condition condition(double[] u, int test) {
-    Condition condition = Condition.sound(circuit.map(part -> unknown(part, u)));
+    return condition(sound(u), u, test);
+  }
+
+  /** The circuit without the members' faults; the same for all tests. */
+  Circuit sound(double[] u) {
+    return circuit.map(part -> unknown(part, u));
+  }
+
+  /**
+   * Like {@link #condition(double[], int)}.
+   *
+   * @param sound the result of {@link #sound} at {@code u}
+   */
+  Condition condition(Circuit sound, double[] u, int test) {
+    Condition condition = Condition.sound(sound);
     int k = 0;
     for (Hypothesis.Member member : hypothesis.members()) {
       double[] values = new double[member.fault().parameters().size()];

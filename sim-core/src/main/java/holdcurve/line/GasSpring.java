@@ -1,6 +1,7 @@
 package holdcurve.line;
 
 import holdcurve.check.Require;
+import java.util.Objects;
 
 /**
  * Gas shut in with the liquid, p Vⁿ constant in absolute pressure: trapped air, or the gas side of
@@ -81,6 +82,20 @@ public final class GasSpring implements Storage {
     double capacity = stiffnessFree(felt);
     double bend = felt < LOWEST_ABSOLUTE ? 0 : -capacity * (inverseExponent + 1) / felt;
     return bend * share * share + capacity * stop.shareSlope(pressure);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof GasSpring that
+        && gasVolume == that.gasVolume
+        && charge == that.charge
+        && inverseExponent == that.inverseExponent
+        && stop.equals(that.stop);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(gasVolume, charge, inverseExponent, stop);
   }
 
   /** V over V at the charge pressure [-]; slow air, the usual case, needs no power. */

@@ -14,9 +14,10 @@ final class LinearRates {
   private final int[] column;
   private final double[] value;
 
-  private LinearRates(double[][] matrix, double[] constant, int entries) {
+  private LinearRates(double[][] matrix, double[] constant) {
     this.matrix = matrix;
     this.constant = constant;
+    int entries = count(matrix);
     row = new int[entries];
     column = new int[entries];
     value = new double[entries];
@@ -46,13 +47,31 @@ final class LinearRates {
         element.addJacobian(0, origin, matrix);
       }
     }
+    return new LinearRates(matrix, constant);
+  }
+
+  private static int count(double[][] matrix) {
     int entries = 0;
     for (double[] line : matrix) {
       for (double entry : line) {
         entries += entry != 0 ? 1 : 0;
       }
     }
-    return new LinearRates(matrix, constant, entries);
+    return entries;
+  }
+
+  /** The rates by which these exceed others of the same dimension. */
+  LinearRates minus(LinearRates other) {
+    int n = constant.length;
+    double[][] difference = new double[n][n];
+    double[] rest = new double[n];
+    for (int i = 0; i < n; i++) {
+      rest[i] = constant[i] - other.constant[i];
+      for (int j = 0; j < n; j++) {
+        difference[i][j] = matrix[i][j] - other.matrix[i][j];
+      }
+    }
+    return new LinearRates(difference, rest);
   }
 
   /** Overwrites {@code rates} with A y + b. */

@@ -51,6 +51,25 @@ public final class Network implements StiffEquations {
     return List.of(elements);
   }
 
+  LinearRates linear() {
+    return linear;
+  }
+
+  /** Elements that aren't linear. */
+  Element[] bent() {
+    return bent;
+  }
+
+  boolean hasCapacityOf(Network other, int node) {
+    return constantCapacity[node] == other.constantCapacity[node]
+        && NetworkDifference.same(storages[node], other.storages[node]);
+  }
+
+  /** Whether each row of the state stands for the same in the other network. */
+  public boolean hasStatesOf(Network other) {
+    return layout.isLike(other.layout);
+  }
+
   @Override
   public int getDimension() {
     return layout.dimension();
@@ -70,7 +89,7 @@ public final class Network implements StiffEquations {
   }
 
   /** Flows into the nodes and rates of the other rows, before division by the capacities. */
-  private void collect(double t, double[] y, double[] rates) {
+  void collect(double t, double[] y, double[] rates) {
     linear.fill(y, rates);
     for (Element element : bent) {
       element.addRates(t, y, rates);

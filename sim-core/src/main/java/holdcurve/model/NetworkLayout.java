@@ -43,6 +43,24 @@ public record NetworkLayout(
     return node;
   }
 
+  /** Whether each row stands for the same in both, whatever the sizes behind it. */
+  boolean isLike(NetworkLayout other) {
+    if (dimension != other.dimension
+        || warmthRow != other.warmthRow
+        || gaugeRow != other.gaugeRow
+        || creepRows.size() != other.creepRows.size()
+        || !nodes.equals(other.nodes)
+        || !ledger.equals(other.ledger)) {
+      return false;
+    }
+    for (int i = 0; i < creepRows.size(); i++) {
+      if (!creepRows.get(i).node().equals(other.creepRows.get(i).node())) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** What a row is, for messages: such as "pressure at rail". */
   public String describe(int row) {
     if (row < nodes.size()) {

@@ -12,10 +12,15 @@ final class DenseOutput {
    * @param state filled with the state at theta
    */
   static void state(double theta, double[] start, double[] end, double[][] dense, double[] state) {
-    double rest = 1 - theta;
     for (int i = 0; i < state.length; i++) {
-      state[i] = rest * start[i] + theta * (end[i] + rest * bend(theta, dense, i));
+      state[i] = component(theta, start, end, dense, i);
     }
+  }
+
+  /** One component of {@link #state}. */
+  static double component(double theta, double[] start, double[] end, double[][] dense, int i) {
+    double rest = 1 - theta;
+    return rest * start[i] + theta * (end[i] + rest * bend(theta, dense, i));
   }
 
   /** Like {@link #state}, but by time; h is the length of the step with its sign [s]. */

@@ -125,6 +125,20 @@ final class EquilibratedLu {
     }
   }
 
+  /** Solves for m right sides, entry i of right side k at {@code [i * m + k]}. */
+  void solve(double[] b, int m) {
+    double[] column = new double[n];
+    for (int k = 0; k < m; k++) {
+      for (int i = 0; i < n; i++) {
+        column[i] = b[i * m + k];
+      }
+      solve(column);
+      for (int i = 0; i < n; i++) {
+        b[i * m + k] = column[i];
+      }
+    }
+  }
+
   /** The column in which the last factorization found no pivot; -1 if it went through. */
   int singularColumn() {
     return singularColumn;

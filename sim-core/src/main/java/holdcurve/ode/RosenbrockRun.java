@@ -167,6 +167,13 @@ final class RosenbrockRun {
     stepper.fillDense(dense);
   }
 
+  /**
+   * Solves with the matrix of the step just accepted for m right sides, entry i of k at i m + k.
+   */
+  void solve(double[] b, int m) {
+    stepper.solve(b, m);
+  }
+
   double[][] dense() {
     return dense;
   }

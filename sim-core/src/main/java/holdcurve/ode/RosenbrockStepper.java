@@ -110,6 +110,13 @@ public final class RosenbrockStepper {
     sums.error(stages, error);
   }
 
+  /**
+   * Solves with the matrix last factored for m right sides, entry i of k at {@code [i * m + k]}.
+   */
+  void solve(double[] b, int m) {
+    matrix.solve(b, m);
+  }
+
   private void evaluate(int i, double t, double[] y, double h) {
     sums.point(i, y, stages, point);
     equations.computeDerivatives(t + times[i] * h, point, stages[i]);

@@ -116,4 +116,26 @@ final class SparseLu {
       b[rows[e]] -= values[e] * b[columns[e]];
     }
   }
+
+  /** Solves for m right sides, entry i of right side k at {@code [i * m + k]}. */
+  void solve(double[] b, int m) {
+    subtract(pattern.lowerRow, pattern.lowerColumn, lower, b, m);
+    for (int k = 0; k < n; k++) {
+      for (int at = k * m; at < (k + 1) * m; at++) {
+        b[at] *= inversePivot[k];
+      }
+    }
+    subtract(pattern.upperRow, pattern.upperColumn, upper, b, m);
+  }
+
+  private static void subtract(int[] rows, int[] columns, double[] values, double[] b, int m) {
+    for (int e = 0; e < rows.length; e++) {
+      int row = rows[e] * m;
+      int column = columns[e] * m;
+      double value = values[e];
+      for (int k = 0; k < m; k++) {
+        b[row + k] -= value * b[column + k];
+      }
+    }
+  }
 }

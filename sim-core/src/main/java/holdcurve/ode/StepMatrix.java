@@ -79,6 +79,15 @@ final class StepMatrix {
     }
   }
 
+  /** Solves for m right sides at once, entry i of right side k at {@code [i * m + k]}. */
+  void solve(double[] b, int m) {
+    if (useSparse) {
+      sparse.solve(b, m);
+    } else {
+      dense.solve(b, m);
+    }
+  }
+
   /** The column in which the last factorization found no pivot; -1 if it went through. */
   int singularColumn() {
     return useSparse ? -1 : dense.singularColumn();

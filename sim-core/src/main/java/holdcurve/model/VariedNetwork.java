@@ -1,0 +1,76 @@
+package holdcurve.model;
+
+import holdcurve.ode.ParametricEquations;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * A network with others that differ from it a little, each by a step of one parameter: its
+ * derivatives by those parameters are differences of right sides at the same state, taken only
+ * where two networks differ. Has scratch space: one a thread.
+ */
+public final class VariedNetwork implements ParametricEquations {
+  private final Network base;
+  private final NetworkDifference[] differences;
+  private final double step;
+  private final double[] flow;
+  private final double[] change;
+
+  /**
+   * @param moved networks with the same states as {@code base}, see {@link Network#hasStatesOf}
+   * @param step by which the parameter of each was moved [unit of the parameter]
+   */
+  public VariedNetwork(Network base, List<Network> moved, double step) {
+    this.base = base;
+    this.step = step;
+    this.differences =
+        moved.stream()
+            .map(other -> NetworkDifference.of(base, other))
+            .toArray(NetworkDifference[]::new);
+    this.flow = new double[base.getDimension()];
+    this.change = new double[base.getDimension()];
+  }
+
+  @Override
+  public int getDimension() {
+    return base.getDimension();
+  }
+
+  @Override
+  public int getParameterCount() {
+    return differences.length;
+  }
+
+  @Override
+  public boolean isAutonomous() {
+    return base.isAutonomous();
+  }
+
+  @Override
+  public void computeDerivatives(double t, double[] y, double[] rates) {
+    base.computeDerivatives(t, y, rates);
+  }
+
+  @Override
+  public void computeJacobian(double t, double[] y, double[][] jacobian) {
+    base.computeJacobian(t, y, jacobian);
+  }
+
+  @Override
+  public void computeTimeDerivative(double t, double[] y, double[] derivative) {
+    base.computeTimeDerivative(t, y, derivative);
+  }
+
+  @Override
+  public void computeParameterDerivatives(double t, double[] y, double[] dfdtheta) {
+    int m = differences.length;
+    base.collect(t, y, flow);
+    for (int k = 0; k < m; k++) {
+      Arrays.fill(change, 0);
+      differences[k].fill(t, y, flow, change);
+      for (int i = 0; i < change.length; i++) {
+        dfdtheta[i * m + k] = change[i] / step;
+      }
+    }
+  }
+}
