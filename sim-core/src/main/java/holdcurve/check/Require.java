@@ -25,7 +25,10 @@ public final class Require {
 
   /** A value from {@code low} to {@code high}, both included. */
   public static double within(double value, double low, double high, String quantity, String unit) {
-    return test(value >= low && value <= high, value, quantity, unit, low + " to " + high);
+    if (value >= low && value <= high) {
+      return value;
+    }
+    return test(false, value, quantity, unit, low + " to " + high);
   }
 
   private static double test(

@@ -1,8 +1,5 @@
 package holdcurve.evidence;
 
-import org.apache.commons.math3.linear.Array2DRowRealMatrix;
-import org.apache.commons.math3.linear.RealMatrix;
-
 /**
  * Slopes at one place: of the residuals, and of the part of −log L that ½‖r‖² doesn't hold (a
  * logarithm of a fitted scale, an outlier part). Both come from the same difference calls.
@@ -37,8 +34,20 @@ record ResidualSlope(double[][] jacobian, double[] restGradient) {
 
   /** Gauss–Newton Hessian of the negative log posterior, JᵀJ + I [-]. */
   double[][] hessian() {
-    RealMatrix matrix = new Array2DRowRealMatrix(jacobian, false);
-    double[][] product = matrix.transpose().multiply(matrix).getData();
+    int n = restGradient.length;
+    double[][] product = new double[n][n];
+    for (double[] row : jacobian) {
+      for (int i = 0; i < n; i++) {
+        for (int j = 0; j <= i && row[i] != 0; j++) {
+          product[i][j] += row[i] * row[j];
+        }
+      }
+    }
+    for (int i = 0; i < n; i++) {
+      for (int j = 0; j < i; j++) {
+        product[j][i] = product[i][j];
+      }
+    }
     for (int i = 0; i < product.length; i++) {
       product[i][i] += 1;
     }

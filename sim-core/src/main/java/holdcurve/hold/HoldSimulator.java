@@ -12,10 +12,13 @@ import holdcurve.ode.LeanRosenbrockDriver;
 import holdcurve.ode.RosenbrockMethod;
 import holdcurve.ode.TangentDriver;
 import holdcurve.ode.Tolerances;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BiFunction;
+import java.util.function.BiPredicate;
+import java.util.function.Function;
 
 /**
  * Computes what the gauge shows after the pump has stopped, fast enough to be asked thousands of
@@ -25,8 +28,13 @@ import java.util.function.BiFunction;
  * thread-safe: one simulator a thread.
  */
 public final class HoldSimulator {
-  /** Relative tolerance that keeps the error well under a millibar. */
-  private static final double USUAL_TOLERANCE = 1e-4;
+  /**
+   * Of 84 drawn holds of all faults, against a tolerance of 1e-9: error 0.14 mbar root mean square,
+   * 1.8 mbar at worst, in 20 steps. The other methods need more steps for as much.
+   */
+  private static final RosenbrockMethod METHOD = RosenbrockMethod.RODAS4P2;
+
+  private static final double USUAL_TOLERANCE = 5e-4;
 
   private final Detail detail;
   private final double tolerance;
@@ -80,8 +88,8 @@ public final class HoldSimulator {
   public HoldSlopes slopes(Hold base, List<Hold> moved, double step, double[] times) {
     double end = times[times.length - 1];
     boolean clamps = clamps(base.setup(), end);
-    Family open = new Family(open(base), moved.stream().map(this::open).toList());
-    Family shut = clamps ? new Family(shut(base), moved.stream().map(this::shut).toList()) : open;
+    Family open = family(base, moved, this::open, HoldSimulator::openAlike);
+    Family shut = clamps ? family(base, moved, this::shut, HoldSimulator::shutAlike) : open;
     if (!open.isAlike() || !shut.isAlike()) {
       return differences(base, moved, step, times);
     }
@@ -123,6 +131,30 @@ public final class HoldSimulator {
     boolean isAlike() {
       return moved.stream().allMatch(base::hasStatesOf);
     }
+  }
+
+  /**
+   * Networks of all holds; where a hold surely has the network of the base, it is taken as it is.
+   */
+  private static Family family(
+      Hold base,
+      List<Hold> moved,
+      Function<Hold, Network> assembler,
+      BiPredicate<Hold, Hold> alike) {
+    Network network = assembler.apply(base);
+    List<Network> others = new ArrayList<>(moved.size());
+    for (Hold hold : moved) {
+      others.add(alike.test(base, hold) ? network : assembler.apply(hold));
+    }
+    return new Family(network, others);
+  }
+
+  private static boolean openAlike(Hold a, Hold b) {
+    return a.condition() == b.condition() && a.setup().operation() == b.setup().operation();
+  }
+
+  private static boolean shutAlike(Hold a, Hold b) {
+    return openAlike(a, b) && a.setup().clampConductance() == b.setup().clampConductance();
   }
 
   private static boolean clamps(HoldSetup setup, double end) {
@@ -218,9 +250,7 @@ public final class HoldSimulator {
             parameters),
         key ->
             new TangentDriver(
-                RosenbrockMethod.RODAS4.tableau(),
-                Tolerances.relative(tolerance, layout.scales()),
-                parameters));
+                METHOD.tableau(), Tolerances.relative(tolerance, layout.scales()), parameters));
   }
 
   private LeanRosenbrockDriver driver(Network network) {
@@ -229,7 +259,6 @@ public final class HoldSimulator {
         List.of(layout.nodes().size(), layout.warmthRow(), layout.gaugeRow(), layout.dimension()),
         rows ->
             new LeanRosenbrockDriver(
-                RosenbrockMethod.RODAS4.tableau(),
-                Tolerances.relative(tolerance, layout.scales())));
+                METHOD.tableau(), Tolerances.relative(tolerance, layout.scales())));
   }
 }

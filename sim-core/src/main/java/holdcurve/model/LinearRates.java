@@ -1,5 +1,6 @@
 package holdcurve.model;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -14,23 +15,28 @@ final class LinearRates {
   private final int[] column;
   private final double[] value;
 
-  private LinearRates(double[][] matrix, double[] constant) {
+  /** Entries of {@code matrix}, less those of {@code other} if that isn't null. */
+  private LinearRates(double[][] matrix, double[][] other, double[] constant) {
     this.matrix = matrix;
     this.constant = constant;
-    int entries = count(matrix);
-    row = new int[entries];
-    column = new int[entries];
-    value = new double[entries];
-    int e = 0;
-    for (int i = 0; i < matrix.length; i++) {
-      for (int j = 0; j < matrix.length; j++) {
-        if (matrix[i][j] != 0) {
-          row[e] = i;
-          column[e] = j;
-          value[e++] = matrix[i][j];
+    int n = constant.length;
+    int[] rows = new int[n * n];
+    int[] columns = new int[n * n];
+    double[] values = new double[n * n];
+    int count = 0;
+    for (int i = 0; i < n; i++) {
+      for (int j = 0; j < n; j++) {
+        double entry = other == null ? matrix[i][j] : matrix[i][j] - other[i][j];
+        if (entry != 0) {
+          rows[count] = i;
+          columns[count] = j;
+          values[count++] = entry;
         }
       }
     }
+    row = Arrays.copyOf(rows, count);
+    column = Arrays.copyOf(columns, count);
+    value = Arrays.copyOf(values, count);
   }
 
   /**
@@ -47,31 +53,16 @@ final class LinearRates {
         element.addJacobian(0, origin, matrix);
       }
     }
-    return new LinearRates(matrix, constant);
+    return new LinearRates(matrix, null, constant);
   }
 
-  private static int count(double[][] matrix) {
-    int entries = 0;
-    for (double[] line : matrix) {
-      for (double entry : line) {
-        entries += entry != 0 ? 1 : 0;
-      }
-    }
-    return entries;
-  }
-
-  /** The rates by which these exceed others of the same dimension. */
+  /** The rates by which these exceed others of the same dimension; good for {@link #fill} only. */
   LinearRates minus(LinearRates other) {
-    int n = constant.length;
-    double[][] difference = new double[n][n];
-    double[] rest = new double[n];
-    for (int i = 0; i < n; i++) {
+    double[] rest = new double[constant.length];
+    for (int i = 0; i < rest.length; i++) {
       rest[i] = constant[i] - other.constant[i];
-      for (int j = 0; j < n; j++) {
-        difference[i][j] = matrix[i][j] - other.matrix[i][j];
-      }
     }
-    return new LinearRates(difference, rest);
+    return new LinearRates(matrix, other.matrix, rest);
   }
 
   /** Overwrites {@code rates} with A y + b. */

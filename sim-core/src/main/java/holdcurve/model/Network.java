@@ -35,10 +35,21 @@ public final class Network implements StiffEquations {
     this.layout = layout;
     this.elements = elements.toArray(Element[]::new);
     this.linear = LinearRates.of(elements, layout.dimension());
-    this.bent = elements.stream().filter(e -> !e.isLinear()).toArray(Element[]::new);
+    this.bent = bent(this.elements);
     this.constantCapacity = constantCapacity;
     this.storages = storages;
     this.timed = timed;
+  }
+
+  private static Element[] bent(Element[] elements) {
+    Element[] bent = new Element[elements.length];
+    int count = 0;
+    for (Element element : elements) {
+      if (!element.isLinear()) {
+        bent[count++] = element;
+      }
+    }
+    return Arrays.copyOf(bent, count);
   }
 
   /** Which row is what. */

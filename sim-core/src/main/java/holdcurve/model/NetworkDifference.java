@@ -7,7 +7,6 @@ import java.util.List;
 
 /** How the right side of one network differs from that of another with the same states. */
 final class NetworkDifference {
-  private final Network base;
   private final Network moved;
   private final LinearRates linear;
   private final Element[] added;
@@ -16,7 +15,6 @@ final class NetworkDifference {
   private final double[] lost;
 
   private NetworkDifference(Network base, Network moved, Element[] added, Element[] removed) {
-    this.base = base;
     this.moved = moved;
     this.linear = moved.linear().minus(base.linear());
     this.added = added;
@@ -48,9 +46,10 @@ final class NetworkDifference {
 
   /**
    * @param flow what the base collects at y, before division by its capacities
+   * @param capacity of the base's nodes at y
    * @param change filled with the moved right side less that of the base
    */
-  void fill(double t, double[] y, double[] flow, double[] change) {
+  void fill(double t, double[] y, double[] flow, double[] capacity, double[] change) {
     linear.fill(y, change);
     for (Element element : added) {
       element.addRates(t, y, change);
@@ -66,10 +65,9 @@ final class NetworkDifference {
     }
     for (int i = 0; i < otherCapacity.length; i++) {
       if (otherCapacity[i]) {
-        double before = base.capacity(i, y[i]);
-        change[i] = (flow[i] + change[i]) / moved.capacity(i, y[i]) - flow[i] / before;
+        change[i] = (flow[i] + change[i]) / moved.capacity(i, y[i]) - flow[i] / capacity[i];
       } else if (change[i] != 0) {
-        change[i] /= base.capacity(i, y[i]);
+        change[i] /= capacity[i];
       }
     }
   }

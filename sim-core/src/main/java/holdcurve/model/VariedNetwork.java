@@ -1,7 +1,6 @@
 package holdcurve.model;
 
 import holdcurve.ode.ParametricEquations;
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -12,7 +11,8 @@ import java.util.List;
 public final class VariedNetwork implements ParametricEquations {
   private final Network base;
   private final NetworkDifference[] differences;
-  private final double step;
+  private final double inverseStep;
+  private final double[] capacity;
   private final double[] flow;
   private final double[] change;
 
@@ -22,11 +22,12 @@ public final class VariedNetwork implements ParametricEquations {
    */
   public VariedNetwork(Network base, List<Network> moved, double step) {
     this.base = base;
-    this.step = step;
-    this.differences =
-        moved.stream()
-            .map(other -> NetworkDifference.of(base, other))
-            .toArray(NetworkDifference[]::new);
+    this.inverseStep = 1 / step;
+    this.differences = new NetworkDifference[moved.size()];
+    for (int k = 0; k < differences.length; k++) {
+      differences[k] = NetworkDifference.of(base, moved.get(k));
+    }
+    this.capacity = new double[base.layout().nodes().size()];
     this.flow = new double[base.getDimension()];
     this.change = new double[base.getDimension()];
   }
@@ -62,14 +63,15 @@ public final class VariedNetwork implements ParametricEquations {
   }
 
   @Override
-  public void computeParameterDerivatives(double t, double[] y, double[] dfdtheta) {
-    int m = differences.length;
+  public void computeParameterDerivatives(double t, double[] y, double[] dfdtheta, int stride) {
     base.collect(t, y, flow);
-    for (int k = 0; k < m; k++) {
-      Arrays.fill(change, 0);
-      differences[k].fill(t, y, flow, change);
+    for (int i = 0; i < capacity.length; i++) {
+      capacity[i] = base.capacity(i, y[i]);
+    }
+    for (int k = 0; k < differences.length; k++) {
+      differences[k].fill(t, y, flow, capacity, change);
       for (int i = 0; i < change.length; i++) {
-        dfdtheta[i * m + k] = change[i] / step;
+        dfdtheta[i * stride + k] = change[i] * inverseStep;
       }
     }
   }

@@ -125,16 +125,16 @@ final class EquilibratedLu {
     }
   }
 
-  /** Solves for m right sides, entry i of right side k at {@code [i * m + k]}. */
-  void solve(double[] b, int m) {
+  /** Solves for right sides that lie {@link SideBySide}. */
+  void solve(double[] b, int stride) {
     double[] column = new double[n];
-    for (int k = 0; k < m; k++) {
+    for (int k = 0; k < stride; k++) {
       for (int i = 0; i < n; i++) {
-        column[i] = b[i * m + k];
+        column[i] = b[i * stride + k];
       }
       solve(column);
       for (int i = 0; i < n; i++) {
-        b[i * m + k] = column[i];
+        b[i * stride + k] = column[i];
       }
     }
   }

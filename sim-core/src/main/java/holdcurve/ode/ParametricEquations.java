@@ -13,7 +13,9 @@ public interface ParametricEquations extends StiffEquations {
    *
    * @param t time [s]
    * @param y state
-   * @param dfdtheta filled with ∂f_i/∂θ_k at {@code [i * m + k]}; every entry is written
+   * @param dfdtheta filled with ∂f_i/∂θ_k at {@code [i * stride + k]}; all of those are written,
+   *     and no others
+   * @param stride at least m
    */
-  void computeParameterDerivatives(double t, double[] y, double[] dfdtheta);
+  void computeParameterDerivatives(double t, double[] y, double[] dfdtheta, int stride);
 }

@@ -167,11 +167,9 @@ final class RosenbrockRun {
     stepper.fillDense(dense);
   }
 
-  /**
-   * Solves with the matrix of the step just accepted for m right sides, entry i of k at i m + k.
-   */
-  void solve(double[] b, int m) {
-    stepper.solve(b, m);
+  /** Solves with the matrix last factored for right sides that lie {@link SideBySide}. */
+  void solve(double[] b, int stride) {
+    stepper.solve(b, stride);
   }
 
   double[][] dense() {

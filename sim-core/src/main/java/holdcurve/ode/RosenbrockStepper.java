@@ -110,11 +110,9 @@ public final class RosenbrockStepper {
     sums.error(stages, error);
   }
 
-  /**
-   * Solves with the matrix last factored for m right sides, entry i of k at {@code [i * m + k]}.
-   */
-  void solve(double[] b, int m) {
-    matrix.solve(b, m);
+  /** Solves with the matrix last factored for right sides that lie {@link SideBySide}. */
+  void solve(double[] b, int stride) {
+    matrix.solve(b, stride);
   }
 
   private void evaluate(int i, double t, double[] y, double h) {

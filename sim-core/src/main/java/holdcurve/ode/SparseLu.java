@@ -117,25 +117,18 @@ final class SparseLu {
     }
   }
 
-  /** Solves for m right sides, entry i of right side k at {@code [i * m + k]}. */
-  void solve(double[] b, int m) {
-    subtract(pattern.lowerRow, pattern.lowerColumn, lower, b, m);
+  /** Solves for right sides that lie {@link SideBySide}. */
+  void solve(double[] b, int stride) {
+    subtract(pattern.lowerRow, pattern.lowerColumn, lower, b, stride);
     for (int k = 0; k < n; k++) {
-      for (int at = k * m; at < (k + 1) * m; at++) {
-        b[at] *= inversePivot[k];
-      }
+      SideBySide.scale(b, k, inversePivot[k], stride);
     }
-    subtract(pattern.upperRow, pattern.upperColumn, upper, b, m);
+    subtract(pattern.upperRow, pattern.upperColumn, upper, b, stride);
   }
 
-  private static void subtract(int[] rows, int[] columns, double[] values, double[] b, int m) {
+  private static void subtract(int[] rows, int[] columns, double[] values, double[] b, int stride) {
     for (int e = 0; e < rows.length; e++) {
-      int row = rows[e] * m;
-      int column = columns[e] * m;
-      double value = values[e];
-      for (int k = 0; k < m; k++) {
-        b[row + k] -= value * b[column + k];
-      }
+      SideBySide.add(b, rows[e], -values[e], b, columns[e], stride);
     }
   }
 }

@@ -79,12 +79,12 @@ final class StepMatrix {
     }
   }
 
-  /** Solves for m right sides at once, entry i of right side k at {@code [i * m + k]}. */
-  void solve(double[] b, int m) {
+  /** Solves with the matrix last factored for right sides that lie {@link SideBySide}. */
+  void solve(double[] b, int stride) {
     if (useSparse) {
-      sparse.solve(b, m);
+      sparse.solve(b, stride);
     } else {
-      dense.solve(b, m);
+      dense.solve(b, stride);
     }
   }
 

@@ -25,8 +25,8 @@ public final class TangentDriver {
     m = parameterCount;
     run = new RosenbrockRun(tableau, tolerances, StepLimits.WIDE);
     tangents = new TangentStep(tableau, n, m);
-    from = new double[n * m];
-    to = new double[n * m];
+    from = new double[n * tangents.stride()];
+    to = new double[n * tangents.stride()];
   }
 
   /**
@@ -61,7 +61,10 @@ public final class TangentDriver {
       values[next] = y[observed];
       System.arraycopy(s, observed * m, derivatives[next], 0, m);
     }
-    System.arraycopy(s, 0, to, 0, s.length);
+    for (int i = 0; i < n; i++) {
+      System.arraycopy(s, i * m, to, i * tangents.stride(), m);
+    }
+    tangents.begin(equations, t0, y);
     run.begin(equations, t0, y, t1, 0);
     while (!run.arrived()) {
       run.step();
@@ -69,7 +72,7 @@ public final class TangentDriver {
       double[] old = from;
       from = to;
       to = old;
-      tangents.advance(run, equations, from, to);
+      tangents.advance(run, from, to);
       for (; next < times.length && times[next] <= run.time(); next++) {
         double theta =
             times[next] == run.time() ? 1 : (times[next] - run.startTime()) / run.stepSize();
@@ -78,7 +81,9 @@ public final class TangentDriver {
       }
     }
     System.arraycopy(run.end(), 0, y, 0, n);
-    System.arraycopy(to, 0, s, 0, s.length);
+    for (int i = 0; i < n; i++) {
+      System.arraycopy(to, i * tangents.stride(), s, i * m, m);
+    }
     return run.statistics();
   }
 
