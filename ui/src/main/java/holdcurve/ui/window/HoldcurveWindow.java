@@ -1,0 +1,38 @@
+package holdcurve.ui.window;
+
+import holdcurve.ui.theme.Looks;
+import holdcurve.ui.window.frame.FileDialogs;
+import holdcurve.ui.window.frame.Page;
+import holdcurve.ui.window.frame.WindowView;
+import holdcurve.ui.window.job.JobModel;
+import holdcurve.ui.window.suspects.SuspectsModel;
+import holdcurve.ui.window.suspects.SuspectsPage;
+import java.util.List;
+import java.util.function.Function;
+import javafx.scene.Scene;
+import javafx.stage.Stage;
+
+/** Puts model, pages and looks together on a stage. This is where a new page is added. */
+public final class HoldcurveWindow {
+  private static final double WIDTH = 1280;
+  private static final double HEIGHT = 720;
+
+  private HoldcurveWindow() {}
+
+  /**
+   * Fills a stage; showing it is up to the caller.
+   *
+   * @param dialogs made for the window that owns them
+   */
+  public static void fill(
+      Stage stage, JobModel model, Looks looks, Function<Stage, FileDialogs> dialogs) {
+    List<Page> pages = List.of(new SuspectsPage(new SuspectsModel(model)));
+    WindowView view = new WindowView(model, looks, pages, dialogs.apply(stage), stage::close);
+    Scene scene = new Scene(view.root(), WIDTH, HEIGHT);
+    looks.dress(scene);
+    stage.setScene(scene);
+    stage.setMinWidth(800);
+    stage.setMinHeight(560);
+    stage.titleProperty().bind(view.windowTitle());
+  }
+}

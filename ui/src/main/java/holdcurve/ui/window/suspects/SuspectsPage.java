@@ -1,0 +1,65 @@
+package holdcurve.ui.window.suspects;
+
+import holdcurve.ui.window.frame.Page;
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.SplitPane;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** Measured against simulated, and who explains it. */
+public final class SuspectsPage implements Page {
+  private final BorderPane content = new BorderPane();
+  private final TestTabs tests;
+  private final RankingPanel ranking;
+  private final NotesStrip notes;
+
+  public SuspectsPage(SuspectsModel model) {
+    tests = new TestTabs(model);
+    ranking = new RankingPanel(model);
+    notes = new NotesStrip(model);
+    VBox.setVgrow(tests, Priority.ALWAYS);
+    VBox left = new VBox(tests, new SuspectDetails(model));
+    SplitPane split = new SplitPane(left, ranking);
+    SplitPane.setResizableWithParent(ranking, false);
+    split.setDividerPositions(0.63);
+    content.setTop(new VerdictBar(model));
+    content.setCenter(split);
+    content.setBottom(notes);
+    model.ranking().addListener((property, before, now) -> focus());
+  }
+
+  @Override
+  public String title() {
+    return "Suspects";
+  }
+
+  @Override
+  public Node content() {
+    return content;
+  }
+
+  @Override
+  public List<MenuItem> actions() {
+    return List.of(
+        action("Next hold test", "Shortcut+PAGE_DOWN", () -> tests.go(1)),
+        action("Previous hold test", "Shortcut+PAGE_UP", () -> tests.go(-1)),
+        action("To the list of suspects", "Shortcut+L", this::focus),
+        action("Fold notes in or out", "Shortcut+N", () -> notes.setExpanded(!notes.isExpanded())));
+  }
+
+  private static MenuItem action(String text, String keys, Runnable what) {
+    MenuItem item = new MenuItem(text);
+    item.setAccelerator(KeyCombination.valueOf(keys));
+    item.setOnAction(event -> what.run());
+    return item;
+  }
+
+  @Override
+  public void focus() {
+    ranking.focusList();
+  }
+}
