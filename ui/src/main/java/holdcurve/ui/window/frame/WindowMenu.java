@@ -7,6 +7,8 @@ import javafx.scene.control.Menu;
 import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.SeparatorMenuItem;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 
 /** Everything that can be done, with its keys. */
@@ -19,26 +21,27 @@ final class WindowMenu extends MenuBar {
    */
   WindowMenu(JobModel model, Looks looks, Runnable open, Runnable quit) {
     BooleanBinding noJob = model.jobProperty().isNull();
-    MenuItem reload = item("_Read again and rank", "F5", model::reload);
+    MenuItem reload =
+        item("_Read again and rank", new KeyCodeCombination(KeyCode.F5), model::reload);
     reload.disableProperty().bind(noJob);
     page.disableProperty().bind(noJob);
     Menu file =
         new Menu(
             "_File",
             null,
-            item("_Open a job …", "Shortcut+O", open),
+            item("_Open a job …", onShortcut(KeyCode.O), open),
             reload,
             new SeparatorMenuItem(),
-            item("_Quit", "Shortcut+Q", quit));
+            item("_Quit", onShortcut(KeyCode.Q), quit));
     Menu view =
         new Menu(
             "_View",
             null,
-            item("Light or _dark", "Shortcut+D", looks::switchTheme),
+            item("Light or _dark", onShortcut(KeyCode.D), looks::switchTheme),
             new SeparatorMenuItem(),
-            item("_Larger text", "Shortcut+PLUS", looks::enlarge),
-            item("_Smaller text", "Shortcut+MINUS", looks::shrink),
-            item("_Usual text", "Shortcut+0", looks::usualSize));
+            item("_Larger text", onShortcut(KeyCode.PLUS), looks::enlarge),
+            item("_Smaller text", onShortcut(KeyCode.MINUS), looks::shrink),
+            item("_Usual text", onShortcut(KeyCode.DIGIT0), looks::usualSize));
     getMenus().addAll(file, view, page);
   }
 
@@ -47,10 +50,14 @@ final class WindowMenu extends MenuBar {
     page.getItems().setAll(shown.actions());
   }
 
-  private static MenuItem item(String text, String keys, Runnable what) {
+  private static KeyCombination onShortcut(KeyCode key) {
+    return new KeyCodeCombination(key, KeyCombination.SHORTCUT_DOWN);
+  }
+
+  private static MenuItem item(String text, KeyCombination keys, Runnable what) {
     MenuItem item = new MenuItem(text);
     item.setMnemonicParsing(true);
-    item.setAccelerator(KeyCombination.valueOf(keys));
+    item.setAccelerator(keys);
     item.setOnAction(event -> what.run());
     return item;
   }

@@ -8,7 +8,6 @@ import javafx.beans.binding.StringBinding;
 import javafx.geometry.Pos;
 import javafx.scene.Parent;
 import javafx.scene.control.Label;
-import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
@@ -19,6 +18,7 @@ import javafx.scene.layout.VBox;
 /** The frame: menu, banner, the page on view, progress. */
 public final class WindowView {
   private final JobModel model;
+  private final Looks looks;
   private final BorderPane root = new BorderPane();
   private final BorderPane work = new BorderPane();
   private final WindowMenu menu;
@@ -30,6 +30,7 @@ public final class WindowView {
   public WindowView(
       JobModel model, Looks looks, List<Page> pages, FileDialogs dialogs, Runnable quit) {
     this.model = model;
+    this.looks = looks;
     Runnable open = () -> dialogs.chooseJob(model.fileProperty().get()).ifPresent(model::open);
     menu = new WindowMenu(model, looks, open, quit);
     EmptyState empty = new EmptyState(open);
@@ -41,7 +42,7 @@ public final class WindowView {
     root.setTop(new VBox(bars(), new Banner(model)));
     root.setCenter(middle);
     root.setBottom(new ProgressStrip(model));
-    root.addEventHandler(KeyEvent.KEY_PRESSED, this::escape);
+    root.addEventHandler(KeyEvent.KEY_PRESSED, this::key);
     show(pages.get(0));
   }
 
@@ -78,16 +79,29 @@ public final class WindowView {
     page.focus();
   }
 
-  private void escape(KeyEvent event) {
-    if (event.getCode() != KeyCode.ESCAPE) {
-      return;
+  /** Keys beside those of the menu: escape, and the plus and minus of other keyboards. */
+  private void key(KeyEvent event) {
+    switch (event.getCode()) {
+      case ESCAPE -> escape();
+      case EQUALS, ADD -> onShortcut(event, looks::enlarge);
+      case SUBTRACT -> onShortcut(event, looks::shrink);
+      default -> {}
     }
+  }
+
+  private static void onShortcut(KeyEvent event, Runnable what) {
+    if (event.isShortcutDown()) {
+      what.run();
+      event.consume();
+    }
+  }
+
+  private void escape() {
     if (!model.problemProperty().get().isEmpty()) {
       model.dismissProblem();
     } else {
       model.cancel();
     }
-    event.consume();
   }
 
   public Parent root() {

@@ -33,7 +33,7 @@ final class HoldChart extends LineChart<Number, Number> {
     setAxisSortingPolicy(SortingPolicy.NONE);
     setVerticalZeroLineVisible(false);
     setHorizontalZeroLineVisible(false);
-    pressure.setLabel("Gauge pressure [bar]");
+    pressure.setLabel("Pressure [bar]");
     band.getStyleClass().add("hc-band");
     clampLine.getStyleClass().add("hc-clamp-line");
     clampWord.getStyleClass().add("hc-clamp-word");

@@ -19,7 +19,7 @@ final class NotesStrip extends TitledPane {
     setAnimated(false);
     ScrollPane scroll = new ScrollPane(lines);
     scroll.setFitToWidth(true);
-    scroll.setPrefViewportHeight(170);
+    scroll.setPrefViewportHeight(110);
     setContent(scroll);
     model.job().addListener((property, before, now) -> update());
     model.ranking().addListener((property, before, now) -> update());

@@ -34,7 +34,7 @@ final class PlotPanel extends VBox {
     words.getStyleClass().add("hc-caption");
     legend.getStyleClass().add("hc-legend");
     VBox.setVgrow(chart, Priority.ALWAYS);
-    chart.setMinHeight(200);
+    chart.setMinHeight(0);
     getChildren().addAll(words, legend, chart);
   }
 

@@ -5,6 +5,8 @@ import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.SplitPane;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
@@ -24,7 +26,6 @@ public final class SuspectsPage implements Page {
     VBox.setVgrow(tests, Priority.ALWAYS);
     VBox left = new VBox(tests, new SuspectDetails(model));
     SplitPane split = new SplitPane(left, ranking);
-    SplitPane.setResizableWithParent(ranking, false);
     split.setDividerPositions(0.63);
     content.setTop(new VerdictBar(model));
     content.setCenter(split);
@@ -45,15 +46,22 @@ public final class SuspectsPage implements Page {
   @Override
   public List<MenuItem> actions() {
     return List.of(
-        action("Next hold test", "Shortcut+PAGE_DOWN", () -> tests.go(1)),
-        action("Previous hold test", "Shortcut+PAGE_UP", () -> tests.go(-1)),
-        action("To the list of suspects", "Shortcut+L", this::focus),
-        action("Fold notes in or out", "Shortcut+N", () -> notes.setExpanded(!notes.isExpanded())));
+        action("Next hold test", onShortcut(KeyCode.PAGE_DOWN), () -> tests.go(1)),
+        action("Previous hold test", onShortcut(KeyCode.PAGE_UP), () -> tests.go(-1)),
+        action("To the list of suspects", onShortcut(KeyCode.L), this::focus),
+        action(
+            "Fold notes in or out",
+            onShortcut(KeyCode.N),
+            () -> notes.setExpanded(!notes.isExpanded())));
   }
 
-  private static MenuItem action(String text, String keys, Runnable what) {
+  private static KeyCombination onShortcut(KeyCode key) {
+    return new KeyCodeCombination(key, KeyCombination.SHORTCUT_DOWN);
+  }
+
+  private static MenuItem action(String text, KeyCombination keys, Runnable what) {
     MenuItem item = new MenuItem(text);
-    item.setAccelerator(KeyCombination.valueOf(keys));
+    item.setAccelerator(keys);
     item.setOnAction(event -> what.run());
     return item;
   }
