@@ -1,6 +1,7 @@
 package holdcurve.fault;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 
 /** Looks at what a plugin says of itself before it is used. */
@@ -43,7 +44,9 @@ final class FaultCheck {
       }
     }
     List<FaultParameter> parameters = fault.parameters();
-    if (parameters == null || parameters.isEmpty() || parameters.contains(null)) {
+    if (parameters == null
+        || parameters.isEmpty()
+        || parameters.stream().anyMatch(Objects::isNull)) {
       return "gives no parameters";
     }
     double prevalence = fault.prevalence();

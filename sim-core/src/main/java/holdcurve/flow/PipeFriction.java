@@ -8,8 +8,8 @@ import holdcurve.check.Require;
  *
  * <p>Below Re 2000: f = 64/Re. Above Re 4000: Colebrook's formula, which in Ka is explicit, Re = −2
  * Ka lg(ε/3.7 + 2.51/Ka). Between, where real flow is undecided, one cubic in ln Ka and ln Re with
- * both end slopes: continuously differentiable and, for roughness up to 5 %, always rising. Costs
- * one logarithm at most.
+ * both end slopes: continuously differentiable and, for roughness up to 5 %, always rising. Costs a
+ * logarithm, in the transition an exponential too.
  */
 public final class PipeFriction {
   /** Reynolds number where laminar flow ends [-]. */
@@ -17,6 +17,9 @@ public final class PipeFriction {
 
   /** Reynolds number from which flow is taken as fully turbulent [-]. */
   public static final double TURBULENT_START = 4000;
+
+  /** Largest relative roughness that the formula covers [-]. */
+  public static final double ROUGHEST = 0.05;
 
   /** Kármán number at {@link #LAMINAR_END} [-]. */
   static final double KARMAN_LAMINAR_END = Math.sqrt(64 * LAMINAR_END);
@@ -34,7 +37,7 @@ public final class PipeFriction {
    * @param relativeRoughness sand roughness over bore [-], 0 to 0.05
    */
   public PipeFriction(double relativeRoughness) {
-    Require.within(relativeRoughness, 0, 0.05, "relative roughness", "-");
+    Require.within(relativeRoughness, 0, ROUGHEST, "relative roughness", "-");
     roughTerm = relativeRoughness / 3.7;
     karmanTurbulentStart =
         TURBULENT_START * Math.sqrt(colebrook(TURBULENT_START, relativeRoughness));

@@ -6,8 +6,8 @@ package holdcurve.fluid;
  * <p>Density and moduli are least-squares cubics through values at 3 bar absolute, 0 to 90 °C, of
  * reference equations of state: n-heptane by Span and Wagner, Int. J. Thermophys. 24 (2003) 41;
  * ethanol by Schroeder et al., J. Phys. Chem. Ref. Data 43 (2014) 043102. They stay within 0.02 %
- * in density, 0.2 % in modulus and 1 % in thermal expansion of those over 1 to 6 bar. Below 0 °C,
- * down to −20 °C, they are extrapolated: densities agree with Perry's within 0.2 %, the moduli
+ * in density, 0.2 % in modulus and 1.1 % in thermal expansion of those over 1 to 6 bar. Below 0 °C,
+ * down to −20 °C, they are extrapolated: densities agree with Perry's within 0.3 %, the moduli
  * there were checked against nothing. Vapour pressure and viscosity: Perry's Chemical Engineers'
  * Handbook, 8th ed., tables 2-8 and 2-313.
  */

@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param where where in this circuit; empty for no fault
  * @param probability that it is the true one among those considered [-]
  * @param probabilityError Monte Carlo standard error of the probability [-]
- * @param leak loss through the fault at the test pressure [m³/s]; absent where the fault is no leak
+ * @param size how bad it is; absent for no fault
  * @param symptoms what is seen on the car
  * @param repair what puts it right
  * @param curves expected readings, one for each hold test
@@ -22,7 +22,7 @@ public record Suspect(
     String where,
     double probability,
     double probabilityError,
-    Optional<Interval> leak,
+    Optional<FaultSize> size,
     String symptoms,
     String repair,
     List<HoldCurve> curves) {
@@ -31,6 +31,11 @@ public record Suspect(
 
   public Suspect {
     curves = List.copyOf(curves);
+  }
+
+  /** Loss through the fault at the test pressure [m³/s]; absent where the fault is no leak. */
+  public Optional<Interval> leak() {
+    return size.filter(FaultSize::isLeak).map(FaultSize::value);
   }
 
   /** Whether this is the explanation that nothing is wrong. */

@@ -18,15 +18,12 @@ public final class GasSpring implements Storage {
   private final double charge;
   private final double inverseExponent;
   private final EndStop stop;
-  private final double ambient;
   private final double atZero;
 
-  private GasSpring(
-      double gasVolume, double charge, double exponent, EndStop stop, double ambient) {
+  private GasSpring(double gasVolume, double charge, double exponent, EndStop stop) {
     this.gasVolume = Require.notNegative(gasVolume, "gas volume", "m³");
     this.charge = Require.positive(charge, "absolute gas pressure", "Pa");
     this.inverseExponent = 1 / Require.within(exponent, 1, 1.7, "polytropic exponent", "-");
-    this.ambient = Require.positive(ambient, "ambient pressure", "Pa");
     this.stop = stop;
     this.atZero = gas(0);
   }
@@ -38,7 +35,7 @@ public final class GasSpring implements Storage {
    * @param exponent n [-]: 1 slow (isothermal) to 1.4 fast (adiabatic)
    */
   public static GasSpring trappedAir(double volume, double exponent) {
-    return new GasSpring(volume, ATMOSPHERE, exponent, EndStop.NONE, ATMOSPHERE);
+    return new GasSpring(volume, ATMOSPHERE, exponent, EndStop.NONE);
   }
 
   /**
@@ -51,8 +48,7 @@ public final class GasSpring implements Storage {
    */
   public static GasSpring charged(double volume, double charge, double exponent, double width) {
     Require.positive(width, "end stop width", "Pa");
-    return new GasSpring(
-        volume, charge + ATMOSPHERE, exponent, new EndStop(charge, width), ATMOSPHERE);
+    return new GasSpring(volume, charge + ATMOSPHERE, exponent, new EndStop(charge, width));
   }
 
   /**
@@ -88,7 +84,7 @@ public final class GasSpring implements Storage {
   }
 
   private double absolute(double pressure) {
-    return stop.felt(pressure) + ambient;
+    return stop.felt(pressure) + ATMOSPHERE;
   }
 
   /** dV/dp of the gas without the end stop [m³/Pa] at an absolute pressure [Pa]. */

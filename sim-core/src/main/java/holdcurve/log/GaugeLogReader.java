@@ -55,6 +55,7 @@ public final class GaugeLogReader {
     return new GaugeLogReader(LogText.of(name, text)).read();
   }
 
+  /** Long, because it is the order of the work: one step a line. */
   private LogImport read() {
     new LogVersion(source).require();
     Layout layout = new LayoutFinder(source).find();
@@ -72,7 +73,7 @@ public final class GaugeLogReader {
     if (!source.encoding().isEmpty()) {
       said.add("Text read as " + source.encoding() + ".");
     }
-    said.addAll(reader.understood());
+    said.addAll(new ColumnSummary(layout, reader).sentences());
     said.add(stop.sentence());
     said.addAll(order.said());
     said.addAll(new LogSummary(log, passedOver).sentences());

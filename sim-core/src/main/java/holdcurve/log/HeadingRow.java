@@ -4,6 +4,7 @@ import holdcurve.file.InputException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 
 /**
@@ -66,6 +67,11 @@ record HeadingRow(LogText source, Separator separator, List<Heading> headings) {
     return Optional.of(new HeadingRow(source, separator, merged));
   }
 
+  /**
+   * The columns that these headings name.
+   *
+   * @param lines numbers of the heading lines
+   */
   Layout layout(List<Integer> lines, Optional<Boolean> decimalComma) {
     int line = lines.get(lines.size() - 1);
     int time = find(Heading.Role.TIME);
@@ -73,35 +79,27 @@ record HeadingRow(LogText source, Separator separator, List<Heading> headings) {
     int temperature = find(Heading.Role.TEMPERATURE);
     int event = find(Heading.Role.EVENT);
     requireGaugePressure(line, headings.get(pressure));
-    List<Integer> read = List.of(time, pressure, temperature, event);
-    List<String> unused =
-        IntStream.range(0, headings.size())
-            .filter(i -> !read.contains(i) && !headings.get(i).text().isEmpty())
-            .mapToObj(i -> headings.get(i).text())
-            .toList();
     return new Layout(
         separator,
         decimalComma,
         lines,
         headings.size(),
         time,
-        unit(line, time, TimeUnit.of(headings.get(time).unit()), "s, min or mm:ss"),
+        unit(line, time, TimeUnit::of, "s, min or mm:ss"),
         pressure,
-        unit(
-            line,
-            pressure,
-            PressureUnit.of(headings.get(pressure).unit()),
-            "bar, mbar, kPa, MPa, psi or kg/cm²"),
+        unit(line, pressure, PressureUnit::of, "bar, mbar, kPa, MPa, psi or kg/cm²"),
         temperature,
-        temperature < 0
-            ? Optional.empty()
-            : unit(
-                line,
-                temperature,
-                TemperatureUnit.of(headings.get(temperature).unit()),
-                "°C, °F or K"),
+        unit(line, temperature, TemperatureUnit::of, "°C, °F or K"),
         event,
-        unused);
+        others(List.of(time, pressure, temperature, event)));
+  }
+
+  private List<String> others(List<Integer> read) {
+    return IntStream.range(0, headings.size())
+        .filter(i -> !read.contains(i))
+        .mapToObj(i -> headings.get(i).text())
+        .filter(text -> !text.isEmpty())
+        .toList();
   }
 
   private int find(Heading.Role role) {
@@ -111,8 +109,13 @@ record HeadingRow(LogText source, Separator separator, List<Heading> headings) {
         .orElse(-1);
   }
 
-  private <U> Optional<U> unit(int line, int column, Optional<U> unit, String known) {
+  private <U> Optional<U> unit(
+      int line, int column, Function<String, Optional<U>> units, String known) {
+    if (column < 0) {
+      return Optional.empty();
+    }
     Heading heading = headings.get(column);
+    Optional<U> unit = units.apply(heading.unit());
     if (unit.isEmpty() && !heading.unit().isEmpty()) {
       throw InputException.at(
           source.name(),

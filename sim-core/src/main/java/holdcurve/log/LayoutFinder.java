@@ -11,7 +11,8 @@ import java.util.stream.Stream;
 /** Finds separator, decimal mark and columns from the first lines of a log. */
 final class LayoutFinder {
   private static final int LOOKED_AT = 400;
-  private static final Pattern BROKEN = Pattern.compile("[-+0-9.,;|: \\t]+");
+  private static final Pattern BROKEN =
+      Pattern.compile("[-+0-9.,;|: \\t]*[0-9,;|][-+0-9.,;|: \\t]*");
   private static final String EXAMPLE = "start with a heading line such as time_s,pressure_bar";
 
   private record Line(int number, String text) {}
@@ -24,6 +25,7 @@ final class LayoutFinder {
 
   private final LogText source;
   private final List<Line> lines = new ArrayList<>();
+  private final List<Line> comments = new ArrayList<>();
 
   LayoutFinder(LogText source) {
     this.source = source;
@@ -31,6 +33,8 @@ final class LayoutFinder {
     while (lines.size() < LOOKED_AT && cursor.next()) {
       if (cursor.holdsData()) {
         lines.add(new Line(cursor.number(), cursor.line()));
+      } else if (comments.size() < LOOKED_AT) {
+        comments.add(new Line(cursor.number(), cursor.line().replaceFirst("^\\s*#+", "")));
       }
     }
   }
@@ -80,15 +84,11 @@ final class LayoutFinder {
     for (String cell : cells) {
       if (isNumber(cell)) {
         numbers++;
-      } else if (!cell.isEmpty() && BROKEN.matcher(cell).matches() && hasDigitOrMark(cell)) {
+      } else if (BROKEN.matcher(cell).matches()) {
         return false;
       }
     }
     return numbers >= 2;
-  }
-
-  private static boolean hasDigitOrMark(String cell) {
-    return cell.chars().anyMatch(Character::isDigit) || cell.matches("[,;|]");
   }
 
   static boolean isNumber(String cell) {
@@ -120,15 +120,36 @@ final class LayoutFinder {
     }
     List<String> above = best.separator.splitHeadings(first.text);
     int width = best.separator.split(lines.get(best.firstRow).text).size();
+    requireNoLostHeadings(best);
     boolean words = above.stream().noneMatch(LayoutFinder::isNumber);
     if (best.firstRow > 0 && words && above.size() == width) {
       throw HeadingRow.missing(source, first.number, above);
     }
   }
 
+  /** Headings that were overlooked may name other units than those that would be assumed. */
+  private void requireNoLostHeadings(Candidate best) {
+    for (Line line : lines.subList(0, best.firstRow)) {
+      if (Stream.of(Separator.values()).anyMatch(s -> HeadingRow.isHeading(s, line.text))) {
+        throw lostHeading(line, "is parted in another way than the readings", "use one separator");
+      }
+    }
+    for (Line line : comments) {
+      if (HeadingRow.isHeading(best.separator, line.text) && best.separator != Separator.BLANKS) {
+        throw lostHeading(line, "stands behind '#', which marks a comment", "take the '#' away");
+      }
+    }
+  }
+
+  private InputException lostHeading(Line line, String problem, String remedy) {
+    String text = PassedOver.shortened(line.text);
+    return InputException.at(
+        source.name(), "line " + line.number, "the heading '" + text + "' " + problem, remedy);
+  }
+
   /** Whole numbers between commas may be numbers with decimal commas: better ask than guess. */
   private void requireOneMeaning(Candidate best, Layout layout) {
-    if (best.separator != Separator.COMMA || layout.decimalComma().isEmpty() == false) {
+    if (best.separator != Separator.COMMA || layout.decimalComma().isPresent()) {
       return;
     }
     for (Line line : lines.subList(Math.max(0, best.firstRow), lines.size())) {

@@ -65,7 +65,7 @@ final class LineCursor {
   boolean holdsData() {
     for (int i = 0; i < line.length(); i++) {
       char c = line.charAt(i);
-      if (!Character.isWhitespace(c) && EMPTY.indexOf(c) < 0) {
+      if (!Character.isWhitespace(c) && !Character.isISOControl(c) && EMPTY.indexOf(c) < 0) {
         return c != '#';
       }
     }

@@ -1,6 +1,7 @@
 package holdcurve.log;
 
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
@@ -39,6 +40,11 @@ public record LogEvent(Kind kind, String text) {
   public static LogEvent of(String text) {
     String words = tidy(text).toLowerCase(Locale.ROOT);
     return new LogEvent(kindOf(words), text);
+  }
+
+  /** Like {@link #of}; empty where the text has no words. */
+  static Optional<LogEvent> maybe(String text) {
+    return text.isBlank() || tidy(text).isEmpty() ? Optional.empty() : Optional.of(of(text));
   }
 
   private static Kind kindOf(String words) {

@@ -54,6 +54,9 @@ public enum PressureUnit {
 
   /** Finds the unit that a person wrote, in any case. */
   public static Optional<PressureUnit> of(String written) {
+    if (written.isEmpty()) {
+      return Optional.empty();
+    }
     String plain = written.strip().toLowerCase(Locale.ROOT).replace('²', '2').replace("^2", "2");
     return Arrays.stream(values()).filter(unit -> unit.spellings.contains(plain)).findFirst();
   }

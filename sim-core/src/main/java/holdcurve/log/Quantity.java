@@ -22,11 +22,34 @@ record Quantity(double value, char mark, boolean threeDecimals, String unit, boo
   private static final Pattern SHAPE =
       Pattern.compile(
           "(~|ca\\.?)?\\s*"
-              + "([+-]?(?:\\d+([.,]?)(\\d*)|([.,])\\d+)(?:[eE][+-]?\\d{1,4})?)"
+              + "([+-]?(?:\\d+([.,]?)(\\d*)|([.,])(\\d+))(?:[eE][+-]?\\d{1,4})?)"
               + "\\s*([\\p{L}°º].*?)?\\s*(\\?+)?");
 
   /** Reads a cell; empty if it isn't a number. */
   static Optional<Quantity> parse(String cell) {
+    return isPlain(cell) ? Optional.of(plain(cell)) : parseAny(cell);
+  }
+
+  /** Digits, at most one point among them, perhaps a minus: most cells, so worth a short way. */
+  private static boolean isPlain(String cell) {
+    int digits = 0;
+    int points = 0;
+    int signs = cell.startsWith("-") ? 1 : 0;
+    for (int i = signs; i < cell.length(); i++) {
+      char c = cell.charAt(i);
+      digits += c >= '0' && c <= '9' ? 1 : 0;
+      points += c == '.' ? 1 : 0;
+    }
+    return digits > 0 && points <= 1 && signs + digits + points == cell.length();
+  }
+
+  private static Quantity plain(String cell) {
+    int point = cell.indexOf('.');
+    boolean three = point >= 0 && point == cell.length() - 4;
+    return new Quantity(Double.parseDouble(cell), point < 0 ? 0 : '.', three, "", false);
+  }
+
+  private static Optional<Quantity> parseAny(String cell) {
     Matcher m = SHAPE.matcher(cell.replace('−', '-'));
     if (!m.matches()) {
       return Optional.empty();
@@ -36,9 +59,14 @@ record Quantity(double value, char mark, boolean threeDecimals, String unit, boo
         new Quantity(
             Double.parseDouble(m.group(2).replace(',', '.')),
             found.isEmpty() ? 0 : found.charAt(0),
-            m.group(4) != null && m.group(4).length() == 3,
-            m.group(6) == null ? "" : m.group(6),
-            m.group(1) != null || m.group(7) != null));
+            decimals(m) == 3,
+            m.group(7) == null ? "" : m.group(7),
+            m.group(1) != null || m.group(8) != null));
+  }
+
+  private static int decimals(Matcher m) {
+    String decimals = m.group(3) == null ? m.group(6) : m.group(4);
+    return decimals == null ? 0 : decimals.length();
   }
 
   boolean huge() {

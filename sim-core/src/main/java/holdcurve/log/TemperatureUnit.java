@@ -51,6 +51,9 @@ public enum TemperatureUnit {
 
   /** Finds the unit that a person wrote, in any case. */
   public static Optional<TemperatureUnit> of(String written) {
+    if (written.isEmpty()) {
+      return Optional.empty();
+    }
     String plain = written.strip().toLowerCase(Locale.ROOT);
     return Arrays.stream(values()).filter(unit -> unit.spellings.contains(plain)).findFirst();
   }

@@ -16,7 +16,8 @@ enum TimeUnit {
   CLOCK("mm:ss", Double.NaN),
   HOURS_AND_MINUTES("h:mm", Double.NaN, "h:mm", "hh:mm");
 
-  private static final Pattern COLONS = Pattern.compile("(hh?:)?mm?:ss?([.,]\\w+)?");
+  private static final Pattern COLONS =
+      Pattern.compile("(hh?:)?(?:mm?|min):(?:ss?|sec)([.,]\\w+)?");
 
   private final String words;
   private final double seconds;
@@ -41,6 +42,9 @@ enum TimeUnit {
   }
 
   static Optional<TimeUnit> of(String written) {
+    if (written.isEmpty()) {
+      return Optional.empty();
+    }
     String plain = written.strip().toLowerCase(Locale.ROOT);
     if (COLONS.matcher(plain).matches()) {
       return Optional.of(CLOCK);

@@ -5,7 +5,8 @@ import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
 /**
  * Gives equations without derivatives a Jacobian by forward differences, at n + 1 calls of f for
  * each Jacobian and one more for the time derivative. A Rosenbrock method takes the Jacobian as
- * exact, so the order falls a little at tight tolerances: analytic derivatives are better.
+ * exact, so the order falls a little at tight tolerances: analytic derivatives are better. The
+ * calls made for differences don't count against an integrator's limit on evaluations.
  */
 public final class DifferencedJacobian implements StiffEquations {
   private static final double ROOT_OF_ROUNDING = Math.sqrt(Math.ulp(1.0));

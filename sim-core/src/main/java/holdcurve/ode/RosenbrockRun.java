@@ -66,8 +66,20 @@ final class RosenbrockRun {
     proposed = 0;
   }
 
-  /** Advances by one accepted step towards the end of the run. */
+  /**
+   * Advances by one accepted step towards the end of the run; by one of length 0 if it is already
+   * there, as after a restart at the very end.
+   */
   void step() {
+    if (arrived()) {
+      System.arraycopy(end, 0, start, 0, end.length);
+      startTime = time;
+      step = 0;
+      return;
+    }
+    if (proposed != 0 && belowRounding()) {
+      throw failure(Reason.STEP_TOO_SMALL, norm.worst(error, start, end));
+    }
     prepare();
     double size = attempt();
     while (!(size <= 1)) {
@@ -87,8 +99,16 @@ final class RosenbrockRun {
     stepper.linearize(time, start);
     norm.fillScale(start, scale);
     if (proposed == 0) {
-      proposed = StartingStep.estimate(stepper, start, scale, error);
+      proposed = Math.max(StartingStep.estimate(stepper, start, scale, error), resolution());
     }
+  }
+
+  private double resolution() {
+    return 4 * Math.ulp(time);
+  }
+
+  private boolean belowRounding() {
+    return Math.max(proposed, limits.smallest()) < Math.min(resolution(), Math.abs(target - time));
   }
 
   /** Tries the proposed step and returns its error norm; infinite if W could not be factored. */
@@ -117,22 +137,25 @@ final class RosenbrockRun {
   private void refuse(double size) {
     rejected++;
     boolean finite = Double.isFinite(size);
-    int component = finite ? -1 : stepper.firstNotFinite();
+    int component = finite ? -1 : stepper.notFiniteAtStart();
     if (component >= 0) {
       throw failure(Reason.NOT_FINITE, component);
     }
     proposed = controller.afterRejection(Math.abs(step), size);
-    if (proposed < Math.max(limits.smallest(), 4 * Math.ulp(time))) {
+    if (proposed < Math.max(limits.smallest(), resolution())) {
       throw collapse(size);
     }
   }
 
   private StiffIntegrationException collapse(double size) {
-    if (size == Double.POSITIVE_INFINITY && stepper.singularComponent() >= 0) {
+    if (Double.isFinite(size)) {
+      return failure(Reason.STEP_TOO_SMALL, norm.worst(error, start, end));
+    }
+    if (stepper.singularComponent() >= 0) {
       return failure(Reason.SINGULAR, stepper.singularComponent());
     }
-    Reason reason = Double.isFinite(size) ? Reason.STEP_TOO_SMALL : Reason.NOT_FINITE;
-    return failure(reason, norm.worst(error, start, end));
+    int component = stepper.notFiniteInStages(time, start, step);
+    return failure(Reason.NOT_FINITE, component >= 0 ? component : norm.worst(error, start, end));
   }
 
   private StiffIntegrationException failure(Reason reason, int component) {

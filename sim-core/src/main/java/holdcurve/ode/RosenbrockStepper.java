@@ -21,7 +21,7 @@ public final class RosenbrockStepper {
   private final double[] slopeAtStart;
   private final double[] timeDerivative;
   private final double[][] jacobian;
-  private final EquilibratedLu lu;
+  private final StepMatrix matrix;
   private StiffEquations equations;
   private boolean autonomous;
 
@@ -33,7 +33,7 @@ public final class RosenbrockStepper {
     n = dimension;
     last = tableau.stageCount() - 1;
     gamma = tableau.gamma();
-    sums = new StageSums(tableau, n);
+    sums = new StageSums(tableau);
     times = tableau.times();
     slopes = tableau.slopes();
     stages = new double[last + 1][n];
@@ -41,7 +41,7 @@ public final class RosenbrockStepper {
     slopeAtStart = new double[n];
     timeDerivative = new double[n];
     jacobian = new double[n][n];
-    lu = new EquilibratedLu(n);
+    matrix = new StepMatrix(n);
   }
 
   public RosenbrockTableau tableau() {
@@ -61,6 +61,7 @@ public final class RosenbrockStepper {
     }
     this.equations = equations;
     autonomous = equations.isAutonomous();
+    matrix.forget();
   }
 
   /**
@@ -72,6 +73,7 @@ public final class RosenbrockStepper {
   public void linearize(double t, double[] y) {
     equations.computeDerivatives(t, y, slopeAtStart);
     equations.computeJacobian(t, y, jacobian);
+    matrix.note(jacobian);
     if (!autonomous) {
       equations.computeTimeDerivative(t, y, timeDerivative);
     }
@@ -85,7 +87,7 @@ public final class RosenbrockStepper {
    * @return false if the matrix is singular or not finite
    */
   public boolean factor(double h, double[] scale) {
-    return lu.factor(1 / (h * gamma), jacobian, scale);
+    return matrix.factor(1 / (h * gamma), jacobian, scale);
   }
 
   /**
@@ -99,26 +101,30 @@ public final class RosenbrockStepper {
    */
   public void attempt(double t, double[] y, double h, double[] end, double[] error) {
     System.arraycopy(slopeAtStart, 0, stages[0], 0, n);
-    finishStage(0, h);
+    finish(0, h);
     for (int i = 1; i <= last; i++) {
-      sums.point(i, y, stages, point);
-      equations.computeDerivatives(t + times[i] * h, point, stages[i]);
-      sums.addCarry(i, 1 / h, stages);
-      finishStage(i, h);
+      evaluate(i, t, y, h);
+      finish(i, h);
     }
     sums.end(y, stages, point, end);
     sums.error(stages, error);
   }
 
-  private void finishStage(int i, double h) {
+  private void evaluate(int i, double t, double[] y, double h) {
+    sums.point(i, y, stages, point);
+    equations.computeDerivatives(t + times[i] * h, point, stages[i]);
+  }
+
+  private void finish(int i, double h) {
     double[] stage = stages[i];
+    sums.addCarry(i, 1 / h, stages);
     if (!autonomous && slopes[i] != 0) {
       double factor = h * slopes[i];
       for (int k = 0; k < n; k++) {
         stage[k] += factor * timeDerivative[k];
       }
     }
-    lu.solve(stage);
+    matrix.solve(stage);
   }
 
   /**
@@ -146,14 +152,39 @@ public final class RosenbrockStepper {
     }
   }
 
-  /** First component whose slope or Jacobian row is not finite, or -1. */
-  int firstNotFinite() {
+  /** First component whose slope or Jacobian row is not finite at the start, or -1. */
+  int notFiniteAtStart() {
     for (int i = 0; i < n; i++) {
-      double sum = slopeAtStart[i] * 0;
-      for (int j = 0; j < n; j++) {
-        sum += jacobian[i][j] * 0;
+      if (!Double.isFinite(slopeAtStart[i]) || notFinite(jacobian[i]) >= 0) {
+        return i;
       }
-      if (sum != 0) {
+    }
+    return -1;
+  }
+
+  /**
+   * Repeats an attempt that came out not finite, to learn where that began: the solves spread it
+   * over all components.
+   *
+   * @return first component whose slope is not finite in the first such stage, or -1
+   */
+  int notFiniteInStages(double t, double[] y, double h) {
+    System.arraycopy(slopeAtStart, 0, stages[0], 0, n);
+    finish(0, h);
+    for (int i = 1; i <= last; i++) {
+      evaluate(i, t, y, h);
+      int component = notFinite(stages[i]);
+      if (component >= 0) {
+        return component;
+      }
+      finish(i, h);
+    }
+    return -1;
+  }
+
+  private static int notFinite(double[] values) {
+    for (int i = 0; i < values.length; i++) {
+      if (!Double.isFinite(values[i])) {
         return i;
       }
     }
@@ -161,6 +192,6 @@ public final class RosenbrockStepper {
   }
 
   int singularComponent() {
-    return lu.singularColumn();
+    return matrix.singularColumn();
   }
 }

@@ -15,11 +15,11 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Every sample in {@code src/test/resources/log} has a file of the same name and the ending {@code
- * .expected}: the sentences that its import says, or the one refusal behind "refused: ". All
- * samples are invented.
+ * .expected}: the sentences that its import says and the log in canonical form, or the one refusal
+ * behind "refused: ". All samples are invented.
  */
 class LogSamplesTest {
-  private static final Path FOLDER =
+  static final Path FOLDER =
       Path.of(System.getProperty("holdcurve.root"), "sim-core/src/test/resources/log");
 
   static List<Path> samples() throws IOException {
@@ -46,7 +46,9 @@ class LogSamplesTest {
 
   private static String outcome(Path sample) {
     try {
-      return String.join("\n", GaugeLogReader.read(sample).understood());
+      LogImport read = GaugeLogReader.read(sample);
+      String said = String.join("\n", read.understood());
+      return said + "\n\n" + GaugeLogWriter.write(read.log()).strip();
     } catch (InputException e) {
       return "refused: " + e.getMessage().replace(FOLDER.toString() + "/", "");
     }

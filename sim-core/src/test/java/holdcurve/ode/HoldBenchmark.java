@@ -52,6 +52,7 @@ final class HoldBenchmark implements StiffEquations {
   private final double dpo = parameter("dp_o");
   private final double q0 = parameter("Q_0");
   private final double pst = parameter("p_st");
+  private final double[] slope = new double[9];
 
   /**
    * @param prime pump on and return open, instead of pump off and return pinched
@@ -154,8 +155,6 @@ final class HoldBenchmark implements StiffEquations {
     f[1] = (q12 - out2 - f[5] - f[6] + alphaV2 * f[7]) / compliance2(p2);
     f[2] = (qr - qo + alphaV3 * f[7]) / c3;
   }
-
-  private final double[] slope = new double[9];
 
   /** Long because each of the three pressure rows is written out. */
   @Override

@@ -1,0 +1,82 @@
+package holdcurve.plugin;
+
+import holdcurve.circuit.Circuit;
+import holdcurve.circuit.Condition;
+import holdcurve.circuit.LeakPath;
+import holdcurve.circuit.Part;
+import holdcurve.circuit.Unit;
+import holdcurve.fault.FaultParameter;
+import holdcurve.fault.LeakFault;
+import holdcurve.fault.Prior;
+import holdcurve.fault.Site;
+import holdcurve.flow.OpeningJointLaw;
+import holdcurve.part.Regulator;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A regulator that hangs open until well below its set pressure: it bleeds in proportion to what is
+ * left over, then holds.
+ */
+public final class RegulatorLowReseat implements LeakFault {
+  private static final double SOFTNESS = 1e3;
+
+  private static final FaultParameter DROP =
+      new FaultParameter(
+          "shuts this far below its set pressure",
+          Unit.BAR,
+          new Prior.LogNormal(Unit.BAR.toSi(0.35), 1.8),
+          "assumed: a healthy one shuts within 0.05 bar",
+          true);
+
+  private static final FaultParameter BLEED =
+      new FaultParameter(
+          "bleed for each bar that it is still open",
+          Unit.LITRE_PER_MINUTE_BAR,
+          new Prior.LogNormal(Unit.LITRE_PER_MINUTE_BAR.toSi(0.03), 3),
+          "assumed: the first fall takes seconds",
+          false);
+
+  @Override
+  public String id() {
+    return "regulator-low-reseat";
+  }
+
+  @Override
+  public String name() {
+    return "Regulator shuts too low";
+  }
+
+  @Override
+  public String symptoms() {
+    return "A quick first fall when the pump stops, then the needle stands: the car starts well but the gauge looks bad.";
+  }
+
+  @Override
+  public String repair() {
+    return "Flush the regulator; if the first fall stays, its spring or diaphragm is tired: replace it if starting suffers.";
+  }
+
+  @Override
+  public List<Site> sites(Circuit circuit) {
+    List<Site> sites = new ArrayList<>();
+    for (Part part : circuit.partsOf(Regulator.KIND)) {
+      sites.add(new Site(part.id(), part.id(), part.from(), List.of(part.id())));
+    }
+    return sites;
+  }
+
+  @Override
+  public List<FaultParameter> parameters() {
+    return List.of(DROP, BLEED);
+  }
+
+  @Override
+  public Condition apply(Condition condition, Site site, double[] parameters) {
+    Part regulator = condition.circuit().part(site.id());
+    double shut = Math.max(0, regulator.value(Regulator.SET) - parameters[0]);
+    return condition.with(
+        new LeakPath(
+            site.point(), regulator.to(), new OpeningJointLaw(parameters[1], shut, SOFTNESS)));
+  }
+}

@@ -1,0 +1,68 @@
+package holdcurve.plugin;
+
+import holdcurve.circuit.Circuit;
+import holdcurve.circuit.Condition;
+import holdcurve.circuit.LeakPath;
+import holdcurve.circuit.Part;
+import holdcurve.circuit.Unit;
+import holdcurve.fault.FaultParameter;
+import holdcurve.fault.LeakFault;
+import holdcurve.fault.Prior;
+import holdcurve.fault.Site;
+import holdcurve.flow.OrificeLaw;
+import holdcurve.part.Regulator;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Fuel past the shut regulator into the return: dirt or a score holds a gap open. */
+public final class RegulatorSeatLeak implements LeakFault {
+  private static final FaultParameter TRANSITION =
+      new FaultParameter(
+          "pressure below which the flow is laminar",
+          Unit.BAR,
+          new Prior.LogNormal(Unit.BAR.toSi(1), 6),
+          "assumed: from a score (free outflow) to a film under dirt (laminar)",
+          false);
+
+  @Override
+  public String id() {
+    return "regulator-seat";
+  }
+
+  @Override
+  public String name() {
+    return "Regulator leaks into the return";
+  }
+
+  @Override
+  public String symptoms() {
+    return "Pressure sinks after the pump stops, everything is dry, and it stays up while the return hose is clamped.";
+  }
+
+  @Override
+  public String repair() {
+    return "Flush the regulator; if it still leaks, replace it.";
+  }
+
+  @Override
+  public List<Site> sites(Circuit circuit) {
+    List<Site> sites = new ArrayList<>();
+    for (Part part : circuit.partsOf(Regulator.KIND)) {
+      sites.add(new Site(part.id(), part.id(), part.from(), List.of(part.id())));
+    }
+    return sites;
+  }
+
+  @Override
+  public List<FaultParameter> parameters() {
+    return List.of(LeakSizes.leak(0.5, true), TRANSITION);
+  }
+
+  @Override
+  public Condition apply(Condition condition, Site site, double[] parameters) {
+    OrificeLaw seat =
+        OrificeLaw.throughPoint(parameters[0], LeakSizes.TEST_PRESSURE, parameters[1]);
+    String downstream = condition.circuit().part(site.id()).to();
+    return condition.with(new LeakPath(site.point(), downstream, seat));
+  }
+}

@@ -1,0 +1,89 @@
+package holdcurve.infer;
+
+import holdcurve.circuit.Circuit;
+import holdcurve.fault.FaultCatalogue;
+import holdcurve.fault.LeakFault;
+import holdcurve.fault.Site;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** Everything that is considered for one circuit. */
+final class Hypotheses {
+  private record Candidate(Hypothesis.Member member, double weight) {}
+
+  private final List<Candidate> candidates = new ArrayList<>();
+  private final FaultPriors priors;
+
+  private Hypotheses(FaultPriors priors) {
+    this.priors = priors;
+  }
+
+  /**
+   * No fault, each fault at each site, and each pair of faults of different kind at different
+   * places.
+   *
+   * @param changed fault id → how many times likelier than usual
+   * @param problems receives a sentence for each plugin that fails when asked for its sites
+   */
+  static List<Hypothesis> of(
+      Circuit circuit,
+      FaultCatalogue catalogue,
+      FaultPriors priors,
+      Map<String, Double> changed,
+      List<String> problems) {
+    Hypotheses all = new Hypotheses(priors);
+    for (LeakFault fault : catalogue.faults()) {
+      all.addSites(fault, circuit, changed.getOrDefault(fault.id(), 1.0), problems);
+    }
+    return all.list();
+  }
+
+  private void addSites(LeakFault fault, Circuit circuit, double changed, List<String> problems) {
+    try {
+      List<Site> sites = fault.sites(circuit);
+      double usual = priors.prevalence().getOrDefault(fault.id(), fault.prevalence());
+      for (Site site : sites) {
+        double weight = usual * changed / sites.size();
+        if (weight > 0) {
+          candidates.add(new Candidate(new Hypothesis.Member(fault, site), weight));
+        }
+      }
+    } catch (RuntimeException e) {
+      problems.add(
+          "The fault plugin '"
+              + fault.id()
+              + "' is left out: it failed when asked for its sites ("
+              + e
+              + ").");
+    }
+  }
+
+  private List<Hypothesis> list() {
+    List<Hypothesis> list = new ArrayList<>();
+    double single = 1 - priors.sound() - priors.pair();
+    double sum = candidates.stream().mapToDouble(Candidate::weight).sum();
+    list.add(new Hypothesis(List.of(), priors.sound()));
+    for (Candidate c : candidates) {
+      list.add(new Hypothesis(List.of(c.member()), single * c.weight() / sum));
+    }
+    addPairs(list);
+    return list;
+  }
+
+  private void addPairs(List<Hypothesis> list) {
+    List<Hypothesis> pairs = new ArrayList<>();
+    for (int i = 0; i < candidates.size(); i++) {
+      for (int j = i + 1; j < candidates.size(); j++) {
+        Candidate a = candidates.get(i);
+        Candidate b = candidates.get(j);
+        if (!a.member().fault().id().equals(b.member().fault().id())) {
+          pairs.add(new Hypothesis(List.of(a.member(), b.member()), a.weight() * b.weight()));
+        }
+      }
+    }
+    double sum = pairs.stream().mapToDouble(Hypothesis::priorWeight).sum();
+    pairs.forEach(
+        p -> list.add(new Hypothesis(p.members(), priors.pair() * p.priorWeight() / sum)));
+  }
+}

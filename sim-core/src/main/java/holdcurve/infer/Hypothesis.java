@@ -1,0 +1,67 @@
+package holdcurve.infer;
+
+import holdcurve.fault.FaultParameter;
+import holdcurve.fault.LeakFault;
+import holdcurve.fault.Site;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * A possible truth about a circuit: no fault, one fault at a site, or two.
+ *
+ * @param members faults at their sites, none for a sound circuit
+ * @param priorWeight how likely it is before any reading, relative to others [-]
+ */
+public record Hypothesis(List<Member> members, double priorWeight) {
+  /** One fault at one site. */
+  public record Member(LeakFault fault, Site site) {
+    String id() {
+      return fault.id() + "@" + site.id();
+    }
+  }
+
+  public Hypothesis {
+    members = List.copyOf(members);
+  }
+
+  /** {@code none}, {@code fault@site}, or two of those joined by {@code +}. */
+  public String id() {
+    return members.isEmpty()
+        ? Suspect.NONE
+        : members.stream().map(Member::id).collect(Collectors.joining("+"));
+  }
+
+  /** Parameters of all members, in order. */
+  List<FaultParameter> parameters() {
+    List<FaultParameter> parameters = new ArrayList<>();
+    members.forEach(member -> parameters.addAll(member.fault().parameters()));
+    return parameters;
+  }
+
+  String name() {
+    return members.isEmpty()
+        ? "No fault: only the weep of sound seats"
+        : members.stream()
+            .map(member -> member.fault().name())
+            .collect(Collectors.joining(", and "));
+  }
+
+  String where() {
+    return members.stream().map(member -> member.site().where()).collect(Collectors.joining("; "));
+  }
+
+  String symptoms() {
+    return members.isEmpty()
+        ? "The needle sinks slowly and ever more slowly, as hose stretch and temperature have it."
+        : members.stream()
+            .map(member -> member.fault().symptoms())
+            .collect(Collectors.joining(" "));
+  }
+
+  String repair() {
+    return members.isEmpty()
+        ? "Nothing to repair."
+        : members.stream().map(member -> member.fault().repair()).collect(Collectors.joining(" "));
+  }
+}

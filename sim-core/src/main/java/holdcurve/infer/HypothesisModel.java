@@ -1,0 +1,167 @@
+package holdcurve.infer;
+
+import holdcurve.evidence.ResidualLikelihood;
+import holdcurve.hold.HoldSimulator;
+import holdcurve.infer.Latents.Shared;
+import java.util.Arrays;
+
+/**
+ * The likelihood of one hypothesis about a job: from latent coordinates to a circuit in some
+ * condition, to curves, to whitened residuals of all tests. One a thread.
+ */
+final class HypothesisModel implements ResidualLikelihood {
+  /** Keeps the square root of the log determinant away from zero [nat]. */
+  private static final double DETERMINANT_MARGIN = 20;
+
+  private final JobModel data;
+  private final UnknownPriors priors;
+  private final Realisation realisation;
+  private final Latents latents;
+  private final HoldSimulator simulator = new HoldSimulator();
+  private final double lowestLogDeterminant;
+
+  HypothesisModel(JobModel data, Hypothesis hypothesis, UnknownPriors priors) {
+    this.data = data;
+    this.priors = priors;
+    this.realisation = new Realisation(data, hypothesis, priors);
+    this.latents = realisation.latents();
+    this.lowestLogDeterminant = lowestLogDeterminant();
+  }
+
+  Realisation realisation() {
+    return realisation;
+  }
+
+  @Override
+  public int dimension() {
+    return latents.dimension();
+  }
+
+  /**
+   * One a reading, and one for the log determinant of the reading error, which the inferred scales
+   * change.
+   */
+  @Override
+  public int residualCount() {
+    return data.residualCount() + 1;
+  }
+
+  @Override
+  public double differenceStep() {
+    return 0.02;
+  }
+
+  @Override
+  public double residuals(double[] u, double[] out) {
+    return whiten(u, curves(u), out);
+  }
+
+  @Override
+  public boolean jacobian(double[] u, double[][] out) {
+    double[][] base = curves(u);
+    double[] at = new double[residualCount()];
+    double[] moved = new double[residualCount()];
+    whiten(u, base, at);
+    double[] v = u.clone();
+    for (int j = 0; j < u.length; j++) {
+      v[j] = u[j] + differenceStep();
+      whiten(v, moved(v, base, j), moved);
+      for (int i = 0; i < at.length; i++) {
+        out[i][j] = (moved[i] - at[i]) / differenceStep();
+      }
+      v[j] = u[j];
+    }
+    return true;
+  }
+
+  private double[][] moved(double[] v, double[][] base, int j) {
+    double[][] curves = base.clone();
+    for (int test = 0; test < curves.length; test++) {
+      if (latents.changesCurve(j, test)) {
+        curves[test] = curve(v, test, data.series().get(test).time());
+      }
+    }
+    return curves;
+  }
+
+  private double[][] curves(double[] u) {
+    double[][] curves = new double[data.series().size()][];
+    for (int test = 0; test < curves.length; test++) {
+      curves[test] = curve(u, test, data.series().get(test).time());
+    }
+    return curves;
+  }
+
+  /**
+   * What the gauge would show without offset, rounding or model error [Pa]; not-a-number throughout
+   * where the model fails.
+   */
+  double[] curve(double[] u, int test, double[] times) {
+    try {
+      return simulator.readings(realisation.condition(u, test), realisation.setup(u, test), times);
+    } catch (RuntimeException e) {
+      double[] failed = new double[times.length];
+      Arrays.fill(failed, Double.NaN);
+      return failed;
+    }
+  }
+
+  /** Error common to all readings of the gauge [Pa]. */
+  double gaugeOffset(double[] u) {
+    return latents.shared(u, Shared.GAUGE_OFFSET) * data.job().gauge().classUncertainty();
+  }
+
+  /** Standard deviation of one reading about the true needle [Pa]. */
+  double readingDeviation(double[] u) {
+    double rounding = data.job().gauge().roundingUncertainty();
+    double eye =
+        Math.max(priors.eyeShare() * data.job().gauge().resolution(), priors.leastEye())
+            * Realisation.factor(priors.eyeFactor(), latents.shared(u, Shared.READING_SCALE));
+    return Math.hypot(rounding, eye);
+  }
+
+  /** Amplitude of the model's own error [Pa]. */
+  double modelError(double[] u) {
+    return priors.modelError()
+        * realisation.statedSet()
+        * Realisation.factor(priors.modelErrorFactor(), latents.shared(u, Shared.MODEL_ERROR));
+  }
+
+  private double whiten(double[] u, double[][] curves, double[] out) {
+    double offset = gaugeOffset(u);
+    double deviation = readingDeviation(u);
+    double amplitude = modelError(u);
+    double logDeterminant = 0;
+    int place = 0;
+    for (int test = 0; test < curves.length; test++) {
+      double[] residuals = data.series().get(test).pressure().clone();
+      for (int i = 0; i < residuals.length; i++) {
+        residuals[i] -= curves[test][i] + offset;
+      }
+      logDeterminant += data.errors().get(test).whiten(residuals, deviation, amplitude, out, place);
+      place += residuals.length;
+    }
+    double excess = logDeterminant - lowestLogDeterminant;
+    out[place] = Math.sqrt(excess);
+    return sum(out);
+  }
+
+  private double sum(double[] whitened) {
+    double sum = lowestLogDeterminant + (whitened.length - 1) * Math.log(2 * Math.PI);
+    for (double r : whitened) {
+      sum += r * r;
+    }
+    return -sum / 2;
+  }
+
+  private double lowestLogDeterminant() {
+    double least = data.job().gauge().roundingUncertainty() * 0.5;
+    double[] nothing = new double[data.residualCount()];
+    double sum = 0;
+    for (int test = 0; test < data.series().size(); test++) {
+      int n = data.series().get(test).time().length;
+      sum += data.errors().get(test).whiten(new double[n], Math.max(least, 1), 0, nothing, 0);
+    }
+    return sum - DETERMINANT_MARGIN;
+  }
+}

@@ -1,0 +1,36 @@
+package holdcurve.infer;
+
+import holdcurve.job.HoldTest;
+import holdcurve.job.Job;
+import holdcurve.model.Operation;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What all hypotheses about a job share: its readings ready for the likelihood, and the operation
+ * of each test.
+ *
+ * @param job the job
+ * @param series readings of each test
+ * @param errors reading error of each test
+ * @param operations operation of each test, before clamps
+ */
+record JobModel(
+    Job job, List<ReadingSeries> series, List<ReadingError> errors, List<Operation> operations) {
+  static JobModel of(Job job) {
+    List<ReadingSeries> series = new ArrayList<>();
+    List<ReadingError> errors = new ArrayList<>();
+    List<Operation> operations = new ArrayList<>();
+    for (HoldTest test : job.tests()) {
+      ReadingSeries readings = ReadingSeries.of(test.log().hold(), job.gauge());
+      series.add(readings);
+      errors.add(new ReadingError(readings));
+      operations.add(TestOperations.of(test));
+    }
+    return new JobModel(job, series, errors, operations);
+  }
+
+  int residualCount() {
+    return series.stream().mapToInt(s -> s.time().length).sum();
+  }
+}

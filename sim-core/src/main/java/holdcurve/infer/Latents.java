@@ -1,0 +1,133 @@
+package holdcurve.infer;
+
+import holdcurve.fault.FaultParameter;
+import holdcurve.job.HoldTest;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+
+/**
+ * Which standard-normal coordinate stands for what, and which tests it touches. Shared unknowns
+ * come first, then the members' parameters, then those of each test.
+ */
+final class Latents {
+  /** Unknowns that all tests of a job share. */
+  enum Shared {
+    COMPLIANCE(true),
+    AIR(true),
+    CREEP(true),
+    CREEP_TIME(true),
+    CHECK_VALVE_WEEP(true),
+    REGULATOR_WEEP(true),
+    INJECTOR_WEEP(true),
+    SET_PRESSURE(true),
+    RESEAT_DROP(true),
+    SQUEEZE(true),
+    GAUGE_OFFSET(false),
+    READING_SCALE(false),
+    MODEL_ERROR(false);
+
+    /** Whether it changes the curve, rather than how readings scatter about it. */
+    final boolean changesCurve;
+
+    Shared(boolean changesCurve) {
+      this.changesCurve = changesCurve;
+    }
+  }
+
+  private final List<BitSet> touched = new ArrayList<>();
+  private final int tests;
+  private final int firstParameter;
+  private final List<FaultParameter> parameters;
+  private final int[] start;
+  private final int[] warmth;
+  private final int[] clamp;
+  private final int[][] variation;
+
+  Latents(List<HoldTest> jobTests, List<FaultParameter> parameters) {
+    tests = jobTests.size();
+    this.parameters = parameters;
+    for (Shared shared : Shared.values()) {
+      addFor(shared.changesCurve ? all() : new BitSet());
+    }
+    firstParameter = touched.size();
+    parameters.forEach(parameter -> addFor(all()));
+    start = new int[tests];
+    warmth = new int[tests];
+    clamp = new int[tests];
+    variation = new int[tests][parameters.size()];
+    for (int i = 0; i < tests; i++) {
+      addTest(i, jobTests.get(i));
+    }
+  }
+
+  private void addTest(int i, HoldTest test) {
+    start[i] = addFor(only(i));
+    warmth[i] = addFor(only(i));
+    clamp[i] = test.clamped().isEmpty() ? -1 : addFor(only(i));
+    for (int k = 0; k < parameters.size(); k++) {
+      boolean varies = tests > 1 && parameters.get(k).variesBetweenTests();
+      variation[i][k] = varies ? addFor(only(i)) : -1;
+    }
+  }
+
+  private int addFor(BitSet testsTouched) {
+    touched.add(testsTouched);
+    return touched.size() - 1;
+  }
+
+  private BitSet all() {
+    BitSet set = new BitSet();
+    set.set(0, tests);
+    return set;
+  }
+
+  private static BitSet only(int test) {
+    BitSet set = new BitSet();
+    set.set(test);
+    return set;
+  }
+
+  int dimension() {
+    return touched.size();
+  }
+
+  /** Whether coordinate {@code j} changes the curve of a test. */
+  boolean changesCurve(int j, int test) {
+    return touched.get(j).get(test);
+  }
+
+  double shared(double[] u, Shared which) {
+    return u[which.ordinal()];
+  }
+
+  /** Coordinate of the k-th parameter of the members, before its variation between tests. */
+  double parameter(double[] u, int k) {
+    return u[firstParameter + k];
+  }
+
+  int parameterIndex(int k) {
+    return firstParameter + k;
+  }
+
+  double start(double[] u, int test) {
+    return u[start[test]];
+  }
+
+  double warmth(double[] u, int test) {
+    return u[warmth[test]];
+  }
+
+  /** Clamp quality of a clamped test. */
+  double clamp(double[] u, int test) {
+    return u[clamp[test]];
+  }
+
+  /**
+   * Departure of the k-th parameter in one test, in standard deviations of that variation; 0 where
+   * it doesn't vary.
+   */
+  double variation(double[] u, int test, int k) {
+    return variation[test][k] < 0 ? 0 : u[variation[test][k]];
+  }
+}

@@ -1,0 +1,143 @@
+package holdcurve.infer;
+
+import holdcurve.circuit.Circuit;
+import holdcurve.circuit.Condition;
+import holdcurve.circuit.Part;
+import holdcurve.circuit.PartKind;
+import holdcurve.circuit.Property;
+import holdcurve.fault.FaultParameter;
+import holdcurve.hold.HoldSetup;
+import holdcurve.infer.Latents.Shared;
+import holdcurve.job.HoldTest;
+import holdcurve.part.CheckValve;
+import holdcurve.part.ColdStartInjector;
+import holdcurve.part.Gauge;
+import holdcurve.part.Hose;
+import holdcurve.part.Injector;
+import holdcurve.part.Regulator;
+import holdcurve.part.Seats;
+import java.util.List;
+
+/** Turns latent coordinates into a circuit in some condition and a way to run each test. */
+final class Realisation {
+  private final JobModel data;
+  private final Hypothesis hypothesis;
+  private final UnknownPriors priors;
+  private final Latents latents;
+  private final List<FaultParameter> parameters;
+  private final Circuit circuit;
+
+  Realisation(JobModel data, Hypothesis hypothesis, UnknownPriors priors) {
+    this.data = data;
+    this.hypothesis = hypothesis;
+    this.priors = priors;
+    this.circuit = data.job().circuit();
+    this.parameters = hypothesis.parameters();
+    this.latents = new Latents(data.job().tests(), parameters);
+  }
+
+  Latents latents() {
+    return latents;
+  }
+
+  /** How a test was begun and clamped. */
+  HoldSetup setup(double[] u, int test) {
+    HoldTest hold = data.job().tests().get(test);
+    double set = setPressure(u);
+    double clamp =
+        hold.clamped().isEmpty()
+            ? 0
+            : priors.clampMedian() * factor(priors.clampFactor(), latents.clamp(u, test));
+    return new HoldSetup(
+        Math.max(1e3, set + priors.startDeviation() * latents.start(u, test)),
+        hold.primeTime(),
+        priors.warmthDeviation() * latents.warmth(u, test),
+        data.operations().get(test),
+        hold.clamped(),
+        hold.clampTime(),
+        clamp / Seats.TEST_PRESSURE,
+        priors.squeezeMedian() * factor(priors.squeezeFactor(), latents.shared(u, Shared.SQUEEZE)));
+  }
+
+  /** The circuit as this hypothesis has it in one test. */
+  Condition condition(double[] u, int test) {
+    Condition condition = Condition.sound(circuit.map(part -> unknown(part, u)));
+    int k = 0;
+    for (Hypothesis.Member member : hypothesis.members()) {
+      double[] values = new double[member.fault().parameters().size()];
+      for (int i = 0; i < values.length; i++) {
+        values[i] = parameter(u, test, k++);
+      }
+      condition = member.fault().apply(condition, member.site(), values);
+    }
+    return condition;
+  }
+
+  /** Value of the k-th parameter in one test [SI]; {@code test} −1 for its value over all tests. */
+  double parameter(double[] u, int test, int k) {
+    double value = parameters.get(k).prior().at(latents.parameter(u, k));
+    return test < 0
+        ? value
+        : value * Math.exp(priors.testVariation() * latents.variation(u, test, k));
+  }
+
+  private Part unknown(Part part, double[] u) {
+    PartKind kind = part.kind();
+    if (kind == Hose.KIND) {
+      return hose(part, u);
+    }
+    if (kind == Gauge.KIND) {
+      return scaled(part, Gauge.AIR, factor(priors.airFactor(), latents.shared(u, Shared.AIR)));
+    }
+    if (kind == CheckValve.KIND) {
+      return weeping(part, CheckValve.WEEP, latents.shared(u, Shared.CHECK_VALVE_WEEP));
+    }
+    if (kind == Injector.KIND) {
+      return weeping(part, Injector.WEEP, latents.shared(u, Shared.INJECTOR_WEEP));
+    }
+    if (kind == ColdStartInjector.KIND) {
+      return weeping(part, ColdStartInjector.WEEP, latents.shared(u, Shared.INJECTOR_WEEP));
+    }
+    return kind == Regulator.KIND ? regulator(part, u) : part;
+  }
+
+  private Part hose(Part hose, double[] u) {
+    double spread = hose.states(Hose.COMPLIANCE) ? 0.15 : Hose.COMPLIANCE.spread();
+    Part scaled =
+        scaled(hose, Hose.COMPLIANCE, Math.exp(spread * latents.shared(u, Shared.COMPLIANCE)));
+    double creep = Math.exp(Hose.SLOW_CREEP.spread() * latents.shared(u, Shared.CREEP));
+    double time = Math.exp(Hose.SLOW_CREEP_TIME.spread() * latents.shared(u, Shared.CREEP_TIME));
+    scaled = scaled(scaled, Hose.QUICK_CREEP, creep);
+    scaled = scaled(scaled, Hose.SLOW_CREEP, creep);
+    scaled = scaled(scaled, Hose.QUICK_CREEP_TIME, time);
+    return scaled(scaled, Hose.SLOW_CREEP_TIME, time);
+  }
+
+  private Part regulator(Part regulator, double[] u) {
+    double drop = Math.exp(Regulator.RESEAT_DROP.spread() * latents.shared(u, Shared.RESEAT_DROP));
+    Part changed = regulator.with(Regulator.SET, setPressure(u));
+    changed = scaled(changed, Regulator.RESEAT_DROP, drop);
+    return weeping(changed, Regulator.WEEP, latents.shared(u, Shared.REGULATOR_WEEP));
+  }
+
+  private Part weeping(Part part, Property weep, double z) {
+    return scaled(part, weep, factor(priors.weepFactor(), z));
+  }
+
+  private static Part scaled(Part part, Property property, double factor) {
+    return part.with(property, part.value(property) * factor);
+  }
+
+  private double setPressure(double[] u) {
+    double stated = statedSet();
+    return stated * (1 + priors.setShare() * latents.shared(u, Shared.SET_PRESSURE));
+  }
+
+  double statedSet() {
+    return circuit.partsOf(Regulator.KIND).get(0).value(Regulator.SET);
+  }
+
+  static double factor(double perDeviation, double z) {
+    return Math.exp(Math.log(perDeviation) * z);
+  }
+}

@@ -1,0 +1,94 @@
+package holdcurve.log;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import holdcurve.file.InputException;
+import java.io.IOException;
+import java.io.RandomAccessFile;
+import java.io.StringReader;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class GaugeLogReaderTest {
+  /** psi by NIST SP 811; 50 °F is 10 °C, 283.15 K. */
+  @Test
+  void convertsToSi() {
+    String text = "time_min,pressure_psi,temp_F\n0,36.0,50\n0.5,35.5,\n1,35.0,50\n";
+    GaugeLog log = GaugeLogReader.read("typed", text).log();
+    assertEquals(36.0 * 6894.757, log.readings().get(0).pressure(), 1e-9);
+    assertEquals(283.15, log.readings().get(0).fuelTemperature(), 1e-9);
+    assertEquals(30, log.readings().get(1).time());
+    assertTrue(Double.isNaN(log.readings().get(1).fuelTemperature()));
+    assertEquals(60, log.readings().get(2).time());
+  }
+
+  @Test
+  void keepsEventsThatHaveNoReading() {
+    String text = "time_s,pressure_bar,event\n0,2.5,pump stop\n4,,clamp on\n30,2.4,\n60,2.3,\n";
+    GaugeLog log = GaugeLogReader.read("typed", text).log();
+    assertEquals(3, log.readings().size());
+    assertEquals(new TimedEvent(4, LogEvent.of("clamp on")), log.events().get(1));
+  }
+
+  @Test
+  void readsFromAReader() throws IOException {
+    LogImport read = GaugeLogReader.read("typed", new StringReader("0 2.5\n30 2.4\n60 2.3\n"));
+    assertEquals(3, read.log().readings().size());
+    assertEquals(0, read.headingLines());
+  }
+
+  @Test
+  void readsTwoHoursAtTenHertz() {
+    StringBuilder text = new StringBuilder("time_s,pressure_bar,fuel_temp_C\n");
+    for (int i = 0; i < 72_000; i++) {
+      text.append(i / 10).append('.').append(i % 10).append(",2.48,21.5\n");
+    }
+    GaugeLog log = GaugeLogReader.read("logger", text.toString()).log();
+    assertEquals(72_000, log.readings().size());
+    assertEquals(7199.9, log.span(), 1e-9);
+  }
+
+  @Test
+  void refusesTooManyLines() {
+    String text = "\n".repeat(LineCursor.MAX_LINES + 1);
+    assertEquals(
+        "typed: there are more than 2 000 000 lines; thin out the readings.", refusal(text));
+  }
+
+  @Test
+  void refusesLargeFilesFoldersAndMissingFiles(@TempDir Path folder) throws IOException {
+    Path large = folder.resolve("large.csv");
+    try (RandomAccessFile file = new RandomAccessFile(large.toFile(), "rw")) {
+      file.setLength(LogText.MAX_SIZE + 1L);
+    }
+    assertEquals(
+        large
+            + ": the file is larger than 64 MB; cut it to the hold itself or thin out the"
+            + " readings.",
+        refusal(large));
+    assertEquals(folder + ": this is a folder; name a log file.", refusal(folder));
+    Path missing = folder.resolve("missing.csv");
+    assertEquals(
+        missing + ": there is no such file; check the name and the folder.", refusal(missing));
+  }
+
+  @Test
+  void passedOverLinesCanBeListedInFull() {
+    LogImport read =
+        GaugeLogReader.read("typed", "time_s,pressure_bar\n0,2.5\n10,\n20,2.4\n30,2.3\n");
+    assertEquals(List.of(new PassedOver(3, "has no pressure", "10,")), read.passedOver());
+  }
+
+  private static String refusal(String text) {
+    return assertThrows(InputException.class, () -> GaugeLogReader.read("typed", text))
+        .getMessage();
+  }
+
+  private static String refusal(Path file) {
+    return assertThrows(InputException.class, () -> GaugeLogReader.read(file)).getMessage();
+  }
+}
