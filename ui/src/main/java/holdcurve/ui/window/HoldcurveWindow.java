@@ -4,7 +4,7 @@ import holdcurve.ui.theme.Looks;
 import holdcurve.ui.window.frame.FileDialogs;
 import holdcurve.ui.window.frame.Page;
 import holdcurve.ui.window.frame.WindowView;
-import holdcurve.ui.window.job.JobModel;
+import holdcurve.ui.window.job.OpenJobModel;
 import holdcurve.ui.window.suspects.SuspectsModel;
 import holdcurve.ui.window.suspects.SuspectsPage;
 import java.util.List;
@@ -32,7 +32,7 @@ public final class HoldcurveWindow {
    * @param dialogs made for the window that owns them
    */
   public static void fill(
-      Stage stage, JobModel model, Looks looks, Function<Stage, FileDialogs> dialogs) {
+      Stage stage, OpenJobModel model, Looks looks, Function<Stage, FileDialogs> dialogs) {
     List<Page> pages = List.of(new SuspectsPage(new SuspectsModel(model)));
     WindowView view = new WindowView(model, looks, pages, dialogs.apply(stage), stage::close);
     Rectangle2D screen = Screen.getPrimary().getVisualBounds();

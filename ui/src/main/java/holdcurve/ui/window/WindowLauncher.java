@@ -4,7 +4,7 @@ import holdcurve.file.JobReader;
 import holdcurve.infer.Ranker;
 import holdcurve.ui.theme.Looks;
 import holdcurve.ui.window.frame.NativeFileDialogs;
-import holdcurve.ui.window.job.JobModel;
+import holdcurve.ui.window.job.OpenJobModel;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
@@ -63,7 +63,8 @@ public final class WindowLauncher {
   private static void show(
       Path jobOrNull, Supplier<Ranker> ranker, CompletableFuture<Void> closed) {
     try {
-      JobModel model = new JobModel(JobReader::read, ranker, background(), Platform::runLater);
+      OpenJobModel model =
+          new OpenJobModel(JobReader::read, ranker, background(), Platform::runLater);
       Stage stage = new Stage();
       HoldcurveWindow.fill(stage, model, new Looks(), NativeFileDialogs::new);
       stage.setOnHidden(

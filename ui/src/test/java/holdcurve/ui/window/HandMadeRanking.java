@@ -1,5 +1,7 @@
 package holdcurve.ui.window;
 
+import holdcurve.circuit.Unit;
+import holdcurve.infer.FaultSize;
 import holdcurve.infer.HoldCurve;
 import holdcurve.infer.Interval;
 import holdcurve.infer.Progress;
@@ -92,7 +94,7 @@ public final class HandMadeRanking implements Ranker {
         leak == 0
             ? Optional.empty()
             : Optional.of(
-                new Interval(0.75 * leak * ML_PER_MIN, leak * ML_PER_MIN, 1.3 * leak * ML_PER_MIN)),
+                leak(0.75 * leak * ML_PER_MIN, leak * ML_PER_MIN, 1.3 * leak * ML_PER_MIN)),
         leak == 0
             ? "Pressure falls slowly and levels off; the engine starts at once even when hot."
             : "Long cranking after a hot stop of half an hour; the first start of the day needs the"
@@ -102,6 +104,11 @@ public final class HandMadeRanking implements Ranker {
             : "Clean the seat by running the pump against the closed circuit in short bursts; if it"
                 + " still leaks, renew the part with its sealing rings.",
         job.tests().stream().map(test -> curve(test, decay)).toList());
+  }
+
+  private static FaultSize leak(double low, double middle, double high) {
+    return new FaultSize(
+        "leak at 2 bar", Unit.MILLILITRE_PER_MINUTE, new Interval(low, middle, high));
   }
 
   private static HoldCurve curve(HoldTest test, double decay) {

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import holdcurve.file.JobReader;
 import holdcurve.ui.theme.Looks;
 import holdcurve.ui.theme.Theme;
-import holdcurve.ui.window.job.JobModel;
+import holdcurve.ui.window.job.OpenJobModel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -26,7 +26,7 @@ class SnapshotTest {
 
   private final Looks looks = new Looks();
   private final FxRobot robot = new FxRobot();
-  private JobModel model;
+  private OpenJobModel model;
   private Stage stage;
 
   @BeforeEach
@@ -34,7 +34,8 @@ class SnapshotTest {
     FxToolkit.registerPrimaryStage();
     FxToolkit.setupFixture(
         () -> {
-          model = new JobModel(JobReader::read, HandMadeRanking::new, Runnable::run, Runnable::run);
+          model =
+              new OpenJobModel(JobReader::read, HandMadeRanking::new, Runnable::run, Runnable::run);
           stage = new Stage(StageStyle.UNDECORATED);
           HoldcurveWindow.fill(stage, model, looks, owner -> near -> Optional.empty());
           stage.show();

@@ -13,7 +13,7 @@ import holdcurve.infer.Ranking;
 import holdcurve.job.Job;
 import holdcurve.ui.theme.Looks;
 import holdcurve.ui.theme.Theme;
-import holdcurve.ui.window.job.JobModel;
+import holdcurve.ui.window.job.OpenJobModel;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.Set;
@@ -58,7 +58,7 @@ class WindowTest {
   private Ranker ranker = new HandMadeRanking();
   private Path wanted;
   private Stage stage;
-  private JobModel model;
+  private OpenJobModel model;
 
   @BeforeEach
   void show() throws Exception {
@@ -67,7 +67,7 @@ class WindowTest {
         () -> {
           stage = new Stage();
           model =
-              new JobModel(
+              new OpenJobModel(
                   JobReader::read,
                   () -> (job, seed, progress) -> ranker.rank(job, seed, progress),
                   Executors.newSingleThreadExecutor(),

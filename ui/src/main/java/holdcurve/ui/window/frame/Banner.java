@@ -1,6 +1,6 @@
 package holdcurve.ui.window.frame;
 
-import holdcurve.ui.window.job.JobModel;
+import holdcurve.ui.window.job.OpenJobModel;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
@@ -9,7 +9,7 @@ import javafx.scene.layout.Region;
 
 /** What went wrong, in one sentence, until it is dismissed or put right. */
 final class Banner extends HBox {
-  Banner(JobModel model) {
+  Banner(OpenJobModel model) {
     setId("banner");
     getStyleClass().add("hc-banner");
     Label sentence = new Label();

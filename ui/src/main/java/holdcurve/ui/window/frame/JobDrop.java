@@ -1,6 +1,6 @@
 package holdcurve.ui.window.frame;
 
-import holdcurve.ui.window.job.JobModel;
+import holdcurve.ui.window.job.OpenJobModel;
 import java.io.File;
 import java.nio.file.Path;
 import java.util.List;
@@ -14,7 +14,7 @@ final class JobDrop {
 
   private JobDrop() {}
 
-  static void accept(Node target, JobModel model) {
+  static void accept(Node target, OpenJobModel model) {
     target.setOnDragOver(JobDrop::over);
     target.setOnDragEntered(
         event -> {
@@ -33,7 +33,7 @@ final class JobDrop {
     event.consume();
   }
 
-  private static void dropped(DragEvent event, JobModel model) {
+  private static void dropped(DragEvent event, OpenJobModel model) {
     List<Path> paths = event.getDragboard().getFiles().stream().map(File::toPath).toList();
     model.openDropped(paths);
     event.setDropCompleted(true);

@@ -1,6 +1,6 @@
 package holdcurve.ui.window.frame;
 
-import holdcurve.ui.window.job.JobModel;
+import holdcurve.ui.window.job.OpenJobModel;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
@@ -10,7 +10,7 @@ import javafx.scene.layout.Region;
 
 /** How far the ranking is, and a way to stop it. */
 final class ProgressStrip extends HBox {
-  ProgressStrip(JobModel model) {
+  ProgressStrip(OpenJobModel model) {
     setId("progress");
     getStyleClass().add("hc-progress");
     ProgressBar bar = new ProgressBar();

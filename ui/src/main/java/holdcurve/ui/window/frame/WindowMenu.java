@@ -1,7 +1,7 @@
 package holdcurve.ui.window.frame;
 
 import holdcurve.ui.theme.Looks;
-import holdcurve.ui.window.job.JobModel;
+import holdcurve.ui.window.job.OpenJobModel;
 import javafx.beans.binding.BooleanBinding;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuBar;
@@ -19,7 +19,7 @@ final class WindowMenu extends MenuBar {
    * @param open asks for a job and opens it
    * @param quit closes the window
    */
-  WindowMenu(JobModel model, Looks looks, Runnable open, Runnable quit) {
+  WindowMenu(OpenJobModel model, Looks looks, Runnable open, Runnable quit) {
     BooleanBinding noJob = model.jobProperty().isNull();
     MenuItem reload =
         item("_Read again and rank", new KeyCodeCombination(KeyCode.F5), model::reload);

@@ -1,7 +1,7 @@
 package holdcurve.ui.window.frame;
 
 import holdcurve.ui.theme.Looks;
-import holdcurve.ui.window.job.JobModel;
+import holdcurve.ui.window.job.OpenJobModel;
 import java.util.List;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.StringBinding;
@@ -17,7 +17,7 @@ import javafx.scene.layout.VBox;
 
 /** The frame: menu, banner, the page on view, progress. */
 public final class WindowView {
-  private final JobModel model;
+  private final OpenJobModel model;
   private final Looks looks;
   private final BorderPane root = new BorderPane();
   private final BorderPane work = new BorderPane();
@@ -28,7 +28,7 @@ public final class WindowView {
    * @param quit closes the window
    */
   public WindowView(
-      JobModel model, Looks looks, List<Page> pages, FileDialogs dialogs, Runnable quit) {
+      OpenJobModel model, Looks looks, List<Page> pages, FileDialogs dialogs, Runnable quit) {
     this.model = model;
     this.looks = looks;
     Runnable open = () -> dialogs.chooseJob(model.fileProperty().get()).ifPresent(model::open);

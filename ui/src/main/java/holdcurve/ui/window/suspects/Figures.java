@@ -1,12 +1,12 @@
 package holdcurve.ui.window.suspects;
 
+import holdcurve.circuit.Unit;
+import holdcurve.infer.FaultSize;
 import holdcurve.infer.Interval;
 import java.util.Locale;
 
 /** Numbers in words, as a mechanic reads them. */
 final class Figures {
-  private static final double ML_PER_MIN = 6e7;
-
   /** Drops of petrol in a millilitre [1/mL]: common practice, no source. */
   private static final double DROPS_PER_ML = 30;
 
@@ -28,18 +28,30 @@ final class Figures {
     return error < 0.005 ? text : Math.round(percent) + " ± " + Math.round(100 * error) + " %";
   }
 
-  /**
-   * @param leak [m³/s]
-   */
-  static String leak(Interval leak) {
-    return mL(leak.middle()) + " mL/min (" + mL(leak.low()) + " to " + mL(leak.high()) + ")";
+  /** How bad a fault is, with its 90 % range; for a leak in drops too. */
+  static String size(FaultSize size) {
+    String range = range(size);
+    return size.isLeak() ? range + ", " + drops(size.value()) : size.name() + " " + range;
+  }
+
+  private static String range(FaultSize size) {
+    Interval value = size.value();
+    Unit unit = size.unit();
+    String symbol = unit.symbol().isEmpty() ? "" : " " + unit.symbol();
+    return number(unit.fromSi(value.middle()))
+        + symbol
+        + " ("
+        + number(unit.fromSi(value.low()))
+        + " to "
+        + number(unit.fromSi(value.high()))
+        + ")";
   }
 
   /**
    * @param leak [m³/s]
    */
   static String drops(Interval leak) {
-    double perMinute = leak.middle() * ML_PER_MIN * DROPS_PER_ML;
+    double perMinute = Unit.MILLILITRE_PER_MINUTE.fromSi(leak.middle()) * DROPS_PER_ML;
     if (perMinute >= 1.5) {
       return "about " + twoDigits(perMinute) + " drops a minute";
     }
@@ -49,9 +61,9 @@ final class Figures {
         : "about a drop " + (minutes < 1.5 ? "a minute" : "in " + Math.round(minutes) + " min");
   }
 
-  private static String mL(double flow) {
-    double value = flow * ML_PER_MIN;
-    int decimals = value < 0.1 ? 3 : value < 1 ? 2 : value < 10 ? 1 : 0;
+  private static String number(double value) {
+    double size = Math.abs(value);
+    int decimals = size < 0.1 ? 3 : size < 1 ? 2 : size < 10 ? 1 : 0;
     return String.format(Locale.ROOT, "%." + decimals + "f", value);
   }
 

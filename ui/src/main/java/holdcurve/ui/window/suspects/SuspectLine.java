@@ -27,8 +27,8 @@ final class SuspectLine extends VBox {
       getChildren().add(words(row.suspect().where(), "hc-muted", "hc-small"));
     }
     getChildren().add(bar());
-    if (!row.leak().isEmpty()) {
-      getChildren().add(words(row.leak(), "hc-small"));
+    if (!row.size().isEmpty()) {
+      getChildren().add(words(row.size(), "hc-small"));
     }
   }
 

@@ -21,14 +21,15 @@ record SuspectRow(Suspect suspect, boolean inGroup, Optional<SuspectGroup> group
     return Figures.percent(suspect.probability(), suspect.probabilityError());
   }
 
-  /** Leak and drops; empty for a suspect that is no leak. */
-  String leak() {
-    return suspect.leak().map(leak -> Figures.leak(leak) + ", " + Figures.drops(leak)).orElse("");
+  /** How bad it is; empty for no fault. */
+  String size() {
+    return suspect.size().map(Figures::size).orElse("");
   }
 
   /** What a person hears who can't see the row. */
   String spoken() {
     String where = suspect.where().isEmpty() ? "" : ", " + suspect.where();
-    return suspect.name() + where + ", " + percent() + ", " + leak();
+    String size = size().isEmpty() ? "" : ", " + size();
+    return suspect.name() + where + ", " + percent() + size;
   }
 }

@@ -4,7 +4,7 @@ import holdcurve.infer.Ranking;
 import holdcurve.infer.Suspect;
 import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
-import holdcurve.ui.window.job.JobModel;
+import holdcurve.ui.window.job.OpenJobModel;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -21,7 +21,7 @@ import javafx.collections.ObservableList;
 
 /** Which suspects are listed, which is chosen, and what the plots show. */
 public final class SuspectsModel {
-  private final JobModel jobs;
+  private final OpenJobModel jobs;
   private final ObservableList<SuspectRow> rows = FXCollections.observableArrayList();
   private final ObservableList<HoldPlot> plots = FXCollections.observableArrayList();
   private final ObservableList<SuspectRow> shownRows =
@@ -32,7 +32,7 @@ public final class SuspectsModel {
   private final BooleanProperty showUnlikely = new SimpleBooleanProperty();
   private final ReadOnlyIntegerWrapper unlikely = new ReadOnlyIntegerWrapper();
 
-  public SuspectsModel(JobModel jobs) {
+  public SuspectsModel(OpenJobModel jobs) {
     this.jobs = jobs;
     jobs.jobProperty().addListener((property, before, now) -> plot());
     jobs.rankingProperty().addListener((property, before, now) -> list());

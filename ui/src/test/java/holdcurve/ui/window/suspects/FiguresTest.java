@@ -2,6 +2,8 @@ package holdcurve.ui.window.suspects;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import holdcurve.circuit.Unit;
+import holdcurve.infer.FaultSize;
 import holdcurve.infer.Interval;
 import org.junit.jupiter.api.Test;
 
@@ -12,6 +14,21 @@ class FiguresTest {
   private static Interval around(double mLPerMin) {
     double flow = mLPerMin * ML_PER_MIN;
     return new Interval(0.8 * flow, flow, 1.25 * flow);
+  }
+
+  private static String leak(Interval flow) {
+    String all = Figures.size(new FaultSize("leak", Unit.MILLILITRE_PER_MINUTE, flow));
+    return all.substring(0, all.indexOf(','));
+  }
+
+  @Test
+  void otherFaultsHaveTheirOwnSize() {
+    assertEquals(
+        "shuts low by 0.30 bar (0.20 to 0.40)",
+        Figures.size(new FaultSize("shuts low by", Unit.BAR, new Interval(0.2e5, 0.3e5, 0.4e5))));
+    assertEquals(
+        "share blocked 0.50 (0.40 to 0.60)",
+        Figures.size(new FaultSize("share blocked", Unit.NONE, new Interval(0.4, 0.5, 0.6))));
   }
 
   @Test
@@ -25,10 +42,10 @@ class FiguresTest {
 
   @Test
   void leaksAreInMillilitresAMinute() {
-    assertEquals("0.40 mL/min (0.32 to 0.50)", Figures.leak(around(0.4)));
-    assertEquals("4.0 mL/min (3.2 to 5.0)", Figures.leak(around(4)));
-    assertEquals("0.040 mL/min (0.032 to 0.050)", Figures.leak(around(0.04)));
-    assertEquals("40 mL/min (32 to 50)", Figures.leak(around(40)));
+    assertEquals("0.40 mL/min (0.32 to 0.50)", leak(around(0.4)));
+    assertEquals("4.0 mL/min (3.2 to 5.0)", leak(around(4)));
+    assertEquals("0.040 mL/min (0.032 to 0.050)", leak(around(0.04)));
+    assertEquals("40 mL/min (32 to 50)", leak(around(40)));
   }
 
   /** Thirty drops make a millilitre: common practice, no source. */

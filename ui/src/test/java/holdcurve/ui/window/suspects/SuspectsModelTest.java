@@ -7,13 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import holdcurve.file.JobReader;
 import holdcurve.ui.window.HandMadeRanking;
 import holdcurve.ui.window.Jobs;
-import holdcurve.ui.window.job.JobModel;
+import holdcurve.ui.window.job.OpenJobModel;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class SuspectsModelTest {
-  private final JobModel jobs =
-      new JobModel(JobReader::read, HandMadeRanking::new, Runnable::run, Runnable::run);
+  private final OpenJobModel jobs =
+      new OpenJobModel(JobReader::read, HandMadeRanking::new, Runnable::run, Runnable::run);
   private final SuspectsModel model = new SuspectsModel(jobs);
 
   private static String chosenId(SuspectsModel model) {
@@ -74,6 +74,6 @@ class SuspectsModelTest {
         "Check valve leaks back to the tank, at the pump outlet, 55 ± 1 %,"
             + " 0.41 mL/min (0.31 to 0.53), about 12 drops a minute",
         model.rows().get(0).spoken());
-    assertEquals("", model.rows().get(3).leak());
+    assertEquals("", model.rows().get(3).size());
   }
 }

@@ -23,7 +23,7 @@ import java.util.logging.Logger;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
-class JobModelTest {
+class OpenJobModelTest {
   /** Work of a thread, done when the test says so. */
   private static final class Later {
     private final Queue<Runnable> waiting = new ArrayDeque<>();
@@ -46,15 +46,15 @@ class JobModelTest {
   private final Later background = new Later();
   private final Later screen = new Later();
   private Ranker ranker = new HandMadeRanking();
-  private final JobModel model =
-      new JobModel(
+  private final OpenJobModel model =
+      new OpenJobModel(
           JobReader::read,
           () -> (job, seed, progress) -> ranker.rank(job, seed, progress),
           background::add,
           screen::add);
 
   /** Failures made on purpose need no stack trace on the screen; held so that the level lasts. */
-  private static final Logger LOG = Logger.getLogger(JobModel.class.getName());
+  private static final Logger LOG = Logger.getLogger(OpenJobModel.class.getName());
 
   @BeforeAll
   static void keepQuiet() {

@@ -25,11 +25,11 @@ import javafx.beans.property.ReadOnlyStringWrapper;
  * The job that is open, its ranking, and what goes on meanwhile. Call it on the thread of the
  * screen; reading and ranking run elsewhere. What can't be read leaves the open job as it is.
  */
-public final class JobModel {
+public final class OpenJobModel {
   /** Same job, same answer: the window always draws the same random numbers. */
   private static final long SEED = 1;
 
-  private static final System.Logger LOG = System.getLogger(JobModel.class.getName());
+  private static final System.Logger LOG = System.getLogger(OpenJobModel.class.getName());
 
   private final Function<Path, Job> reader;
   private final Supplier<Ranker> ranker;
@@ -53,7 +53,7 @@ public final class JobModel {
    * @param background runs long work
    * @param screen runs things on the thread of the screen
    */
-  public JobModel(
+  public OpenJobModel(
       Function<Path, Job> reader, Supplier<Ranker> ranker, Executor background, Executor screen) {
     this.reader = reader;
     this.ranker = ranker;
