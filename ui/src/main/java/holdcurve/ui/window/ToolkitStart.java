@@ -49,7 +49,7 @@ final class ToolkitStart {
 
   private static Optional<String> start(CompletableFuture<Void> started) {
     try {
-      Platform.startup(() -> started.complete(null));
+      startOrJoin(() -> started.complete(null));
       started.get(PATIENCE_S, TimeUnit.SECONDS);
       return Optional.empty();
     } catch (ExecutionException e) {
@@ -61,6 +61,14 @@ final class ToolkitStart {
       return Optional.of("No window can be shown because the start was interrupted.");
     } catch (RuntimeException | LinkageError e) {
       return Optional.of(DisplayCheck.because(e));
+    }
+  }
+
+  private static void startOrJoin(Runnable then) {
+    try {
+      Platform.startup(then);
+    } catch (IllegalStateException alreadyRunning) {
+      Platform.runLater(then);
     }
   }
 }

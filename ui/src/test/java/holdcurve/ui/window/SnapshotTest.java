@@ -3,12 +3,16 @@ package holdcurve.ui.window;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdcurve.file.JobReader;
+import holdcurve.infer.Ranker;
+import holdcurve.infer.Verdict;
 import holdcurve.ui.theme.Looks;
 import holdcurve.ui.theme.Theme;
 import holdcurve.ui.window.job.OpenJobModel;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Optional;
+import javafx.scene.control.CheckBox;
 import javafx.scene.control.TabPane;
 import javafx.scene.control.TitledPane;
 import javafx.scene.input.KeyCode;
@@ -27,6 +31,7 @@ class SnapshotTest {
   private final Looks looks = new Looks();
   private final FxRobot robot = new FxRobot();
   private OpenJobModel model;
+  private Ranker ranker = new HandMadeRanking();
   private Stage stage;
 
   @BeforeEach
@@ -34,8 +39,7 @@ class SnapshotTest {
     FxToolkit.registerPrimaryStage();
     FxToolkit.setupFixture(
         () -> {
-          model =
-              new OpenJobModel(JobReader::read, HandMadeRanking::new, Runnable::run, Runnable::run);
+          model = new OpenJobModel(JobReader::read, () -> ranker, Runnable::run, Runnable::run);
           stage = new Stage(StageStyle.UNDECORATED);
           HoldcurveWindow.fill(stage, model, looks, owner -> near -> Optional.empty());
           stage.show();
@@ -71,6 +75,20 @@ class SnapshotTest {
     picture("larger-text", 1280, 720);
     run(() -> looks.themeProperty().set(Theme.DARK));
     picture("larger-text-dark", 1920, 1080);
+  }
+
+  @Test
+  void crowdedRankingsOfEveryVerdict() throws Exception {
+    for (Verdict.Kind kind : Verdict.Kind.values()) {
+      run(looks::switchTheme);
+      ranker = new CrowdedRanking(kind);
+      run(() -> model.open(Jobs.SHORT_HOLD));
+      picture("crowded-" + kind.name().toLowerCase(Locale.ROOT), 1280, 720);
+    }
+    run(() -> ((CheckBox) find("#show-unlikely")).fire());
+    robot.type(KeyCode.END);
+    run(() -> model.open(Jobs.UNKNOWN_ENTRY));
+    picture("crowded-end", 1920, 1080);
   }
 
   private Object find(String selector) {

@@ -185,6 +185,21 @@ class WindowTest {
   }
 
   @Test
+  void aRunningScreenCountsAsAvailable() {
+    assertEquals(Optional.empty(), WindowLauncher.unavailable());
+  }
+
+  @Test
+  void aBadFileAtTheStartLeavesAnEmptyWindowWithABanner() throws Exception {
+    robot.interact(() -> model.open(Jobs.UNKNOWN_ENTRY));
+    settle();
+    assertTrue(find("#banner").isVisible());
+    assertTrue(find("#empty").isVisible());
+    robot.interact(
+        () -> SceneImage.write(stage.getScene(), Path.of("target", "snapshots", "empty-bad.png")));
+  }
+
+  @Test
   void thinkingBetterOfItChangesNothing() {
     wanted = null;
     robot.push(KeyCode.CONTROL, KeyCode.O);
@@ -220,6 +235,10 @@ class WindowTest {
     assertTrue(visibleWords().contains("Comparing the check valve with the joint"));
     robot.push(KeyCode.CONTROL, KeyCode.D);
     assertEquals(Theme.DARK, looks.theme());
+    robot.interact(
+        () ->
+            SceneImage.write(
+                stage.getScene(), Path.of("target", "snapshots", "progress-dark.png")));
     robot.push(KeyCode.ESCAPE);
     endless.ended.await();
     WaitForAsyncUtils.waitForFxEvents();

@@ -1,8 +1,8 @@
 package holdcurve.ui.window.suspects;
 
 import java.util.List;
-import javafx.scene.chart.LineChart;
-import javafx.scene.layout.Region;
+import javafx.collections.FXCollections;
+import javafx.scene.chart.XYChart;
 import javafx.scene.shape.ClosePath;
 import javafx.scene.shape.Line;
 import javafx.scene.shape.LineTo;
@@ -10,11 +10,19 @@ import javafx.scene.shape.MoveTo;
 import javafx.scene.shape.Path;
 import javafx.scene.text.Text;
 
-/** Readings as marks, the expected curve as a line on its 90 % band, and where clamps went on. */
-final class HoldChart extends LineChart<Number, Number> {
+/**
+ * Readings as marks, the expected curve as a line on its 90 % band, and where clamps went on.
+ *
+ * <p>Each is one path that is drawn anew, not a series of the chart: a series has a node for each
+ * reading, which takes too long where a logger has read thousands.
+ */
+final class HoldChart extends XYChart<Number, Number> {
   private final ScaleAxis time;
   private final ScaleAxis pressure;
-  private final Path band = new Path();
+  private final Path band = path("hc-band");
+  private final Path expected = path("hc-expected");
+  private final Path measured = path("hc-measured");
+  private final Path doubtful = path("hc-doubtful");
   private final Line clampLine = new Line();
   private final Text clampWord = new Text("clamps on");
   private HoldPlot plot;
@@ -27,17 +35,21 @@ final class HoldChart extends LineChart<Number, Number> {
     super(time, pressure);
     this.time = time;
     this.pressure = pressure;
+    setData(FXCollections.observableArrayList());
     setAnimated(false);
-    setCreateSymbols(false);
     setLegendVisible(false);
-    setAxisSortingPolicy(SortingPolicy.NONE);
     setVerticalZeroLineVisible(false);
     setHorizontalZeroLineVisible(false);
     pressure.setLabel("Pressure [bar]");
-    band.getStyleClass().add("hc-band");
     clampLine.getStyleClass().add("hc-clamp-line");
     clampWord.getStyleClass().add("hc-clamp-word");
-    getPlotChildren().addAll(0, List.of(band, clampLine, clampWord));
+    getPlotChildren().addAll(band, clampLine, clampWord, expected, measured, doubtful);
+  }
+
+  private static Path path(String style) {
+    Path path = new Path();
+    path.getStyleClass().add(style);
+    return path;
   }
 
   void show(HoldPlot shown) {
@@ -45,97 +57,86 @@ final class HoldChart extends LineChart<Number, Number> {
     time.setLabel(shown.timeAxis().title());
     time.show(shown.time());
     pressure.show(shown.pressure());
-    getData().setAll(List.of(expected(shown), measured(shown)));
-    dress(shown);
     setAccessibleText("Pressure over time, " + shown.test() + ": " + shown.caption());
     requestChartLayout();
   }
 
-  /** A chart resets the styles of what it is given, so ours are added afterwards. */
-  private void dress(HoldPlot shown) {
-    getData().get(0).getNode().getStyleClass().add("hc-expected");
-    getData().get(1).getNode().setVisible(false);
-    List<Data<Number, Number>> points = getData().get(1).getData();
-    for (int i = 0; i < points.size(); i++) {
-      points.get(i).getNode().getStyleClass().add(style(shown.marks().get(i).doubtful()));
-    }
-  }
-
-  private static String style(boolean doubtful) {
-    return doubtful ? "hc-doubtful" : "hc-measured";
-  }
-
-  private static Series<Number, Number> expected(HoldPlot plot) {
-    Series<Number, Number> series = new Series<>();
-    plot.curve()
-        .ifPresent(
-            curve -> {
-              for (int i = 0; i < curve.time().length; i++) {
-                series.getData().add(new Data<>(curve.time()[i], curve.middle()[i]));
-              }
-            });
-    return series;
-  }
-
-  private static Series<Number, Number> measured(HoldPlot plot) {
-    Series<Number, Number> series = new Series<>();
-    for (HoldPlot.Mark mark : plot.marks()) {
-      Data<Number, Number> data = new Data<>(mark.time(), mark.pressure());
-      data.setNode(new Region());
-      series.getData().add(data);
-    }
-    return series;
-  }
-
-  /** The mark of a reading, for the legend. */
-  static Region symbol(boolean doubtful) {
-    Region symbol = new Region();
-    symbol.getStyleClass().add(style(doubtful));
-    return symbol;
-  }
-
   @Override
   protected void layoutPlotChildren() {
-    super.layoutPlotChildren();
+    List.of(band, expected, measured, doubtful).forEach(path -> path.getElements().clear());
+    clampLine.setVisible(plot != null && plot.clampsOn().isPresent());
+    clampWord.setVisible(clampLine.isVisible());
     if (plot == null) {
       return;
     }
-    band.getElements().clear();
-    plot.curve().ifPresent(this::layoutBand);
-    clampLine.setVisible(plot.clampsOn().isPresent());
-    clampWord.setVisible(plot.clampsOn().isPresent());
+    for (HoldPlot.Mark mark : plot.marks()) {
+      double x = time.getDisplayPosition(mark.time());
+      double y = pressure.getDisplayPosition(mark.pressure());
+      if (mark.doubtful()) {
+        Marks.diamond(doubtful, x, y);
+      } else {
+        Marks.disc(measured, x, y);
+      }
+    }
+    plot.curve().filter(curve -> curve.time().length > 0).ifPresent(this::layoutCurve);
     plot.clampsOn().ifPresent(this::layoutClamps);
   }
 
-  private void layoutBand(HoldPlot.Curve curve) {
-    int points = curve.time().length;
-    if (points == 0) {
-      return;
+  private void layoutCurve(HoldPlot.Curve curve) {
+    int last = curve.time().length - 1;
+    for (int i = 0; i <= last; i++) {
+      go(expected, curve.time()[i], curve.middle()[i]);
+      go(band, curve.time()[i], curve.low()[i]);
     }
-    band.getElements().add(new MoveTo(x(curve.time()[0]), y(curve.low()[0])));
-    for (int i = 1; i < points; i++) {
-      band.getElements().add(new LineTo(x(curve.time()[i]), y(curve.low()[i])));
-    }
-    for (int i = points - 1; i >= 0; i--) {
-      band.getElements().add(new LineTo(x(curve.time()[i]), y(curve.high()[i])));
+    for (int i = last; i >= 0; i--) {
+      go(band, curve.time()[i], curve.high()[i]);
     }
     band.getElements().add(new ClosePath());
   }
 
+  private void go(Path path, double when, double value) {
+    double x = time.getDisplayPosition(when);
+    double y = pressure.getDisplayPosition(value);
+    path.getElements().add(path.getElements().isEmpty() ? new MoveTo(x, y) : new LineTo(x, y));
+  }
+
   private void layoutClamps(double when) {
-    clampLine.setStartX(x(when));
-    clampLine.setEndX(x(when));
+    double x = time.getDisplayPosition(when);
+    clampLine.setStartX(x);
+    clampLine.setEndX(x);
     clampLine.setStartY(0);
     clampLine.setEndY(pressure.getHeight());
-    clampWord.setX(x(when) + 6);
+    clampWord.setX(x + 6);
     clampWord.setY(pressure.getHeight() - 8);
   }
 
-  private double x(double value) {
-    return time.getDisplayPosition(value);
+  @Override
+  protected void dataItemAdded(
+      Series<Number, Number> series, int index, Data<Number, Number> item) {
+    refuse();
   }
 
-  private double y(double value) {
-    return pressure.getDisplayPosition(value);
+  @Override
+  protected void dataItemRemoved(Data<Number, Number> item, Series<Number, Number> series) {
+    refuse();
+  }
+
+  @Override
+  protected void dataItemChanged(Data<Number, Number> item) {
+    refuse();
+  }
+
+  @Override
+  protected void seriesAdded(Series<Number, Number> series, int index) {
+    refuse();
+  }
+
+  @Override
+  protected void seriesRemoved(Series<Number, Number> series) {
+    refuse();
+  }
+
+  private static void refuse() {
+    throw new UnsupportedOperationException("this chart shows a HoldPlot, not series");
   }
 }

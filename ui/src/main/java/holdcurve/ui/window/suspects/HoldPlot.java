@@ -40,8 +40,8 @@ record HoldPlot(
     Optional<Curve> curve,
     OptionalDouble clampsOn) {
 
-  /** Most marks drawn; a logger's thousands are thinned to this. */
-  private static final int MOST_MARKS = 400;
+  /** Most marks drawn: more would hide one another. */
+  private static final int MOST_MARKS = 1000;
 
   private static final int MOST_CURVE_POINTS = 2000;
 

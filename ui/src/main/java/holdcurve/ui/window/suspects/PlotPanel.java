@@ -15,8 +15,8 @@ import javafx.scene.shape.Rectangle;
 final class PlotPanel extends VBox {
   private final Label caption = new Label();
   private final Label caution = new Label();
-  private final Label measured = new Label("measured", HoldChart.symbol(false));
-  private final Label doubtful = new Label("marked as doubtful", HoldChart.symbol(true));
+  private final Label measured = new Label("measured", Marks.sample(false));
+  private final Label doubtful = new Label("marked as doubtful", Marks.sample(true));
   private final Label expected = new Label("expected", expectedSample());
   private final Label band = new Label("90 % of readings", bandSample());
   private final FlowPane legend = new FlowPane(Orientation.HORIZONTAL);

@@ -15,8 +15,7 @@ final class RankingPanel extends VBox {
     this.model = model;
     this.list = new SuspectList(model);
     getStyleClass().add("hc-ranking");
-    setMinWidth(360);
-    setPrefWidth(470);
+    setMinWidth(380);
     setMaxWidth(660);
     VBox.setVgrow(list, Priority.ALWAYS);
     getChildren().addAll(heading(), list, unlikely());

@@ -4,16 +4,19 @@ import holdcurve.ui.window.frame.Page;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.MenuItem;
-import javafx.scene.control.SplitPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** Measured against simulated, and who explains it. */
 public final class SuspectsPage implements Page {
+  /** Share of the width that the ranking takes, within its own limits [-]. */
+  private static final double RANKING_SHARE = 0.37;
+
   private final BorderPane content = new BorderPane();
   private final TestTabs tests;
   private final RankingPanel ranking;
@@ -25,10 +28,11 @@ public final class SuspectsPage implements Page {
     notes = new NotesStrip(model);
     VBox.setVgrow(tests, Priority.ALWAYS);
     VBox left = new VBox(tests, new SuspectDetails(model));
-    SplitPane split = new SplitPane(left, ranking);
-    split.setDividerPositions(0.63);
+    left.setMinWidth(0);
+    HBox.setHgrow(left, Priority.ALWAYS);
+    ranking.prefWidthProperty().bind(content.widthProperty().multiply(RANKING_SHARE));
     content.setTop(new VerdictBar(model));
-    content.setCenter(split);
+    content.setCenter(new HBox(left, ranking));
     content.setBottom(notes);
     model.ranking().addListener((property, before, now) -> focus());
   }

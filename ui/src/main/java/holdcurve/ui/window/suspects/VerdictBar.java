@@ -37,7 +37,7 @@ final class VerdictBar extends HBox {
     switch (verdict.kind()) {
       case LEAK -> show("leak", Sign.DROP, "Leak");
       case SOUND -> show("sound", Sign.TICK, "Sound");
-      case OPEN -> show("open", Sign.QUESTION, "Open");
+      case OPEN -> show("open", Sign.QUESTION, "Not settled");
       case UNEXPLAINED -> show("unexplained", Sign.CROSS, "Unexplained");
     }
     sentence.setText(verdict.sentence());

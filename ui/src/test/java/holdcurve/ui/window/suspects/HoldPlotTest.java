@@ -95,7 +95,7 @@ class HoldPlotTest {
   @Test
   void thousandsOfReadingsAreThinnedAndThatIsSaid() {
     HoldPlot plot = HoldPlot.of(hold(Set.of(), 6000, 0.1), List.of(), Optional.empty());
-    assertTrue(plot.marks().size() <= 400);
+    assertTrue(plot.marks().size() <= 1000);
     assertTrue(plot.legend().endsWith("of 6000 readings)"), plot.legend());
     assertFalse(plot.clamped());
   }
