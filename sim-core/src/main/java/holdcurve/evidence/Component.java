@@ -1,5 +1,7 @@
 package holdcurve.evidence;
 
+import org.apache.commons.math3.distribution.ChiSquaredDistribution;
+import org.apache.commons.math3.distribution.FDistribution;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.special.Gamma;
 
@@ -29,17 +31,26 @@ record Component(double[] location, double[][] scale, double[][] lower, double f
     return location.length;
   }
 
-  /** A draw and its mirror image in the centre: odd terms of the integrand cancel in the pair. */
-  double[][] mirroredPair(RandomGenerator random) {
+  /**
+   * A draw and its mirror image in the centre: odd terms of the integrand cancel in the pair.
+   *
+   * @param radialShare probability that a draw lies nearer to the centre, in 0 to 1 [-]
+   */
+  double[][] mirroredPair(RandomGenerator random, double radialShare) {
     double[] z = Gaussians.vector(random, dimension());
-    double stretch = 1;
-    if (Double.isFinite(freedom)) {
-      double chiSquare = LogSum.squaredNorm(Gaussians.vector(random, (int) freedom));
-      stretch = Math.sqrt(freedom / chiSquare);
-    }
+    double stretch = radius(radialShare) / Math.sqrt(LogSum.squaredNorm(z));
     return new double[][] {
       Gaussians.affine(location, lower, stretch, z), Gaussians.affine(location, lower, -stretch, z)
     };
+  }
+
+  /** Squared radius over d is F(d, ν), or chi-square over d for a normal piece. */
+  private double radius(double share) {
+    int d = dimension();
+    return Math.sqrt(
+        Double.isFinite(freedom)
+            ? d * new FDistribution(null, d, freedom).inverseCumulativeProbability(share)
+            : new ChiSquaredDistribution(null, d).inverseCumulativeProbability(share));
   }
 
   /** Log density at u; for the Student form see Kotz and Nadarajah (2004), section 1.1. */

@@ -25,12 +25,19 @@ final class CountedLikelihood implements LogLikelihood {
 
   @Override
   public double logLikelihood(double[] u) {
-    return note(u, inner.logLikelihood(u));
+    ResidualLikelihood form = residualForm();
+    return form == null
+        ? note(u, inner.logLikelihood(u))
+        : residuals(u, new double[form.residualCount()]);
   }
 
-  /** Residuals where the model has them; the caller has checked {@link #residualForm()}. */
+  /**
+   * Residuals where the model has them; the caller has checked {@link #residualForm()}. A residual
+   * that isn't finite makes the point impossible.
+   */
   double residuals(double[] u, double[] out) {
-    return note(u, residualForm().residuals(u, out));
+    double value = residualForm().residuals(u, out);
+    return note(u, Double.isFinite(LogSum.squaredNorm(out)) ? value : Double.NaN);
   }
 
   /** The wrapped likelihood as one with residuals, or null. */

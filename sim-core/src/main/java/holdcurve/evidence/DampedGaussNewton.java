@@ -3,19 +3,19 @@ package holdcurve.evidence;
 import java.util.List;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
-import org.apache.commons.math3.linear.CholeskyDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 
 /**
- * Levenberg–Marquardt on the stacked residuals [r(u); u].
+ * Levenberg–Marquardt on the negative log posterior, with the Gauss–Newton matrix JᵀJ + I of the
+ * stacked residuals [r(u); u] as curvature and the gradient of the true log likelihood.
  *
  * <p>The prior gives the natural metric, so the damping is a multiple of the identity, and the
- * normal matrix JᵀJ + I is never singular: the normal equations are safe here. Damping is updated
- * as in Madsen, Nielsen and Tingleff, "Methods for non-linear least squares problems" (Technical
- * University of Denmark, 2004), algorithm 3.16. Written here because the likelihood call is the
- * dear part: a search that runs into a known mode's neighbourhood stops, and failed points are
- * merely refused steps.
+ * matrix is never singular: normal equations are safe here. Damping is updated as in Madsen,
+ * Nielsen and Tingleff, "Methods for non-linear least squares problems" (Technical University of
+ * Denmark, 2004), algorithm 3.16. Written here because the likelihood call is the dear part: a
+ * search that runs into a known mode's neighbourhood stops, failed points are merely refused steps,
+ * and likelihoods that aren't sums of squares are allowed.
  */
 final class DampedGaussNewton {
   private static final int ITERATIONS = 40;
@@ -26,7 +26,6 @@ final class DampedGaussNewton {
   private static final double SAME_MODE = 0.3;
 
   private final CountedLikelihood likelihood;
-  private final ResidualSlope slope;
   private final List<Mode> known;
 
   private double[] u;
@@ -37,18 +36,20 @@ final class DampedGaussNewton {
 
   DampedGaussNewton(CountedLikelihood likelihood, List<Mode> known) {
     this.likelihood = likelihood;
-    this.slope = new ResidualSlope(likelihood);
     this.known = known;
   }
 
-  /** The mode reached from a start; null when the model fails at the start or the mode is known. */
+  /**
+   * The mode reached from a start; null when the model fails at the start or has no finite slope at
+   * the end, or when the mode is known.
+   */
   Mode search(double[] start) {
     moveTo(start, new double[likelihood.residualForm().residualCount()]);
-    if (!Double.isFinite(LogSum.squaredNorm(residuals))) {
+    if (!Double.isFinite(objective(residuals, logLikelihood, u))) {
       return null;
     }
     for (int iteration = 0; iteration < ITERATIONS; iteration++) {
-      Local local = new Local(slope.at(u, residuals), residuals, u);
+      Local local = local();
       RealVector newton = local.step(0);
       if (isKnown(newton)) {
         return null;
@@ -60,13 +61,17 @@ final class DampedGaussNewton {
         return mode(local, false);
       }
     }
-    return mode(new Local(slope.at(u, residuals), residuals, u), false);
+    return mode(local(), false);
   }
 
   private void moveTo(double[] place, double[] newResiduals) {
     u = place.clone();
     residuals = newResiduals;
     logLikelihood = likelihood.residuals(u, residuals);
+  }
+
+  private Local local() {
+    return new Local(ResidualSlope.at(likelihood, u, residuals, logLikelihood), residuals, u);
   }
 
   private boolean isKnown(RealVector newton) {
@@ -76,13 +81,14 @@ final class DampedGaussNewton {
 
   /** Raises the damping until a step goes downhill; false when none does. */
   private boolean improve(Local local) {
-    double before = objective(residuals, u);
+    double before = objective(residuals, logLikelihood, u);
     for (int attempt = 0; attempt < 12; attempt++) {
       RealVector step = local.step(damping);
       double[] trial = new ArrayRealVector(u, false).add(step).toArray();
       double[] there = new double[residuals.length];
       double trialLog = likelihood.residuals(trial, there);
-      double gain = (before - objective(there, trial)) / local.predictedDecrease(step, damping);
+      double decrease = before - objective(there, trialLog, trial);
+      double gain = decrease / local.predictedDecrease(step, damping);
       if (gain > 0) {
         accept(trial, there, trialLog, gain);
         return true;
@@ -101,17 +107,21 @@ final class DampedGaussNewton {
     growth = 2;
   }
 
-  private static double objective(double[] residuals, double[] u) {
-    double value = 0.5 * (LogSum.squaredNorm(residuals) + LogSum.squaredNorm(u));
-    return Double.isNaN(value) ? Double.POSITIVE_INFINITY : value;
+  /** Negative log posterior [nat]; infinite where the model fails. */
+  private static double objective(double[] residuals, double logLikelihood, double[] u) {
+    boolean failed = !Double.isFinite(LogSum.squaredNorm(residuals));
+    return failed ? Double.POSITIVE_INFINITY : 0.5 * LogSum.squaredNorm(u) - logLikelihood;
   }
 
   private Mode mode(Local local, boolean converged) {
+    if (!Double.isFinite(local.hessian.getFrobeniusNorm())) {
+      return null;
+    }
     return new Mode(
         u.clone(),
         logLikelihood,
         local.hessian.getData(),
-        new CholeskyDecomposition(local.hessian).getL().getData(),
+        Gaussians.factor(local.hessian.getData()),
         converged);
   }
 
@@ -120,15 +130,12 @@ final class DampedGaussNewton {
     private final RealMatrix hessian;
     private final RealVector gradient;
 
-    Local(double[][] jacobian, double[] residuals, double[] u) {
-      RealMatrix matrix = new Array2DRowRealMatrix(jacobian, false);
-      RealMatrix product = matrix.transpose().multiply(matrix);
-      for (int i = 0; i < u.length; i++) {
-        product.addToEntry(i, i, 1);
-      }
-      hessian = product;
+    Local(ResidualSlope slope, double[] residuals, double[] u) {
+      RealMatrix matrix = new Array2DRowRealMatrix(slope.jacobian(), false);
+      hessian = new Array2DRowRealMatrix(slope.hessian(), false);
       gradient =
           new ArrayRealVector(matrix.preMultiply(residuals), false)
+              .add(new ArrayRealVector(slope.restGradient(), false))
               .add(new ArrayRealVector(u, false));
     }
 
@@ -137,7 +144,7 @@ final class DampedGaussNewton {
       for (int i = 0; i < gradient.getDimension(); i++) {
         damped.addToEntry(i, i, damping);
       }
-      return new CholeskyDecomposition(damped).getSolver().solve(gradient.mapMultiply(-1));
+      return Gaussians.decompose(damped.getData()).getSolver().solve(gradient.mapMultiply(-1));
     }
 
     /** Decrease of the quadratic model along a damped step, always positive [nat]. */

@@ -4,15 +4,13 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.math3.random.RandomGenerator;
-import org.apache.commons.math3.stat.StatUtils;
 
 /**
- * All importance draws so far, each weighted against the mixture of everything ever drawn from.
+ * Importance draws, each weighted against the mixture of everything drawn from.
  *
- * <p>Adaptive multiple importance sampling (Cornuet, Marin, Mira and Robert, Scandinavian Journal
- * of Statistics 39 (2012) 798) with the deterministic-mixture denominator (Owen and Zhou, JASA 95
- * (2000) 135). Every component gets a fixed number of mirrored pairs, so the components are strata
- * and the variance of the evidence is summed stratum by stratum, pair by pair.
+ * <p>Multiple importance sampling with the deterministic-mixture denominator (Owen and Zhou,
+ * Journal of the American Statistical Association 95 (2000) 135). Every component gets a fixed
+ * number of mirrored pairs, spread evenly over its radius, so the components are strata.
  */
 final class DrawPool {
   private record Stratum(Component component, int firstDraw, int pairs) {}
@@ -31,27 +29,47 @@ final class DrawPool {
     this.random = random;
   }
 
+  /** Draws about {@code count} more from a mixture. */
   void add(Mixture mixture, int count) {
     int[] pairs = mixture.pairs(count);
-    int firstNew = draws.size();
-    List<Stratum> fresh = new ArrayList<>();
+    List<Stratum> freshStrata = new ArrayList<>();
+    List<double[]> freshDraws = new ArrayList<>();
     for (int k = 0; k < pairs.length; k++) {
       Component component = mixture.components().get(k);
-      fresh.add(new Stratum(component, draws.size(), pairs[k]));
+      freshStrata.add(new Stratum(component, draws.size() + freshDraws.size(), pairs[k]));
       for (int i = 0; i < pairs[k]; i++) {
-        draws.addAll(Arrays.asList(component.mirroredPair(random)));
+        double share = (i + random.nextDouble()) / pairs[k];
+        freshDraws.addAll(Arrays.asList(component.mirroredPair(random, share)));
       }
     }
+    double[] freshTarget =
+        freshDraws.stream()
+            .mapToDouble(u -> likelihood.logLikelihood(u) + LogSum.standardNormal(u))
+            .toArray();
+    append(freshStrata, freshDraws, freshTarget);
+  }
+
+  /** Takes in the draws of another pool; none of the likelihood calls are repeated. */
+  void absorb(DrawPool other) {
+    List<Stratum> moved =
+        other.strata.stream()
+            .map(s -> new Stratum(s.component, s.firstDraw + draws.size(), s.pairs))
+            .toList();
+    append(moved, other.draws, other.logTarget);
+  }
+
+  private void append(List<Stratum> newStrata, List<double[]> newDraws, double[] newTarget) {
+    int old = draws.size();
+    draws.addAll(newDraws);
     grow();
+    System.arraycopy(newTarget, 0, logTarget, old, newTarget.length);
     for (int i = 0; i < draws.size(); i++) {
-      if (i >= firstNew) {
-        double[] u = draws.get(i);
-        logTarget[i] = likelihood.logLikelihood(u) + LogSum.standardNormal(u);
+      if (i >= old) {
         addDensities(i, strata);
       }
-      addDensities(i, fresh);
+      addDensities(i, newStrata);
     }
-    strata.addAll(fresh);
+    strata.addAll(newStrata);
   }
 
   private void grow() {
@@ -66,6 +84,13 @@ final class DrawPool {
       double density = stratum.component.logDensity(draws.get(i));
       logProposal[i] = LogSum.of(logProposal[i], Math.log(2 * stratum.pairs) + density);
     }
+  }
+
+  /** Gauss–Newton Hessian of the negative log posterior at a draw [-]. */
+  double[][] hessianAt(double[] u) {
+    double[] residuals = new double[likelihood.residualForm().residualCount()];
+    double logLikelihood = likelihood.residuals(u, residuals);
+    return ResidualSlope.at(likelihood, u, residuals, logLikelihood).hessian();
   }
 
   int size() {
@@ -89,23 +114,40 @@ final class DrawPool {
     return LogSum.of(logWeights());
   }
 
+  /** Effective sample size 1/Σw² [-]. */
+  double sampleSize() {
+    return 1 / LogSum.squaredNorm(weights());
+  }
+
   double[] weights() {
     return LogSum.normalised(logWeights());
   }
 
-  /** Standard error of the log evidence from the spread of pair sums within strata [nat]. */
+  /**
+   * Standard error of the log evidence [nat].
+   *
+   * <p>Pairs of a stratum are ordered by radius, one to a radial layer; differences of neighbours
+   * bound the variance within layers from above (Cochran, "Sampling Techniques", 3rd ed. 1977,
+   * chapter 5A, from memory). Where the tail is heavy, one more draw as heavy as the heaviest is
+   * allowed for: our own caution, in full from k̂ = 0.3 on, since errors are judged too small just
+   * when such a draw is missing.
+   */
   double standardError() {
     double[] weights = weights();
-    double variance = 0;
-    for (Stratum stratum : strata) {
-      double[] sums = new double[stratum.pairs];
-      for (int j = 0; j < sums.length; j++) {
-        int i = stratum.firstDraw + 2 * j;
-        sums[j] = weights[i] + weights[i + 1];
-      }
-      variance += stratum.pairs * StatUtils.variance(sums);
+    double variance = strata.stream().mapToDouble(s -> variance(s, weights)).sum();
+    double heaviest = Arrays.stream(weights).max().orElse(0);
+    double caution = Math.min(1, Math.max(0, ParetoTail.ofWeights(logWeights()) / 0.3));
+    return Math.sqrt(variance + caution * heaviest * heaviest);
+  }
+
+  private static double variance(Stratum stratum, double[] weights) {
+    double differences = 0;
+    for (int j = 1; j < stratum.pairs; j++) {
+      int i = stratum.firstDraw + 2 * j;
+      double rise = weights[i] + weights[i + 1] - weights[i - 2] - weights[i - 1];
+      differences += rise * rise;
     }
-    return Math.sqrt(variance);
+    return 0.5 * differences * stratum.pairs / (stratum.pairs - 1);
   }
 
   /** Share of each component of a mixture in the density at each draw, draws by components [-]. */

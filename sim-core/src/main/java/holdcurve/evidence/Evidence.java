@@ -3,6 +3,9 @@ package holdcurve.evidence;
 /**
  * Evidence of one model, its posterior draws, and how far to believe them.
  *
+ * <p>The diagnostics judge what was found. A separate mode that neither the starts nor the prior
+ * draws have met shows in none of them: give {@link Settings#starts()} where one is suspected.
+ *
  * @param logEvidence ln Z [nat]; negative infinity when no possible point was found
  * @param standardError Monte Carlo standard error of {@code logEvidence} [nat]; infinite when
  *     nothing can be said

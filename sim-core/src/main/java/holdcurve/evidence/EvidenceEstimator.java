@@ -1,6 +1,7 @@
 package holdcurve.evidence;
 
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.math3.random.Well19937c;
 
 /**
@@ -25,10 +26,27 @@ public final class EvidenceEstimator {
         counted.residualForm() == null
             ? List.of()
             : ModeFinder.find(counted, new Well19937c(Gaussians.seed(seed, 0)), settings);
+    return estimate(counted, modes, seed, settings);
+  }
+
+  /**
+   * Like {@link #estimate(LogLikelihood, long, Settings)}, for a caller who knows the modes.
+   *
+   * @param modes modes of the posterior, their shape included; the proposals start there
+   */
+  public static Evidence estimate(
+      LogLikelihood likelihood, List<Mode> modes, long seed, Settings settings) {
+    return estimate(new CountedLikelihood(likelihood), modes, seed, settings);
+  }
+
+  private static Evidence estimate(
+      CountedLikelihood counted, List<Mode> modes, long seed, Settings settings) {
     if (!modes.isEmpty()) {
-      DrawPool pool = new DrawPool(counted, new Well19937c(Gaussians.seed(seed, 1)));
-      if (new ImportanceRounds(pool, settings).run(Mixture.at(modes, counted.dimension()))) {
-        return importance(counted, pool, modes);
+      Optional<DrawPool> pool =
+          new ImportanceRounds(counted, new Well19937c(Gaussians.seed(seed, 1)), settings)
+              .run(Mixture.at(modes, counted.dimension()));
+      if (pool.isPresent()) {
+        return importance(counted, pool.get(), modes);
       }
     }
     return tempered(counted, modes, seed, settings);
@@ -36,12 +54,11 @@ public final class EvidenceEstimator {
 
   private static Evidence importance(
       CountedLikelihood likelihood, DrawPool pool, List<Mode> modes) {
-    double[] weights = pool.weights();
     return new Evidence(
         pool.logEvidence(),
         pool.standardError(),
-        new WeightedDraws(pool.draws(), weights),
-        1 / LogSum.squaredNorm(weights),
+        new WeightedDraws(pool.draws(), pool.weights()),
+        pool.sampleSize(),
         ParetoTail.ofWeights(pool.logWeights()),
         Evidence.Method.IMPORTANCE,
         true,

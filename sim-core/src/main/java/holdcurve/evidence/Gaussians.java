@@ -1,8 +1,11 @@
 package holdcurve.evidence;
 
+import java.util.Arrays;
 import java.util.SplittableRandom;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
+import org.apache.commons.math3.linear.NonPositiveDefiniteMatrixException;
+import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.random.RandomGenerator;
 
 /** Small helpers for normal vectors and their factors. */
@@ -20,24 +23,39 @@ final class Gaussians {
 
   /** Lower triangular factor L with L Lᵀ = matrix; rounding asymmetry is averaged away. */
   static double[][] factor(double[][] matrix) {
-    int n = matrix.length;
-    double[][] symmetric = new double[n][n];
-    for (int i = 0; i < n; i++) {
-      for (int j = 0; j < n; j++) {
-        symmetric[i][j] = 0.5 * (matrix[i][j] + matrix[j][i]);
-      }
-    }
-    return new CholeskyDecomposition(new Array2DRowRealMatrix(symmetric, false), 1e-12, 0)
-        .getL()
-        .getData();
+    return decompose(matrix).getL().getData();
   }
 
   /** Inverse of a symmetric positive definite matrix. */
   static double[][] inverse(double[][] matrix) {
-    return new CholeskyDecomposition(new Array2DRowRealMatrix(matrix, false), 1e-6, 0)
-        .getSolver()
-        .getInverse()
-        .getData();
+    return decompose(matrix).getSolver().getInverse().getData();
+  }
+
+  /**
+   * Cholesky decomposition of a matrix that is positive definite but for rounding: where that
+   * shows, the diagonal is raised by a small part of itself.
+   */
+  static CholeskyDecomposition decompose(double[][] matrix) {
+    for (double lift = 0; lift < 1e-3; lift = lift == 0 ? 1e-12 : 100 * lift) {
+      try {
+        return new CholeskyDecomposition(symmetric(matrix, lift), 1e-12, 0);
+      } catch (NonPositiveDefiniteMatrixException tooNarrow) {
+        continue;
+      }
+    }
+    throw new IllegalArgumentException(
+        "a shape matrix is far from positive definite: " + Arrays.deepToString(matrix));
+  }
+
+  private static RealMatrix symmetric(double[][] matrix, double lift) {
+    int n = matrix.length;
+    RealMatrix out = new Array2DRowRealMatrix(n, n);
+    for (int i = 0; i < n; i++) {
+      for (int j = 0; j < n; j++) {
+        out.setEntry(i, j, 0.5 * (matrix[i][j] + matrix[j][i]) * (i == j ? 1 + lift : 1));
+      }
+    }
+    return out;
   }
 
   /** origin + scale · L z. */

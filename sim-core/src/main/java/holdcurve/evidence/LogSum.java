@@ -27,10 +27,12 @@ final class LogSum {
     return top == Double.NEGATIVE_INFINITY ? top : top + Math.log1p(Math.exp(-Math.abs(a - b)));
   }
 
-  /** exp(x) scaled to sum 1. */
+  /** exp(x) scaled to sum 1; exact also where the terms share a huge constant. */
   static double[] normalised(double[] x) {
-    double total = of(x);
-    return Arrays.stream(x).map(value -> Math.exp(value - total)).toArray();
+    double top = Arrays.stream(x).max().orElse(Double.NEGATIVE_INFINITY);
+    double[] terms = Arrays.stream(x).map(value -> Math.exp(value - top)).toArray();
+    double sum = Arrays.stream(terms).sum();
+    return Arrays.stream(terms).map(term -> term / sum).toArray();
   }
 
   /** Log density of N(0, I). */

@@ -11,13 +11,14 @@ import java.util.stream.IntStream;
  *
  * <p>Student pieces move to the weighted mean and covariance of the draws they answer for (mixture
  * population Monte Carlo, Cappé, Douc, Guillin, Marin and Robert, Statistics and Computing 18
- * (2008) 447), held back by their old shape while they have few effective draws. A new piece is set
- * on the heaviest draw (incremental mixture importance sampling, Raftery and Bao, Biometrics 66
+ * (2008) 447), held back by their old shape while they have few effective draws. New pieces are set
+ * on the heaviest draws (incremental mixture importance sampling, Raftery and Bao, Biometrics 66
  * (2010) 1162), which bends the proposal along curved ridges and catches modes that the search
  * missed.
  */
 final class MixtureAdaptation {
   private static final int MOST_COMPONENTS = 12;
+  private static final int NEW_PIECES = 3;
 
   private final DrawPool pool;
   private final Mixture mixture;
@@ -37,23 +38,37 @@ final class MixtureAdaptation {
 
   private Mixture refit() {
     double[][] responsibilities = pool.responsibilities(mixture);
-    List<Component> components = new ArrayList<>();
-    components.add(mixture.components().get(0));
+    List<Component> following = new ArrayList<>();
     List<Double> shares = new ArrayList<>();
-    for (int k = 1; k < mixture.weights().length; k++) {
+    for (int k = mixture.defensive(); k < mixture.weights().length; k++) {
       double[] part = new double[weights.length];
       for (int i = 0; i < part.length; i++) {
         part[i] = weights[i] * responsibilities[i][k];
       }
-      components.add(moved(mixture.components().get(k), part));
+      following.add(moved(mixture.components().get(k), part));
       shares.add(Arrays.stream(part).sum());
     }
-    if (components.size() < MOST_COMPONENTS) {
-      addAtHeaviest(components, shares);
+    if (following.size() < MOST_COMPONENTS) {
+      addAtHeaviest(following, shares);
     }
-    return new Mixture(
-        components,
-        Mixture.withDefensivePart(shares.stream().mapToDouble(Double::doubleValue).toArray()));
+    return Mixture.of(
+        dimension,
+        List.of(overall()),
+        following,
+        shares.stream().mapToDouble(Double::doubleValue).toArray());
+  }
+
+  /** A piece over everything found so far, two to three times as wide in variance. */
+  private Component overall() {
+    double[] mean = weightedMean(weights, 1);
+    double[][] scale = covariance(weights, 1, mean);
+    double[][] parent = closest(mean).scale();
+    for (int i = 0; i < dimension; i++) {
+      for (int j = 0; j < dimension; j++) {
+        scale[i][j] = 2.5 * scale[i][j] + 0.5 * parent[i][j];
+      }
+    }
+    return Component.student(mean, scale, Mixture.FREEDOM);
   }
 
   private Component moved(Component old, double[] part) {
@@ -71,48 +86,26 @@ final class MixtureAdaptation {
     return Component.student(mean, scale, Mixture.FREEDOM);
   }
 
-  /** A piece on the heaviest draw, shaped by its nearest neighbours; half as heavy as its draw. */
-  private void addAtHeaviest(List<Component> components, List<Double> shares) {
-    int heaviest =
+  /** Pieces on the heaviest draws, each shaped by the slopes there. */
+  private void addAtHeaviest(List<Component> following, List<Double> shares) {
+    int[] order =
         IntStream.range(0, weights.length)
             .boxed()
-            .max(Comparator.comparingDouble(i -> weights[i]))
-            .orElseThrow();
-    double[] centre = pool.draws().get(heaviest);
-    double[] part = nearest(centre, Math.max(10 * dimension, weights.length / 5));
-    double total = Arrays.stream(part).sum();
-    double[][] scale = covariance(part, total, centre);
-    double[][] parent = closest(centre).scale();
-    for (int i = 0; i < dimension; i++) {
-      scale[i] = blend(scale[i], parent[i], 0.8);
+            .sorted(Comparator.comparingDouble((Integer i) -> -weights[i]))
+            .mapToInt(Integer::intValue)
+            .toArray();
+    for (int added = 0; added < NEW_PIECES; added++) {
+      int i = order[added];
+      double[] u = pool.draws().get(i);
+      following.add(Mixture.aroundPoint(u, pool.hessianAt(u)));
+      shares.add(0.1 + weights[i]);
     }
-    components.add(Component.student(centre, scale, Mixture.FREEDOM));
-    shares.add(0.1 + weights[heaviest]);
   }
 
   private Component closest(double[] u) {
     return mixture.components().stream()
         .max(Comparator.comparingDouble(component -> component.logDensity(u)))
         .orElseThrow();
-  }
-
-  /** Weights as in the paper, the average of importance and equal weight, of the nearest draws. */
-  private double[] nearest(double[] centre, int count) {
-    Component metric = closest(centre);
-    Component around =
-        new Component(centre, metric.scale(), metric.lower(), Double.POSITIVE_INFINITY);
-    int[] order =
-        IntStream.range(0, weights.length)
-            .boxed()
-            .sorted(
-                Comparator.comparingDouble((Integer i) -> -around.logDensity(pool.draws().get(i))))
-            .mapToInt(Integer::intValue)
-            .toArray();
-    double[] part = new double[weights.length];
-    for (int j = 0; j < Math.min(count, order.length); j++) {
-      part[order[j]] = weights[order[j]] + 1.0 / weights.length;
-    }
-    return part;
   }
 
   private double[] weightedMean(double[] part, double total) {

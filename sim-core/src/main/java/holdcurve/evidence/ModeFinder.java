@@ -1,6 +1,7 @@
 package holdcurve.evidence;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import org.apache.commons.math3.random.RandomGenerator;
@@ -11,8 +12,9 @@ public final class ModeFinder {
   private ModeFinder() {}
 
   /**
-   * Starts at the prior mean, at the given starts, then at draws from the prior. A search that runs
-   * into the neighbourhood of a mode already found stops there.
+   * Starts at the prior mean, at the given starts, then at draws from the prior, each followed by
+   * its mirror image. A search that runs into the neighbourhood of a mode already found stops
+   * there.
    *
    * @param likelihood the model
    * @param seed seed of the drawn starts
@@ -49,8 +51,13 @@ public final class ModeFinder {
       }
       starts.add(given.clone());
     }
+    double[] drawn = {};
     for (int i = 0; i < settings.seededStarts(); i++) {
-      starts.add(Gaussians.vector(random, dimension));
+      drawn =
+          i % 2 == 0
+              ? Gaussians.vector(random, dimension)
+              : Arrays.stream(drawn).map(x -> -x).toArray();
+      starts.add(drawn);
     }
     return starts;
   }

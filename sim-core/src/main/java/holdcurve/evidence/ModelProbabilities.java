@@ -7,7 +7,7 @@ import java.util.Arrays;
  *
  * @param probabilities one a model, in the order given, sum 1 [-]
  * @param standardErrors Monte Carlo standard error of each, from the errors of the log evidences by
- *     first-order propagation [-]
+ *     first-order propagation, at most 1/2 [-]
  */
 public record ModelProbabilities(double[] probabilities, double[] standardErrors) {
 

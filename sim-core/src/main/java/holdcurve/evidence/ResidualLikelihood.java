@@ -3,8 +3,9 @@ package holdcurve.evidence;
 /**
  * A likelihood built on residuals r that are whitened, so that about log L = constant − ½‖r‖².
  *
- * <p>The residuals only serve to find the mode and the shape around it (Gauss–Newton). The evidence
- * uses the returned log likelihood, which may differ: an outlier part, a fitted scale.
+ * <p>The returned log likelihood may hold more than −½‖r‖²: an outlier part, the logarithm of a
+ * fitted scale. The mode and the evidence are those of the true log likelihood; the residuals only
+ * give the curvature (Gauss–Newton) for steps and for the shape of the first proposal.
  */
 public interface ResidualLikelihood extends LogLikelihood {
   /** Number of residuals [-]. */
@@ -19,7 +20,8 @@ public interface ResidualLikelihood extends LogLikelihood {
   double residuals(double[] u, double[] out);
 
   /**
-   * Derivatives of the residuals, if the model has them.
+   * Derivatives of the residuals, if the model has them. Only a model whose log likelihood is
+   * exactly a constant − ½‖r‖² may supply them: otherwise the rest has to be differenced anyway.
    *
    * @param u latent coordinates [-]
    * @param out receives dr_i/du_j at {@code out[i][j]} [-]

@@ -8,7 +8,7 @@ import java.util.List;
  *
  * @param starts starting points of the mode search besides the prior mean, each of the likelihood's
  *     dimension [-]
- * @param seededStarts further starting points drawn from the prior [-]
+ * @param seededStarts further starting points drawn from the prior, in mirrored pairs [-]
  * @param drawsPerRound importance draws between two judgements, at least 40 [-]
  * @param maximumDraws importance draws after which tempering takes over [-]
  * @param minimumSampleSize effective sample size wanted [-]
@@ -40,9 +40,9 @@ public record Settings(
     atLeast("temperedMoves", temperedMoves, 0.1);
   }
 
-  /** Prior mean and two drawn starts; rounds of 150 draws, at most 1200; error 0.05 nat. */
+  /** Prior mean and four drawn starts; rounds of 150 draws, at most 4000; error 0.05 nat. */
   public static Settings standard() {
-    return new Settings(List.of(), 2, 150, 1200, 100, 0.05, 300, 4, 2);
+    return new Settings(List.of(), 4, 150, 4000, 100, 0.05, 150, 8, 2);
   }
 
   /** These settings with other starting points. */

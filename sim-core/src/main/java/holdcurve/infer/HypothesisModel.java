@@ -4,6 +4,7 @@ import holdcurve.evidence.ResidualLikelihood;
 import holdcurve.hold.HoldSimulator;
 import holdcurve.infer.Latents.Shared;
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * The likelihood of one hypothesis about a job: from latent coordinates to a circuit in some
@@ -58,20 +59,53 @@ final class HypothesisModel implements ResidualLikelihood {
 
   @Override
   public boolean jacobian(double[] u, double[][] out) {
+    return differences(u, IntStream.range(0, u.length).toArray(), residualCount(), out) != null;
+  }
+
+  /**
+   * Whitened residuals of all readings.
+   *
+   * @param residuals reading minus curve, whitened [-]
+   * @param logDeterminant of the covariance they were whitened by [nat]
+   */
+  record Whitened(double[] residuals, double logDeterminant) {}
+
+  /**
+   * Residuals at {@code u} and their derivatives by some coordinates.
+   *
+   * @param by the coordinates
+   * @param jacobian filled with one row a reading, one column a coordinate
+   * @return null where the model fails
+   */
+  Whitened linearised(double[] u, int[] by, double[][] jacobian) {
+    double[] at = differences(u, by, residualCount() - 1, jacobian);
+    if (at == null || !Double.isFinite(at[0])) {
+      return null;
+    }
+    double root = at[at.length - 1];
+    return new Whitened(Arrays.copyOf(at, at.length - 1), root * root + lowestLogDeterminant);
+  }
+
+  /**
+   * Fills the first {@code rows} rows of the Jacobian by forward differences; returns the residuals
+   * at {@code u}.
+   */
+  private double[] differences(double[] u, int[] by, int rows, double[][] out) {
     double[][] base = curves(u);
     double[] at = new double[residualCount()];
     double[] moved = new double[residualCount()];
     whiten(u, base, at);
     double[] v = u.clone();
-    for (int j = 0; j < u.length; j++) {
+    for (int k = 0; k < by.length; k++) {
+      int j = by[k];
       v[j] = u[j] + differenceStep();
       whiten(v, moved(v, base, j), moved);
-      for (int i = 0; i < at.length; i++) {
-        out[i][j] = (moved[i] - at[i]) / differenceStep();
+      for (int i = 0; i < rows; i++) {
+        out[i][k] = (moved[i] - at[i]) / differenceStep();
       }
       v[j] = u[j];
     }
-    return true;
+    return at;
   }
 
   private double[][] moved(double[] v, double[][] base, int j) {

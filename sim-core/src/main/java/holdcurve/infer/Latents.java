@@ -5,6 +5,7 @@ import holdcurve.job.HoldTest;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Which standard-normal coordinate stands for what, and which tests it touches. Shared unknowns
@@ -32,6 +33,11 @@ final class Latents {
 
     Shared(boolean changesCurve) {
       this.changesCurve = changesCurve;
+    }
+
+    /** Whether readings depend on it too unevenly to be integrated out as Gaussian. */
+    boolean isSampled() {
+      return this == COMPLIANCE || this == READING_SCALE || this == MODEL_ERROR;
     }
   }
 
@@ -86,6 +92,22 @@ final class Latents {
     BitSet set = new BitSet();
     set.set(test);
     return set;
+  }
+
+  /** Coordinates that are sampled: a few shared ones and the members' parameters. */
+  int[] sampled() {
+    return IntStream.range(0, dimension()).filter(this::isSampled).toArray();
+  }
+
+  /** The rest: given the sampled ones, the readings depend on them nearly in proportion. */
+  int[] conditional() {
+    return IntStream.range(0, dimension()).filter(j -> !isSampled(j)).toArray();
+  }
+
+  private boolean isSampled(int j) {
+    return j < firstParameter
+        ? Shared.values()[j].isSampled()
+        : j < firstParameter + parameters.size();
   }
 
   int dimension() {

@@ -20,6 +20,8 @@ import java.util.List;
 
 /** Turns latent coordinates into a circuit in some condition and a way to run each test. */
 final class Realisation {
+  private static final double SOFT_AT_ONE = 0.5 * Math.log1p(Math.exp(2));
+
   private final JobModel data;
   private final Hypothesis hypothesis;
   private final UnknownPriors priors;
@@ -47,7 +49,7 @@ final class Realisation {
     double clamp =
         hold.clamped().isEmpty()
             ? 0
-            : priors.clampMedian() * factor(priors.clampFactor(), latents.clamp(u, test));
+            : priors.clampFlow() * soft(priors.clampShare(), latents.clamp(u, test));
     return new HoldSetup(
         Math.max(1e3, set + priors.startDeviation() * latents.start(u, test)),
         hold.primeTime(),
@@ -56,7 +58,7 @@ final class Realisation {
         hold.clamped(),
         hold.clampTime(),
         clamp / Seats.TEST_PRESSURE,
-        priors.squeezeMedian() * factor(priors.squeezeFactor(), latents.shared(u, Shared.SQUEEZE)));
+        priors.squeezed() * soft(priors.squeezeShare(), latents.shared(u, Shared.SQUEEZE)));
   }
 
   /** The circuit as this hypothesis has it in one test. */
@@ -87,7 +89,7 @@ final class Realisation {
       return hose(part, u);
     }
     if (kind == Gauge.KIND) {
-      return scaled(part, Gauge.AIR, factor(priors.airFactor(), latents.shared(u, Shared.AIR)));
+      return scaled(part, Gauge.AIR, soft(priors.airShare(), latents.shared(u, Shared.AIR)));
     }
     if (kind == CheckValve.KIND) {
       return weeping(part, CheckValve.WEEP, latents.shared(u, Shared.CHECK_VALVE_WEEP));
@@ -105,7 +107,7 @@ final class Realisation {
     double spread = hose.states(Hose.COMPLIANCE) ? 0.15 : Hose.COMPLIANCE.spread();
     Part scaled =
         scaled(hose, Hose.COMPLIANCE, Math.exp(spread * latents.shared(u, Shared.COMPLIANCE)));
-    double creep = Math.exp(Hose.SLOW_CREEP.spread() * latents.shared(u, Shared.CREEP));
+    double creep = soft(Hose.SLOW_CREEP.spread(), latents.shared(u, Shared.CREEP));
     double time = Math.exp(Hose.SLOW_CREEP_TIME.spread() * latents.shared(u, Shared.CREEP_TIME));
     scaled = scaled(scaled, Hose.QUICK_CREEP, creep);
     scaled = scaled(scaled, Hose.SLOW_CREEP, creep);
@@ -121,7 +123,7 @@ final class Realisation {
   }
 
   private Part weeping(Part part, Property weep, double z) {
-    return scaled(part, weep, factor(priors.weepFactor(), z));
+    return scaled(part, weep, soft(priors.weepShare(), z));
   }
 
   private static Part scaled(Part part, Property property, double factor) {
@@ -135,6 +137,17 @@ final class Realisation {
 
   double statedSet() {
     return circuit.partsOf(Regulator.KIND).get(0).value(Regulator.SET);
+  }
+
+  /**
+   * A positive factor about 1 that moves evenly with z near the middle, so that what depends on it
+   * stays nearly Gaussian.
+   *
+   * @param share standard deviation near the middle [-]
+   */
+  static double soft(double share, double z) {
+    double width = 0.5;
+    return width * Math.log1p(Math.exp((1 + share * z) / width)) / SOFT_AT_ONE;
   }
 
   static double factor(double perDeviation, double z) {

@@ -3,15 +3,15 @@ package holdcurve.infer;
 /**
  * How wide the unknowns are before any reading. All assumed but where it says otherwise.
  *
- * @param airFactor air in the gauge hose, one standard deviation as a factor [-]
- * @param weepFactor weep of a sound seat, likewise [-]
+ * @param airShare air in the gauge hose about its default, as a share of it [-]
+ * @param weepShare weep of a sound seat, likewise [-]
  * @param startDeviation pressure at the pump stop about the set pressure [Pa]
  * @param setShare set pressure about the stated one, as a share of it [-]
  * @param warmthDeviation fuel temperature over its surroundings [K]
- * @param clampMedian flow past a clamp at 2 bar [m³/s]
- * @param clampFactor likewise, as a factor [-]
- * @param squeezeMedian fuel that a clamp pushes to each side [m³]
- * @param squeezeFactor likewise, as a factor [-]
+ * @param clampFlow flow past a clamp at 2 bar [m³/s]
+ * @param clampShare likewise, as a factor [-]
+ * @param squeezed fuel that a clamp pushes to each side [m³]
+ * @param squeezeShare likewise, as a factor [-]
  * @param testVariation variation of a seat's leak between tests, standard deviation of its
  *     logarithm [-]
  * @param eyeShare reading error beside rounding, as a share of the resolution [-]
@@ -22,15 +22,15 @@ package holdcurve.infer;
  * @param modelErrorFactor likewise, as a factor [-]
  */
 record UnknownPriors(
-    double airFactor,
-    double weepFactor,
+    double airShare,
+    double weepShare,
     double startDeviation,
     double setShare,
     double warmthDeviation,
-    double clampMedian,
-    double clampFactor,
-    double squeezeMedian,
-    double squeezeFactor,
+    double clampFlow,
+    double clampShare,
+    double squeezed,
+    double squeezeShare,
     double testVariation,
     double eyeShare,
     double eyeFactor,
@@ -39,6 +39,6 @@ record UnknownPriors(
     double modelErrorFactor) {
   static UnknownPriors usual() {
     return new UnknownPriors(
-        2.5, 2.2, 1e4, 0.05, 1.2, 0.005e-6 / 60, 3, 0.05e-6, 2.5, 0.2, 0.4, 1.7, 150, 0.004, 1.8);
+        0.8, 0.8, 1e4, 0.05, 1.2, 0.01e-6 / 60, 1, 0.08e-6, 0.8, 0.2, 0.4, 1.7, 150, 0.004, 1.8);
   }
 }

@@ -16,7 +16,7 @@ public final class CheckValve implements PartKind {
       Property.of(
           "weep",
           Unit.MILLILITRE_PER_MINUTE,
-          0.01,
+          0.015,
           0,
           50,
           0.8,

@@ -30,7 +30,7 @@ public final class Injector implements PartKind {
       Property.of(
           "weep",
           Unit.MILLILITRE_PER_MINUTE,
-          0.002,
+          0.003,
           0,
           50,
           0.8,

@@ -37,7 +37,7 @@ public final class Regulator implements PartKind {
       Property.of(
           "weep",
           Unit.MILLILITRE_PER_MINUTE,
-          0.01,
+          0.015,
           0,
           50,
           0.8,

@@ -36,6 +36,31 @@ final class RidgeModel implements ResidualLikelihood {
         new double[] {0.3, 0.5});
   }
 
+  /** Eight coordinates, one mode, mildly bent: the usual case. */
+  static RidgeModel smoothEight() {
+    return new RidgeModel(
+        t -> 2 * (t - 0.4),
+        new DoubleUnaryOperator[] {
+          t -> 0.3 * t,
+          t -> 0.2 + 0.1 * t * t,
+          t -> Math.sin(t) / 3,
+          t -> 0.5 - 0.2 * t,
+          t -> 0.2 * t * t - 0.5,
+          t -> Math.exp(0.3 * t) - 1,
+          t -> -0.4 * t
+        },
+        new double[] {0.1, 0.2, 0.3, 0.05, 0.4, 0.15, 0.8});
+  }
+
+  /** Posterior probability of a positive first coordinate, by the same integral. */
+  double probabilityOfPositiveFirst() {
+    int n = 20_000;
+    double h = 8.0 / n;
+    double[] terms = new double[n];
+    Arrays.setAll(terms, i -> logIntegrand(h * (i + 0.5)) + Math.log(h));
+    return Math.exp(LogSum.of(terms) - logEvidence());
+  }
+
   double logEvidence() {
     int n = 40_000;
     double h = 16.0 / n;
