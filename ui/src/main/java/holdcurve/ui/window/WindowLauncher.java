@@ -69,7 +69,7 @@ public final class WindowLauncher {
       HoldcurveWindow.fill(stage, model, new Looks(), NativeFileDialogs::new);
       stage.setOnHidden(
           event -> {
-            model.cancel();
+            model.ranking().cancel();
             closed.complete(null);
           });
       stage.show();

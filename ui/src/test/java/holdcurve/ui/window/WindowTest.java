@@ -81,7 +81,7 @@ class WindowTest {
   void close() throws Exception {
     FxToolkit.setupFixture(
         () -> {
-          model.cancel();
+          model.ranking().cancel();
           stage.close();
         });
   }
@@ -103,7 +103,8 @@ class WindowTest {
   private boolean working() {
     WaitForAsyncUtils.waitForFxEvents();
     boolean answered = !model.problemProperty().get().isEmpty();
-    return !answered && (model.rankingProperty().get() == null || model.busyProperty().get());
+    return !answered
+        && (model.ranking().resultProperty().get() == null || model.ranking().busyProperty().get());
   }
 
   private Node find(String selector) {
@@ -243,11 +244,11 @@ class WindowTest {
     endless.ended.await();
     WaitForAsyncUtils.waitForFxEvents();
     assertFalse(find("#progress").isVisible());
-    assertNull(model.rankingProperty().get());
+    assertNull(model.ranking().resultProperty().get());
     assertNotNull(model.jobProperty().get());
     ranker = new HandMadeRanking();
     robot.push(KeyCode.F5);
     settle();
-    assertNotNull(model.rankingProperty().get());
+    assertNotNull(model.ranking().resultProperty().get());
   }
 }

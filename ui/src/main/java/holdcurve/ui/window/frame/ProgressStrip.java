@@ -14,18 +14,18 @@ final class ProgressStrip extends HBox {
     setId("progress");
     getStyleClass().add("hc-progress");
     ProgressBar bar = new ProgressBar();
-    bar.progressProperty().bind(model.progressProperty());
+    bar.progressProperty().bind(model.ranking().progressProperty());
     bar.setPrefWidth(320);
     bar.setMinWidth(160);
     Label step = new Label();
-    step.textProperty().bind(model.stepProperty());
+    step.textProperty().bind(model.ranking().stepProperty());
     step.setMaxWidth(Double.MAX_VALUE);
     HBox.setHgrow(step, Priority.ALWAYS);
     Button stop = new Button("Stop (Esc)");
     stop.setMinWidth(Region.USE_PREF_SIZE);
-    stop.setOnAction(event -> model.cancel());
+    stop.setOnAction(event -> model.ranking().cancel());
     getChildren().addAll(bar, step, stop);
-    visibleProperty().bind(model.busyProperty());
+    visibleProperty().bind(model.ranking().busyProperty());
     managedProperty().bind(visibleProperty());
   }
 }

@@ -100,7 +100,7 @@ public final class WindowView {
     if (!model.problemProperty().get().isEmpty()) {
       model.dismissProblem();
     } else {
-      model.cancel();
+      model.ranking().cancel();
     }
   }
 

@@ -2,50 +2,36 @@ package holdcurve.ui.window.job;
 
 import holdcurve.file.InputException;
 import holdcurve.infer.Ranker;
-import holdcurve.infer.Ranking;
 import holdcurve.job.Job;
 import java.lang.System.Logger.Level;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import javafx.beans.property.ReadOnlyBooleanProperty;
-import javafx.beans.property.ReadOnlyBooleanWrapper;
-import javafx.beans.property.ReadOnlyDoubleProperty;
-import javafx.beans.property.ReadOnlyDoubleWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 
 /**
- * The job that is open, its ranking, and what goes on meanwhile. Call it on the thread of the
- * screen; reading and ranking run elsewhere. What can't be read leaves the open job as it is.
+ * The job that is open, and what went wrong on the way. Call it on the thread of the screen;
+ * reading and ranking run elsewhere. What can't be read leaves the open job as it is.
  */
 public final class OpenJobModel {
-  /** Same job, same answer: the window always draws the same random numbers. */
-  private static final long SEED = 1;
-
   private static final System.Logger LOG = System.getLogger(OpenJobModel.class.getName());
 
   private final Function<Path, Job> reader;
-  private final Supplier<Ranker> ranker;
   private final Executor background;
   private final Executor screen;
+  private final RankingModel ranking;
 
   private final ReadOnlyObjectWrapper<Path> file = new ReadOnlyObjectWrapper<>();
   private final ReadOnlyObjectWrapper<Job> job = new ReadOnlyObjectWrapper<>();
-  private final ReadOnlyObjectWrapper<Ranking> ranking = new ReadOnlyObjectWrapper<>();
   private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
-  private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper();
-  private final ReadOnlyDoubleWrapper progress = new ReadOnlyDoubleWrapper();
-  private final ReadOnlyStringWrapper step = new ReadOnlyStringWrapper("");
 
   private int latestOpening;
-  private RankingRun run;
 
   /**
    * @param reader reads a job, or throws {@link InputException}
@@ -56,9 +42,9 @@ public final class OpenJobModel {
   public OpenJobModel(
       Function<Path, Job> reader, Supplier<Ranker> ranker, Executor background, Executor screen) {
     this.reader = reader;
-    this.ranker = ranker;
     this.background = background;
     this.screen = screen;
+    this.ranking = new RankingModel(ranker, background, screen, problem::set);
   }
 
   /** Reads a job and, once it is read, ranks it. */
@@ -84,19 +70,10 @@ public final class OpenJobModel {
     }
   }
 
-  /** Whether a path looks like a job file by its name. */
-  public static boolean isJobFile(Path path) {
+  /** By its name. A job renamed to plain {@code .json} is let through: reading it will tell. */
+  private static boolean isJobFile(Path path) {
     return path.getFileName() != null
         && path.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(".json");
-  }
-
-  /** Stops the ranking under way, if any; the readings stay on view. */
-  public void cancel() {
-    if (run != null) {
-      run.cancel();
-      run = null;
-      busy.set(false);
-    }
   }
 
   public void dismissProblem() {
@@ -111,19 +88,18 @@ public final class OpenJobModel {
       screen.execute(() -> refused(e.getMessage(), opening));
     } catch (RuntimeException | Error e) {
       LOG.log(Level.ERROR, "reading " + path, e);
-      screen.execute(() -> refused(path + ": the job can't be opened: " + plain(e), opening));
+      String sentence = path + ": the job can't be opened: " + Trouble.plain(e);
+      screen.execute(() -> refused(sentence, opening));
     }
   }
 
   private void opened(Path path, Job read, int opening) {
-    if (opening != latestOpening) {
-      return;
+    if (opening == latestOpening) {
+      ranking.forget();
+      file.set(path);
+      job.set(read);
+      ranking.start(read);
     }
-    cancel();
-    ranking.set(null);
-    file.set(path);
-    job.set(read);
-    rank(read);
   }
 
   private void refused(String sentence, int opening) {
@@ -132,51 +108,9 @@ public final class OpenJobModel {
     }
   }
 
-  private void rank(Job ranked) {
-    RankingRun started = new RankingRun(screen, this::progressed);
-    run = started;
-    progress.set(-1);
-    step.set("Starting the ranking");
-    busy.set(true);
-    background.execute(() -> rank(ranked, started));
-  }
-
-  private void rank(Job ranked, RankingRun started) {
-    try {
-      Ranking result = ranker.get().rank(ranked, SEED, started);
-      screen.execute(() -> ended(started, result, ""));
-    } catch (CancellationException e) {
-      screen.execute(() -> ended(started, null, ""));
-    } catch (InputException e) {
-      screen.execute(() -> ended(started, null, e.getMessage()));
-    } catch (RuntimeException | Error e) {
-      LOG.log(Level.ERROR, "ranking " + ranked.title(), e);
-      screen.execute(() -> ended(started, null, "The ranking broke off: " + plain(e)));
-    }
-  }
-
-  private void progressed(RankingRun reporting) {
-    if (reporting == run) {
-      progress.set(reporting.share());
-      step.set(reporting.what());
-    }
-  }
-
-  private void ended(RankingRun finished, Ranking result, String sentence) {
-    if (finished != run) {
-      return;
-    }
-    run = null;
-    busy.set(false);
-    ranking.set(result);
-    if (!sentence.isEmpty()) {
-      problem.set(sentence);
-    }
-  }
-
-  private static String plain(Throwable e) {
-    String message = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
-    return message.endsWith(".") ? message : message + ".";
+  /** The ranking of the open job. */
+  public RankingModel ranking() {
+    return ranking;
   }
 
   /** Where the open job was read from; null while none is open. */
@@ -189,28 +123,8 @@ public final class OpenJobModel {
     return job.getReadOnlyProperty();
   }
 
-  /** The ranking of the open job; null until it is there. */
-  public ReadOnlyObjectProperty<Ranking> rankingProperty() {
-    return ranking.getReadOnlyProperty();
-  }
-
   /** What went wrong, as a sentence; empty where nothing did. */
   public ReadOnlyStringProperty problemProperty() {
     return problem.getReadOnlyProperty();
-  }
-
-  /** Whether a ranking is under way. */
-  public ReadOnlyBooleanProperty busyProperty() {
-    return busy.getReadOnlyProperty();
-  }
-
-  /** Share of the ranking that is done [-], 0 to 1; negative while that is unknown. */
-  public ReadOnlyDoubleProperty progressProperty() {
-    return progress.getReadOnlyProperty();
-  }
-
-  /** What the ranking is working on. */
-  public ReadOnlyStringProperty stepProperty() {
-    return step.getReadOnlyProperty();
   }
 }

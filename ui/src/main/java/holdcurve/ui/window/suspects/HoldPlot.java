@@ -4,15 +4,11 @@ import holdcurve.infer.HoldCurve;
 import holdcurve.infer.Suspect;
 import holdcurve.job.HoldTest;
 import holdcurve.log.Reading;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /**
  * What the plot of one hold test shows, in the units of its axes.
@@ -48,13 +44,8 @@ record HoldPlot(
   /** Suspects below this have no say in the ends of the axes [-]. */
   private static final double PLAUSIBLE = 0.02;
 
-  /** The pressure axis shows at least this much [bar]: readings to 0.02 bar then look quiet. */
-  private static final double NARROWEST = 0.1;
-
-  /** Room at the ends of the axes, so that marks there stay whole [-]. */
+  /** Room at the ends, so that marks there stay whole [-]. */
   private static final double TIME_MARGIN = 0.015;
-
-  private static final double PRESSURE_MARGIN = 0.06;
 
   /**
    * One reading.
@@ -84,13 +75,13 @@ record HoldPlot(
     boolean clamped = !test.clamped().isEmpty();
     return new HoldPlot(
         test.id(),
-        caption(test, readings.size()),
+        PlotWords.caption(test),
         clamped,
         unit,
         Scale.around(0, unit.in(Math.max(span, 1)), TIME_MARGIN, 0),
-        pressureScale(test.id(), unit, marks, suspects, curve),
+        PressureRange.of(marks, plausible(suspects, test.id(), unit), curve),
         marks,
-        legend(readings.size(), marks.size()),
+        PlotWords.legend(readings.size(), marks.size()),
         curve,
         clamped ? OptionalDouble.of(unit.in(test.clampTime())) : OptionalDouble.empty());
   }
@@ -119,62 +110,18 @@ record HoldPlot(
         bar(pick(curve.high(), kept)));
   }
 
+  private static List<Curve> plausible(List<Suspect> suspects, String test, TimeAxis unit) {
+    return suspects.stream()
+        .filter(suspect -> suspect.probability() >= PLAUSIBLE)
+        .flatMap(suspect -> curve(suspect, test, unit).stream())
+        .toList();
+  }
+
   private static double[] pick(double[] values, int[] kept) {
     return IntStream.of(kept).mapToDouble(i -> values[i]).toArray();
   }
 
   private static double[] bar(double[] pressures) {
     return Arrays.stream(pressures).map(p -> p / 1e5).toArray();
-  }
-
-  private static Scale pressureScale(
-      String test,
-      TimeAxis unit,
-      List<Mark> marks,
-      List<Suspect> suspects,
-      Optional<Curve> chosen) {
-    DoubleStream plausible =
-        suspects.stream()
-            .filter(suspect -> suspect.probability() >= PLAUSIBLE)
-            .flatMap(suspect -> curve(suspect, test, unit).stream())
-            .flatMapToDouble(HoldPlot::ends);
-    double[] seen =
-        Stream.of(
-                plausible,
-                chosen.stream().flatMapToDouble(HoldPlot::ends),
-                marks.stream().mapToDouble(Mark::pressure))
-            .flatMapToDouble(s -> s)
-            .filter(Double::isFinite)
-            .toArray();
-    return seen.length == 0
-        ? Scale.around(0, 1, 0, 1)
-        : Scale.around(
-            Arrays.stream(seen).min().getAsDouble(),
-            Arrays.stream(seen).max().getAsDouble(),
-            PRESSURE_MARGIN,
-            NARROWEST);
-  }
-
-  private static DoubleStream ends(Curve curve) {
-    return DoubleStream.concat(Arrays.stream(curve.low()), Arrays.stream(curve.high()));
-  }
-
-  private static String legend(int readings, int marks) {
-    return marks == readings ? "measured" : "measured (" + marks + " of " + readings + " readings)";
-  }
-
-  private static String caption(HoldTest test, int readings) {
-    List<String> words = new ArrayList<>();
-    words.add(
-        test.clamped().isEmpty()
-            ? "No clamps"
-            : "Clamped: " + String.join(", ", test.clamped().stream().sorted().toList()));
-    words.add(readings + " readings in " + Figures.duration(test.log().holdSpan()));
-    test.fuelTemperature()
-        .ifPresent(t -> words.add(String.format(Locale.ROOT, "fuel %.0f °C", t - 273.15)));
-    if (!test.date().isEmpty()) {
-      words.add(test.date());
-    }
-    return String.join("  ·  ", words);
   }
 }

@@ -35,7 +35,7 @@ public final class SuspectsModel {
   public SuspectsModel(OpenJobModel jobs) {
     this.jobs = jobs;
     jobs.jobProperty().addListener((property, before, now) -> plot());
-    jobs.rankingProperty().addListener((property, before, now) -> list());
+    jobs.ranking().resultProperty().addListener((property, before, now) -> list());
     showUnlikely.addListener((property, before, now) -> list());
     chosen.addListener((property, before, now) -> plot());
     list();
@@ -43,7 +43,7 @@ public final class SuspectsModel {
   }
 
   private void list() {
-    Ranking ranking = jobs.rankingProperty().get();
+    Ranking ranking = jobs.ranking().resultProperty().get();
     SuspectRow before = chosen.get();
     rows.setAll(ranking == null ? List.of() : RankingOrder.rows(ranking, showUnlikely.get()));
     unlikely.set(ranking == null ? 0 : RankingOrder.unlikely(ranking));
@@ -60,7 +60,7 @@ public final class SuspectsModel {
   }
 
   private List<HoldPlot> plots(Job job) {
-    Ranking ranking = jobs.rankingProperty().get();
+    Ranking ranking = jobs.ranking().resultProperty().get();
     List<Suspect> suspects = ranking == null ? List.of() : ranking.suspects();
     return job.tests().stream()
         .sorted(Comparator.comparing((HoldTest test) -> !test.clamped().isEmpty()))
@@ -99,12 +99,12 @@ public final class SuspectsModel {
 
   /** The ranking behind the list; null until it is there. */
   ObservableValue<Ranking> ranking() {
-    return jobs.rankingProperty();
+    return jobs.ranking().resultProperty();
   }
 
   /** Assumptions of the ranking and what was understood of the files. */
   List<String> notes() {
-    Ranking ranking = jobs.rankingProperty().get();
+    Ranking ranking = jobs.ranking().resultProperty().get();
     Job job = jobs.jobProperty().get();
     List<String> assumed = ranking == null ? List.of() : ranking.notes();
     List<String> understood = job == null ? List.of() : job.understood();
@@ -113,7 +113,7 @@ public final class SuspectsModel {
 
   /** Whether a ranking is under way. */
   ObservableValue<Boolean> busy() {
-    return jobs.busyProperty();
+    return jobs.ranking().busyProperty();
   }
 
   /** The open job; null while there is none. */

@@ -54,7 +54,7 @@ class OpenJobModelTest {
           screen::add);
 
   /** Failures made on purpose need no stack trace on the screen; held so that the level lasts. */
-  private static final Logger LOG = Logger.getLogger(OpenJobModel.class.getName());
+  private static final Logger LOG = Logger.getLogger(RankingModel.class.getName());
 
   @BeforeAll
   static void keepQuiet() {
@@ -81,11 +81,12 @@ class OpenJobModelTest {
     assertNull(model.jobProperty().get());
     screen.doNext();
     assertEquals(2, model.jobProperty().get().tests().size());
-    assertTrue(model.busyProperty().get());
-    assertNull(model.rankingProperty().get());
+    assertTrue(model.ranking().busyProperty().get());
+    assertNull(model.ranking().resultProperty().get());
     finish();
-    assertFalse(model.busyProperty().get());
-    assertEquals(HandMadeRanking.IDS.size(), model.rankingProperty().get().suspects().size());
+    assertFalse(model.ranking().busyProperty().get());
+    assertEquals(
+        HandMadeRanking.IDS.size(), model.ranking().resultProperty().get().suspects().size());
   }
 
   @Test
@@ -94,7 +95,7 @@ class OpenJobModelTest {
     Job before = model.jobProperty().get();
     open(Jobs.UNKNOWN_ENTRY);
     assertSame(before, model.jobProperty().get());
-    assertNotNull(model.rankingProperty().get());
+    assertNotNull(model.ranking().resultProperty().get());
     assertEquals(Jobs.TWO_HOLDS, model.fileProperty().get());
     assertTrue(model.problemProperty().get().contains("tets"), model.problemProperty().get());
     model.dismissProblem();
@@ -114,7 +115,7 @@ class OpenJobModelTest {
     model.open(Jobs.SHORT_HOLD);
     finish();
     assertEquals(Jobs.SHORT_HOLD, model.fileProperty().get());
-    assertEquals("Short hold (invented)", model.rankingProperty().get().job());
+    assertEquals("Short hold (invented)", model.ranking().resultProperty().get().job());
   }
 
   @Test
@@ -131,7 +132,7 @@ class OpenJobModelTest {
         };
     open(Jobs.TWO_HOLDS);
     assertTrue(cancelled[0]);
-    assertEquals("Short hold (invented)", model.rankingProperty().get().job());
+    assertEquals("Short hold (invented)", model.ranking().resultProperty().get().job());
   }
 
   @Test
@@ -139,10 +140,10 @@ class OpenJobModelTest {
     model.open(Jobs.TWO_HOLDS);
     background.doNext();
     screen.doNext();
-    model.cancel();
-    assertFalse(model.busyProperty().get());
+    model.ranking().cancel();
+    assertFalse(model.ranking().busyProperty().get());
     finish();
-    assertNull(model.rankingProperty().get());
+    assertNull(model.ranking().resultProperty().get());
     assertNotNull(model.jobProperty().get());
     assertEquals("", model.problemProperty().get());
   }
@@ -159,9 +160,9 @@ class OpenJobModelTest {
           return HandMadeRanking.of(job);
         };
     open(Jobs.TWO_HOLDS);
-    assertEquals(1, model.progressProperty().get());
-    assertEquals("step 1000", model.stepProperty().get());
-    assertNotNull(model.rankingProperty().get());
+    assertEquals(1, model.ranking().progressProperty().get());
+    assertEquals("step 1000", model.ranking().stepProperty().get());
+    assertNotNull(model.ranking().resultProperty().get());
   }
 
   @Test
@@ -172,7 +173,7 @@ class OpenJobModelTest {
         };
     open(Jobs.TWO_HOLDS);
     assertEquals("The ranking broke off: no fault is known.", model.problemProperty().get());
-    assertFalse(model.busyProperty().get());
+    assertFalse(model.ranking().busyProperty().get());
     assertNotNull(model.jobProperty().get());
   }
 
