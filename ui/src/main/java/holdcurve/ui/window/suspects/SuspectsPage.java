@@ -29,6 +29,7 @@ public final class SuspectsPage implements Page {
     VBox.setVgrow(tests, Priority.ALWAYS);
     VBox left = new VBox(tests, new SuspectDetails(model));
     left.setMinWidth(0);
+    left.setPrefWidth(0);
     HBox.setHgrow(left, Priority.ALWAYS);
     ranking.prefWidthProperty().bind(content.widthProperty().multiply(RANKING_SHARE));
     content.setTop(new VerdictBar(model));
