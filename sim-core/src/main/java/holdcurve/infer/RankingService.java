@@ -46,8 +46,9 @@ public final class RankingService implements Ranker {
     List<Judged> judged = new ArrayList<>();
     try (Judge judge = new Judge(data, unknowns, seed, threads, progress, notes)) {
       List<Hypothesis> first = all.stream().filter(h -> h.members().size() < 2).toList();
-      judged.addAll(judge.judge(first, 0, 0.5));
-      judged.addAll(judge.judge(plausiblePairs(all, judged, alike), 0.5, 0.95));
+      judged.addAll(judge.judge(first, 0, 0.6, Double.NEGATIVE_INFINITY));
+      List<Hypothesis> pairs = plausiblePairs(all, judged, alike);
+      judged.addAll(judge.judge(pairs, 0.6, 0.95, best(judged)));
     }
     progress.at(0.95, "expected curves");
     return new RankingReport(job, data, alike, judged, seed, notes).ranking();
@@ -56,8 +57,7 @@ public final class RankingService implements Ranker {
   /** Pairs with a leading suspect, of faults that don't drain the same fuel the same way. */
   private static List<Hypothesis> plausiblePairs(
       List<Hypothesis> all, List<Judged> singles, Alikeness alike) {
-    double best =
-        singles.stream().mapToDouble(Judged::logPosterior).max().orElse(Double.NEGATIVE_INFINITY);
+    double best = best(singles);
     List<String> leaders =
         singles.stream()
             .filter(j -> j.hypothesis().members().size() == 1)
@@ -71,5 +71,9 @@ public final class RankingService implements Ranker {
         .filter(h -> h.members().stream().anyMatch(m -> leaders.contains(m.id())))
         .filter(h -> !alike.drainAlike(h.members().get(0), h.members().get(1)))
         .toList();
+  }
+
+  private static double best(List<Judged> judged) {
+    return judged.stream().mapToDouble(Judged::logPosterior).max().orElse(Double.NEGATIVE_INFINITY);
   }
 }

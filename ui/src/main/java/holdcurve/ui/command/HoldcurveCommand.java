@@ -2,10 +2,10 @@ package holdcurve.ui.command;
 
 import holdcurve.file.InputException;
 import java.io.PrintWriter;
+import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** The command line: what is common to all commands. */
@@ -16,13 +16,18 @@ import picocli.CommandLine.Spec;
     synopsisSubcommandLabel = "COMMAND",
     mixinStandardHelpOptions = true,
     version = "Holdcurve 0.1",
-    subcommands = {RankCommand.class, SimulateCommand.class, FaultsCommand.class},
+    subcommands = {
+      RankCommand.class,
+      SimulateCommand.class,
+      FaultsCommand.class,
+      WindowCommand.class
+    },
     footer = {
       "",
       "Exit codes: 0 done, 2 bad input, 3 no answer could be given.",
       "Without a command the window opens."
     })
-public final class HoldcurveCommand implements Runnable {
+public final class HoldcurveCommand implements Callable<Integer> {
   /** Exit code for input that can't be used. */
   public static final int BAD_INPUT = 2;
 
@@ -32,8 +37,8 @@ public final class HoldcurveCommand implements Runnable {
   @Spec private CommandSpec spec;
 
   @Override
-  public void run() {
-    throw new ParameterException(spec.commandLine(), "Name a command.");
+  public Integer call() {
+    return spec.subcommands().get("window").execute();
   }
 
   /** The command line with its writers, ready to execute. */
