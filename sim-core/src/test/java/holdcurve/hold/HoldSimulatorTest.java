@@ -30,14 +30,6 @@ class HoldSimulatorTest {
     HoldSetup setup = HoldSetup.plain(2.05e5).clampedAt(5, Set.of("return-hose"));
     double[] lumped = new HoldSimulator().readings(leaky, setup, TIMES);
     double[] full = new HoldSimulator(Detail.FULL, 1e-7).readings(leaky, setup, TIMES);
-    System.out.println(java.util.Arrays.toString(lumped));
-    System.out.println(java.util.Arrays.toString(full));
-    HoldSimulator s = new HoldSimulator();
-    for (int k = 0; k < 6; k++) {
-      long t = System.nanoTime();
-      for (int i = 0; i < 2000; i++) s.readings(leaky, setup, TIMES);
-      System.out.println((System.nanoTime() - t) / 2000e3 + " us");
-    }
     assertArrayEquals(full, lumped, 20);
   }
 }

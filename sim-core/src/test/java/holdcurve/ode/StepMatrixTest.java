@@ -131,4 +131,32 @@ class StepMatrixTest {
     assertEquals(n - 1, pattern.lowerRow.length);
     assertEquals(n - 1, pattern.upperRow.length);
   }
+
+  /** Side by side or one by one: the same, with and without pivoting. */
+  @Property(tries = 200)
+  void solvesSideBySideAsOneByOne(@ForAll @IntRange(min = 1, max = 9) int m, @ForAll long seed) {
+    Random random = new Random(seed);
+    int n = 6;
+    double[][] jacobian = random(n, 0.5, random);
+    StepMatrix step = new StepMatrix(n);
+    step.note(jacobian);
+    double shift = seed % 2 == 0 ? 20 : 1e-3;
+    if (!step.factor(shift, jacobian, filled(n, 1))) {
+      return;
+    }
+    int stride = SideBySide.stride(m);
+    double[] together = random.doubles((long) n * stride).toArray();
+    double[] before = together.clone();
+    step.solve(together, stride);
+    for (int k = 0; k < m; k++) {
+      double[] b = new double[n];
+      for (int i = 0; i < n; i++) {
+        b[i] = before[i * stride + k];
+      }
+      step.solve(b);
+      for (int i = 0; i < n; i++) {
+        assertEquals(b[i], together[i * stride + k], 1e-9 * (1 + Math.abs(b[i])));
+      }
+    }
+  }
 }
