@@ -22,10 +22,16 @@ final class HypothesisModel implements ResidualLikelihood {
   private final UnknownPriors priors;
   private final Realisation realisation;
   private final Latents latents;
-  private final HoldSimulator simulator = new HoldSimulator();
+  private final HoldSimulator simulator;
   private final double lowestLogDeterminant;
 
   HypothesisModel(JobModel data, Hypothesis hypothesis, UnknownPriors priors) {
+    this(data, hypothesis, priors, new HoldSimulator());
+  }
+
+  HypothesisModel(
+      JobModel data, Hypothesis hypothesis, UnknownPriors priors, HoldSimulator simulator) {
+    this.simulator = simulator;
     this.data = data;
     this.priors = priors;
     this.realisation = new Realisation(data, hypothesis, priors);

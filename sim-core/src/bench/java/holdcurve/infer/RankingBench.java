@@ -1,0 +1,59 @@
+package holdcurve.infer;
+
+import holdcurve.circuit.Condition;
+import holdcurve.evidence.Mode;
+import holdcurve.evidence.ModeFinder;
+import holdcurve.evidence.Settings;
+import holdcurve.hold.HoldSetup;
+import holdcurve.hold.HoldSimulator;
+import holdcurve.job.Job;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.State;
+
+/** What a ranking spends its time on, for an invented job of four holds with 60 readings each. */
+@State(Scope.Thread)
+@BenchmarkMode(org.openjdk.jmh.annotations.Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MICROSECONDS)
+public class RankingBench {
+  private static final int CLAMPED_BOTH = 3;
+
+  private final Job job = InventedJob.of();
+  private final HoldSimulator simulator = new HoldSimulator();
+  private final HypothesisModel model = InventedJob.model(job, simulator);
+  private final List<Mode> modes = ModeFinder.find(model, 1, Settings.standard());
+  private final MarginalLikelihood marginal = new MarginalLikelihood(model, modes);
+  private final double[] s = marginal.modes().get(0).u();
+  private final double[] u = new double[model.dimension()];
+  private final double[] times = JobModel.of(job).series().get(CLAMPED_BOTH).time();
+
+  /** One curve, from latent coordinates to what the gauge shows. */
+  @Benchmark
+  public double[] curve() {
+    return model.curve(u, CLAMPED_BOTH, times);
+  }
+
+  /** The same curve from a circuit that is there. */
+  @Benchmark
+  public double[] readings() {
+    Condition condition = model.realisation().condition(u, CLAMPED_BOTH);
+    HoldSetup setup = model.realisation().setup(u, CLAMPED_BOTH);
+    return simulator.readings(condition, setup, times);
+  }
+
+  /** One point of the marginal likelihood: four curves with all their slopes. */
+  @Benchmark
+  public Object marginalAt() {
+    return marginal.at(s);
+  }
+
+  /** The joint modes of one hypothesis, from all starts. */
+  @Benchmark
+  public Object modes() {
+    return ModeFinder.find(model, 1, Settings.standard());
+  }
+}
