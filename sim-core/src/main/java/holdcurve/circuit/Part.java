@@ -1,7 +1,6 @@
 package holdcurve.circuit;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 
@@ -11,15 +10,23 @@ public final class Part {
   private final String id;
   private final String from;
   private final String to;
+  private final Property[] properties;
   private final double[] values;
   private final boolean[] stated;
 
   private Part(
-      PartKind kind, String id, String from, String to, double[] values, boolean[] stated) {
+      PartKind kind,
+      String id,
+      String from,
+      String to,
+      Property[] properties,
+      double[] values,
+      boolean[] stated) {
     this.kind = Objects.requireNonNull(kind);
     this.id = Objects.requireNonNull(id);
     this.from = Objects.requireNonNull(from);
     this.to = Objects.requireNonNull(to);
+    this.properties = properties;
     this.values = values;
     this.stated = stated;
   }
@@ -31,15 +38,15 @@ public final class Part {
    */
   public static Part of(
       PartKind kind, String id, String from, String to, Map<Property, Double> given) {
-    List<Property> properties = kind.properties();
-    double[] values = new double[properties.size()];
-    boolean[] stated = new boolean[properties.size()];
+    Property[] properties = kind.properties().toArray(Property[]::new);
+    double[] values = new double[properties.length];
+    boolean[] stated = new boolean[properties.length];
     for (int i = 0; i < values.length; i++) {
-      Double value = given.get(properties.get(i));
+      Double value = given.get(properties[i]);
       stated[i] = value != null;
-      values[i] = stated[i] ? value : properties.get(i).standard();
+      values[i] = stated[i] ? value : properties[i].standard();
     }
-    return new Part(kind, id, from, to, values, stated);
+    return new Part(kind, id, from, to, properties, values, stated);
   }
 
   public PartKind kind() {
@@ -80,17 +87,16 @@ public final class Part {
     int index = index(property);
     changed[index] = value;
     known[index] = true;
-    return new Part(kind, id, from, to, changed, known);
+    return new Part(kind, id, from, to, properties, changed, known);
   }
 
   private int index(Property property) {
-    List<Property> properties = kind.properties();
-    for (int i = 0; i < values.length; i++) {
-      if (properties.get(i) == property) {
+    for (int i = 0; i < properties.length; i++) {
+      if (properties[i] == property) {
         return i;
       }
     }
-    int equal = properties.indexOf(property);
+    int equal = Arrays.asList(properties).indexOf(property);
     if (equal < 0) {
       throw new IllegalArgumentException(
           "a " + kind.id() + " has no property '" + property.fileName() + "'");

@@ -7,6 +7,7 @@ import holdcurve.circuit.Part;
 import holdcurve.fluid.Fluid;
 import holdcurve.line.Storage;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -148,25 +149,35 @@ public final class NetworkAssembler {
     return node;
   }
 
+  /** One state for all hose walls at a node that creep at the same pace. */
   private void addCreep() {
-    Map<Node, Map<Double, Map<String, Double>>> walls = new LinkedHashMap<>();
+    List<NetworkBuilder.Creep> left = new ArrayList<>(parts.creeps.size());
+    List<Node> nodes = new ArrayList<>(parts.creeps.size());
     for (NetworkBuilder.Creep creep : parts.creeps) {
       Node node = places.get(creep.point());
       if (!node.boundary() && creep.compliance() > 0) {
-        walls
-            .computeIfAbsent(node, key -> new LinkedHashMap<>())
-            .computeIfAbsent(creep.relaxationTime(), key -> new LinkedHashMap<>())
-            .merge(creep.point(), creep.compliance(), Double::sum);
+        left.add(creep);
+        nodes.add(node);
       }
     }
-    walls.forEach(
-        (node, branches) -> branches.forEach((time, shares) -> addCreepRow(node, time, shares)));
+    for (int i = 0; i < left.size(); i++) {
+      if (left.get(i) != null) {
+        addCreepRow(nodes.get(i), left.get(i).relaxationTime(), left, nodes, i);
+      }
+    }
   }
 
-  private void addCreepRow(Node node, double time, Map<String, Double> shares) {
+  private void addCreepRow(
+      Node node, double time, List<NetworkBuilder.Creep> left, List<Node> nodes, int first) {
     double compliance = 0;
-    for (double share : shares.values()) {
-      compliance += share;
+    Map<String, Double> shares = new LinkedHashMap<>();
+    for (int i = first; i < left.size(); i++) {
+      NetworkBuilder.Creep creep = left.get(i);
+      if (creep != null && nodes.get(i) == node && creep.relaxationTime() == time) {
+        compliance += creep.compliance();
+        shares.merge(creep.point(), creep.compliance(), Double::sum);
+        left.set(i, null);
+      }
     }
     creepRows.add(new NetworkLayout.CreepRow(node, rows, time, compliance, shares));
     elements.add(new CreepElement("hose stretch at " + node.name(), node, rows, compliance, time));
@@ -229,16 +240,16 @@ public final class NetworkAssembler {
   }
 
   private Storage[][] storages() {
-    List<List<Storage>> held = new ArrayList<>();
-    inner.forEach(node -> held.add(new ArrayList<>()));
-    for (NetworkBuilder.Held storage : parts.storages) {
-      Node node = places.get(storage.point());
+    Storage[][] storages = new Storage[inner.size()][];
+    Arrays.fill(storages, NO_STORAGE);
+    for (NetworkBuilder.Held held : parts.storages) {
+      Node node = places.get(held.point());
       if (!node.boundary()) {
-        held.get(node.row()).add(storage.storage());
+        Storage[] more = Arrays.copyOf(storages[node.row()], storages[node.row()].length + 1);
+        more[more.length - 1] = held.storage();
+        storages[node.row()] = more;
       }
     }
-    return held.stream()
-        .map(list -> list.isEmpty() ? NO_STORAGE : list.toArray(Storage[]::new))
-        .toArray(Storage[][]::new);
+    return storages;
   }
 }

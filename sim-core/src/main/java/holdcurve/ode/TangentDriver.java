@@ -73,6 +73,9 @@ public final class TangentDriver {
       from = to;
       to = old;
       tangents.advance(run, from, to);
+      if (next < times.length && times[next] <= run.time()) {
+        tangents.observe(observed);
+      }
       for (; next < times.length && times[next] <= run.time(); next++) {
         double theta =
             times[next] == run.time() ? 1 : (times[next] - run.startTime()) / run.stepSize();

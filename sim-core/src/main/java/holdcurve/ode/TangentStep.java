@@ -21,6 +21,7 @@ final class TangentStep {
   private final double[] times;
   private final double[] slopes;
   private final double[][] denseWeights;
+  private final double[][] dense;
   private final double[][] stages;
   private final double[] point;
   private final double[] bend;
@@ -42,6 +43,7 @@ final class TangentStep {
     times = tableau.times();
     slopes = tableau.slopes();
     denseWeights = tableau.dense();
+    dense = new double[denseWeights.length][m];
     stages = new double[tableau.stageCount()][n * stride];
     point = new double[n * stride];
     bend = new double[n * stride];
@@ -144,27 +146,39 @@ final class TangentStep {
   }
 
   /**
-   * Derivatives of one component inside the step just carried over.
+   * Prepares {@link #interpolate} for one component in the step just carried over.
+   *
+   * @param component row of the state
+   */
+  void observe(int component) {
+    int at = component * stride;
+    for (int l = 0; l < denseWeights.length; l++) {
+      Arrays.fill(dense[l], 0);
+      for (int i = 0; i < stages.length; i++) {
+        double weight = denseWeights[l][i];
+        for (int k = 0; k < m; k++) {
+          dense[l][k] += weight * stages[i][at + k];
+        }
+      }
+    }
+  }
+
+  /**
+   * Derivatives of the observed component inside the step just carried over.
    *
    * @param theta place in the step [-]
-   * @param component row of the state
+   * @param component the one that is observed
    * @param result filled with one value a parameter
    */
   void interpolate(double theta, int component, double[] start, double[] end, double[] result) {
     double rest = 1 - theta;
     int at = component * stride;
     for (int k = 0; k < m; k++) {
-      result[k] = rest * start[at + k] + theta * end[at + k];
-    }
-    double factor = theta * rest;
-    for (double[] weights : denseWeights) {
-      for (int i = 0; i < stages.length; i++) {
-        double weight = factor * weights[i];
-        for (int k = 0; k < m; k++) {
-          result[k] += weight * stages[i][at + k];
-        }
+      double bent = 0;
+      for (int l = dense.length - 1; l >= 0; l--) {
+        bent = dense[l][k] + theta * bent;
       }
-      factor *= theta;
+      result[k] = rest * start[at + k] + theta * (end[at + k] + rest * bent);
     }
   }
 }
