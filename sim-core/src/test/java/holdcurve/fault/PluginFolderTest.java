@@ -18,6 +18,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.CleanupMode;
@@ -34,6 +35,15 @@ class PluginFolderTest {
               Part.of(Hose.KIND, "hose", "tank", "end", Map.of())));
   private static final double[] SIZE = {1e-8};
 
+  /** Deaf to interrupts, but idle, so that it doesn't hold up the other tests. */
+  private static final String FOREVER =
+      "while (true) { try { Thread.sleep(60_000); } catch (InterruptedException e) { } }";
+
+  @TempDir(cleanup = CleanupMode.NEVER)
+  private static Path once;
+
+  private static Path sound;
+
   // class loaders keep their jars open, which some systems won't let one delete
   @TempDir(cleanup = CleanupMode.NEVER)
   private Path work;
@@ -41,11 +51,16 @@ class PluginFolderTest {
   private Path folder;
   private JarMaker jars;
 
+  @BeforeAll
+  static void makeGoodPlugin() throws IOException {
+    sound = new JarMaker(once, once).fault("Sound", "sound-trial", "");
+  }
+
   @BeforeEach
   void goodPluginStands() throws IOException {
     folder = Files.createDirectory(work.resolve("plugins"));
     jars = new JarMaker(work, folder);
-    jars.fault("Sound", "sound-trial", "");
+    Files.copy(sound, folder.resolve("Sound.jar"));
   }
 
   @Test
@@ -120,13 +135,13 @@ class PluginFolderTest {
 
   @Test
   void neverAnswers() throws IOException {
-    jars.fault("Bad", "bad", "public String name() { while (true) { Thread.onSpinWait(); } }");
+    jars.fault("Bad", "bad", "public String name() { " + FOREVER + " }");
     leftOut("Bad.jar", "no answer within");
   }
 
   @Test
   void neverComesIntoBeing() throws IOException {
-    jars.fault("Bad", "bad", "public Bad() { while (true) { Thread.onSpinWait(); } }");
+    jars.fault("Bad", "bad", "public Bad() { " + FOREVER + " }");
     leftOut("Bad.jar", "no answer within");
   }
 
@@ -215,12 +230,12 @@ class PluginFolderTest {
     refused(leak("s.point(), Circuit.AIR, " + law("Double.NaN", "0")), "NaN");
     refused(leak("s.point(), Circuit.AIR, " + law("1e-9", "0")), "without any pressure");
     refused(apply("throw new IllegalStateException(\"tired\");"), "tired");
-    refused(apply("while (true) { Thread.onSpinWait(); }"), "no answer within");
+    refused(apply(FOREVER), "no answer within");
   }
 
   @Test
   void hangingOnceIsEnough() throws IOException {
-    jars.fault("Bad", "bad", apply("while (true) { Thread.onSpinWait(); }"));
+    jars.fault("Bad", "bad", apply(FOREVER));
     LeakFault fault = load().byId("bad").orElseThrow();
     assertThrows(FaultFailure.class, () -> applied(fault));
     FaultFailure second = assertThrows(FaultFailure.class, () -> fault.sites(CIRCUIT));
