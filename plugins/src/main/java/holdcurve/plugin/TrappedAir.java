@@ -41,7 +41,7 @@ public final class TrappedAir extends PartChange {
 
   @Override
   public String symptoms() {
-    return "Right after work on the circuit the pressure takes seconds to build up and then falls slowly; a repeat after more priming builds up faster.";
+    return "Right after work on the circuit the needle climbs instead of jumping up, and later sinks more slowly than it should; after more priming it jumps.";
   }
 
   @Override
