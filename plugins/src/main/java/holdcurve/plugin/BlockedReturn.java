@@ -50,7 +50,7 @@ public final class BlockedReturn extends PartChange {
 
   @Override
   public String repair() {
-    return "Take the return hose off at the regulator and lead it into a can: if the pressure comes right, clear or renew the line to the tank.";
+    return "Relieve the pressure, lead the return hose from the regulator into a can, and run the pump: if the pressure comes right, clear or renew the line to the tank.";
   }
 
   @Override
