@@ -49,13 +49,18 @@ final class Vessel implements PartKind {
 
   /** The vessel with these leaks to the surroundings. */
   static Network leakingBy(FlowLaw... laws) {
+    return leakingTo(Circuit.AIR, Operation.holding(), NetworkAssembler.Detail.FULL, laws);
+  }
+
+  /** The vessel with these leaks to a boundary. */
+  static Network leakingTo(
+      String boundary, Operation operation, NetworkAssembler.Detail detail, FlowLaw... laws) {
     Part vessel = Part.of(new Vessel(), "vessel", POINT, POINT, Map.of());
     List<LeakPath> leaks = new ArrayList<>();
     for (FlowLaw law : laws) {
-      leaks.add(new LeakPath(POINT, Circuit.AIR, law));
+      leaks.add(new LeakPath(POINT, boundary, law));
     }
     Circuit circuit = new Circuit("closed form", new PlainFuel(), List.of(vessel));
-    return NetworkAssembler.assemble(
-        new Condition(circuit, leaks), Operation.holding(), NetworkAssembler.Detail.FULL);
+    return NetworkAssembler.assemble(new Condition(circuit, leaks), operation, detail);
   }
 }
