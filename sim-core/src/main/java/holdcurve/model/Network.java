@@ -13,9 +13,9 @@ import java.util.function.ToDoubleFunction;
  * <pre>C_i(p_i) dp_i/dt = Σ Q_in − Σ Q_out + α V_i dT/dt − Σ dv/dt</pre>
  *
  * <p>State rows, in this order: node pressures [Pa gauge], with a ledger the volume each boundary
- * has received [m³], creep volumes [m³], the excess temperature of each region's fuel [K] unless it
- * was measured, the gauge reading [Pa] if there is a gauge. Immutable and without scratch space:
- * threads may share it.
+ * has received [m³], flows of lines whose fuel has mass [m³/s], creep volumes [m³], the excess
+ * temperature of each region's fuel [K] unless it was measured, the gauge reading [Pa] if there is
+ * a gauge. Immutable and without scratch space: threads may share it.
  */
 public final class Network implements StiffEquations {
   private final NetworkLayout layout;

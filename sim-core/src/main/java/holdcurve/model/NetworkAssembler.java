@@ -33,6 +33,7 @@ public final class NetworkAssembler {
   private final NodeStorage storage;
   private final List<NetworkLayout.CreepRow> creepRows = new ArrayList<>();
   private final Map<Region, Integer> warmthRows = new EnumMap<>(Region.class);
+  private final Map<String, Integer> flowRows = new LinkedHashMap<>();
   private final List<Element> elements = new ArrayList<>();
   private int rows;
 
@@ -70,6 +71,7 @@ public final class NetworkAssembler {
             placement.places(),
             creepRows,
             warmthRows,
+            flowRows,
             gaugeRow,
             parts.gaugePoint == null ? "" : parts.gaugePoint,
             placement.ledger(),
@@ -88,13 +90,22 @@ public final class NetworkAssembler {
       Node from = placement.node(passage.from(), passage.name());
       Node to = placement.node(passage.to(), passage.name());
       if (from != to) {
-        elements.add(new FlowElement(passage.name(), from, to, passage.law()));
+        elements.add(passage(passage, from, to));
       }
     }
     for (NetworkBuilder.Made made : parts.made) {
       Node[] ends = {placement.node(made.from(), "a part"), placement.node(made.to(), "a part")};
       elements.add(made.factory().apply(ends));
     }
+  }
+
+  private Element passage(NetworkBuilder.Passage passage, Node from, Node to) {
+    if (operation.pace() == Pace.SLOW || passage.inertance() == 0) {
+      return new FlowElement(passage.name(), from, to, passage.law());
+    }
+    flowRows.put(passage.name(), rows);
+    return InertLineElement.of(
+        passage.name(), from, to, rows++, passage.inertance(), passage.law());
   }
 
   private void addCreep() {

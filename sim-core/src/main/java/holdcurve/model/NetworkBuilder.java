@@ -28,7 +28,8 @@ public final class NetworkBuilder {
   double gaugeLag;
 
   /** A passage; an open one may be left out where its two ends are treated as one place. */
-  record Passage(String name, String from, String to, FlowLaw law, boolean open) {}
+  record Passage(
+      String name, String from, String to, FlowLaw law, boolean open, double inertance) {}
 
   record Made(String from, String to, Function<Node[], Element> factory) {}
 
@@ -95,12 +96,21 @@ public final class NetworkBuilder {
    * gauge can show.
    */
   public void addOpenLine(String name, String from, String to, FlowLaw law) {
-    passages.add(new Passage(name, from, to, law, true));
+    addOpenLine(name, from, to, law, 0);
+  }
+
+  /**
+   * An open line whose fuel has mass. It counts where changes are fast ({@link Pace#FAST}).
+   *
+   * @param inertance ρ·L/A [Pa·s²/m³]
+   */
+  public void addOpenLine(String name, String from, String to, FlowLaw law, double inertance) {
+    passages.add(new Passage(name, from, to, law, true, inertance));
   }
 
   /** A passage that matters however little flows: a seat, a leak, a clamped hose. */
   public void addPassage(String name, String from, String to, FlowLaw law) {
-    passages.add(new Passage(name, from, to, law, false));
+    passages.add(new Passage(name, from, to, law, false, 0));
   }
 
   /** Any other element between two points. */

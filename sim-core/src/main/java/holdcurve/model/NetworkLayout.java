@@ -11,6 +11,7 @@ import java.util.Map;
  * @param places connection point → node or boundary it lies on
  * @param creepRows hose walls
  * @param warmthRows region → row of its fuel's excess temperature; empty if it was measured
+ * @param flowRows line → row of its flow, where its fuel has mass
  * @param gaugeRow row of the gauge reading, or -1
  * @param gaugePoint connection point of the gauge, or empty
  * @param ledger boundaries whose received volume is a state
@@ -21,6 +22,7 @@ public record NetworkLayout(
     Map<String, Node> places,
     List<CreepRow> creepRows,
     Map<Region, Integer> warmthRows,
+    Map<String, Integer> flowRows,
     int gaugeRow,
     String gaugePoint,
     List<Node> ledger,
@@ -66,6 +68,11 @@ public record NetworkLayout(
     if (row == gaugeRow) {
       return "gauge reading";
     }
+    for (Map.Entry<String, Integer> flow : flowRows.entrySet()) {
+      if (flow.getValue() == row) {
+        return "flow through " + flow.getKey();
+      }
+    }
     for (CreepRow creep : creepRows) {
       if (creep.row() == row) {
         return "hose stretch at " + creep.node().name();
@@ -76,7 +83,7 @@ public record NetworkLayout(
 
   /**
    * Size below which an absolute error of a row no longer matters [unit of the row]: 0.01 bar, 1
-   * mm³, 0.01 K.
+   * mm³, 0.01 K, 1 mm³/s.
    *
    * @return one value a row
    */
@@ -104,6 +111,11 @@ public record NetworkLayout(
         (region, row) -> {
           int earlier = before.warmthRow(region);
           carried[row] = earlier < 0 ? 0 : y[earlier];
+        });
+    flowRows.forEach(
+        (line, row) -> {
+          Integer earlier = before.flowRows.get(line);
+          carried[row] = earlier == null ? 0 : y[earlier];
         });
     if (gaugeRow >= 0 && before.gaugeRow >= 0) {
       carried[gaugeRow] = y[before.gaugeRow];

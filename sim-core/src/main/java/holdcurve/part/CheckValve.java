@@ -8,7 +8,13 @@ import holdcurve.circuit.Unit;
 import holdcurve.model.NetworkBuilder;
 import java.util.List;
 
-/** The valve that keeps the pressure in when the pump stops. */
+/**
+ * The valve that keeps the pressure in when the pump stops.
+ *
+ * <p>Forward it opens smoothly once its inlet exceeds its outlet by {@code crack}; backward it lets
+ * past its {@code weep}, which is stated at 2 bar and goes in proportion to pressure. {@code from}
+ * is the pump side.
+ */
 public final class CheckValve implements PartKind {
   public static final Property CRACK =
       Property.of("crack", Unit.BAR, 0.1, 0, 2, 0.4, "pressure that opens it", "assumed");

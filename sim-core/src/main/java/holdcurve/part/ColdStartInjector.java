@@ -11,6 +11,8 @@ import java.util.List;
 
 /**
  * The extra injector for cold starts: shut in every test here, and as able to drip as the others.
+ *
+ * <p>Sits at one connection point and weeps into the intake manifold, in proportion to pressure.
  */
 public final class ColdStartInjector implements PartKind {
   public static final Property WEEP =

@@ -9,7 +9,12 @@ import holdcurve.line.SpringDiaphragm;
 import holdcurve.model.NetworkBuilder;
 import java.util.List;
 
-/** Pulsation damper: a spring-loaded diaphragm. */
+/**
+ * Pulsation damper: a spring-loaded diaphragm between two soft stops.
+ *
+ * <p>Sits at one connection point. It takes up most around {@code centre} and little near its
+ * stops; a damper whose centre lies far from the hold pressure hardly softens the hold.
+ */
 public final class Damper implements PartKind {
   public static final Property STROKE_VOLUME =
       Property.of(

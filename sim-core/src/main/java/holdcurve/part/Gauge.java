@@ -9,7 +9,14 @@ import holdcurve.line.GasSpring;
 import holdcurve.model.NetworkBuilder;
 import java.util.List;
 
-/** Where the pressure gauge is tee’d in, with the short hose that leads to it. */
+/**
+ * Where the pressure gauge is tee’d in, with the short hose that leads to it.
+ *
+ * <p>Sits at one connection point; a circuit has exactly one. The needle follows with a first-order
+ * lag. The gauge hose is a dead end that priming doesn't flush, so some air stays in it: it is
+ * squeezed as pV = const and is often the softest thing in the whole circuit. Its class error and
+ * the eye's reading error belong to the job, not here.
+ */
 public final class Gauge implements PartKind {
   public static final Property LAG =
       Property.of(
@@ -55,7 +62,9 @@ public final class Gauge implements PartKind {
   public void assemble(Part part, NetworkBuilder network) {
     network.setGauge(part.from(), part.value(LAG));
     if (part.value(AIR) > 0) {
-      network.addStorage(part.from(), GasSpring.trappedAir(part.value(AIR), 1));
+      network.addStorage(
+          part.from(),
+          GasSpring.trappedAir(part.value(AIR), network.operation().pace().gasExponent()));
     }
   }
 }

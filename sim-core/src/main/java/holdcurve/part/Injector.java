@@ -10,7 +10,13 @@ import holdcurve.flow.OrificeLaw;
 import holdcurve.model.NetworkBuilder;
 import java.util.List;
 
-/** One or several like injectors on the rail. */
+/**
+ * One or several like injectors on the rail.
+ *
+ * <p>Shut, each weeps into the intake manifold in proportion to pressure. With the engine running
+ * the spray is averaged over time: duty · Q_s · √(Δp/Δp_rated), Δp against the manifold. Single
+ * pulses and opening delay belong to the bench sheet.
+ */
 public final class Injector implements PartKind {
   public static final Property COUNT =
       Property.of("count", Unit.NONE, 1, 1, 16, 0, "how many", "convention");

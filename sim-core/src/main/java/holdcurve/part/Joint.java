@@ -7,7 +7,10 @@ import holdcurve.circuit.Property;
 import holdcurve.model.NetworkBuilder;
 import java.util.List;
 
-/** A hose or pipe joint worth naming. It has no equations until it leaks. */
+/**
+ * A hose or pipe joint worth naming, such as that of the gauge tee. It has no equations until it
+ * leaks; naming it gives the leak a place of its own in a ranking.
+ */
 public final class Joint implements PartKind {
 
   public static final Joint KIND = new Joint();

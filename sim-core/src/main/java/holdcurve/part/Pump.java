@@ -9,7 +9,13 @@ import holdcurve.flow.LaminarLaw;
 import holdcurve.model.NetworkBuilder;
 import java.util.List;
 
-/** The electric pump. Its check valve is a part of its own, since it fails by itself. */
+/**
+ * The electric pump. Its check valve is a part of its own, since it fails by itself.
+ *
+ * <p>Running: {@code free_flow} falling as a parabola to nothing at {@code stall}, less what its
+ * relief valve lets back from {@code relief} on. Stopped: a passage that fuel slips back through.
+ * {@code from} is the suction side, mostly the tank.
+ */
 public final class Pump implements PartKind {
   public static final Property FREE_FLOW =
       Property.of(

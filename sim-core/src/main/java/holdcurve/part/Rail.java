@@ -8,7 +8,10 @@ import holdcurve.circuit.Unit;
 import holdcurve.model.NetworkBuilder;
 import java.util.List;
 
-/** The rail or ring line that feeds the injectors. */
+/**
+ * The rail or ring line that feeds the injectors: fuel at one connection point, in a wall taken as
+ * rigid. Hoses that join its pieces are parts of their own.
+ */
 public final class Rail implements PartKind {
   public static final Property VOLUME =
       Property.of("volume", Unit.MILLILITRE, 60, 1, 1000, 0.3, "fuel it holds", "assumed");

@@ -10,6 +10,7 @@ import holdcurve.flow.TubePassage;
 import holdcurve.ode.LeanRosenbrockDriver;
 import holdcurve.ode.RosenbrockMethod;
 import holdcurve.ode.Tolerances;
+import holdcurve.oracle.TestFluid;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 
@@ -22,11 +23,12 @@ class ClosedFormHoldTest {
 
   /** Hagen–Poiseuille tube, r 10 µm, L 2 mm, 0.45 mPa·s: 4.36332e-15 m³/(s·Pa). */
   private static final FlowLaw TUBE =
-      new LaminarLaw(new TubePassage(10e-6, 2e-3).conductance(PlainFuel.VISCOSITY));
+      new LaminarLaw(new TubePassage(10e-6, 2e-3).conductance(TestFluid.FUEL.constantViscosity()));
 
   /** Hole of 10 µm, C 0.62, with a linear part too short to show. */
   private static final FlowLaw HOLE =
-      new OrificeLaw(0.62 * Math.PI * 1e-10 / 4 * Math.sqrt(2 / PlainFuel.DENSITY), 1);
+      new OrificeLaw(
+          0.62 * Math.PI * 1e-10 / 4 * Math.sqrt(2 / TestFluid.FUEL.constantDensity()), 1);
 
   @Test
   void laminarLeakFallsExponentially() {

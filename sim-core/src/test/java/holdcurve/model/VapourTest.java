@@ -9,11 +9,12 @@ import holdcurve.model.NetworkAssembler.Detail;
 import holdcurve.ode.LeanRosenbrockDriver;
 import holdcurve.ode.RosenbrockMethod;
 import holdcurve.ode.Tolerances;
+import holdcurve.oracle.TestFluid;
 import org.junit.jupiter.api.Test;
 
 /** Below the vapour pressure a node fills with vapour instead of falling further. */
 class VapourTest {
-  private static final double VAPOUR = new PlainFuel().vapourPressure(293.15) - 101_325;
+  private static final double VAPOUR = TestFluid.FUEL.vapourPressure(293.15) - 101_325;
   private static final double SUCTION = -9e4;
   private static final double CONDUCTANCE = 1e-11;
 

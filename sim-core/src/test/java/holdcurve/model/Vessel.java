@@ -8,6 +8,7 @@ import holdcurve.circuit.PartKind;
 import holdcurve.circuit.Ports;
 import holdcurve.circuit.Property;
 import holdcurve.flow.FlowLaw;
+import holdcurve.oracle.TestFluid;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -17,7 +18,7 @@ import java.util.Map;
  * together 2.444444e-13 m³/Pa, with a gauge that follows at once.
  */
 final class Vessel implements PartKind {
-  static final double CAPACITY = 40e-6 / PlainFuel.MODULUS + 2e-13;
+  static final double CAPACITY = 40e-6 / TestFluid.FUEL.modulus() + 2e-13;
 
   private static final String POINT = "inside";
 
@@ -60,7 +61,7 @@ final class Vessel implements PartKind {
     for (FlowLaw law : laws) {
       leaks.add(new LeakPath(POINT, boundary, law));
     }
-    Circuit circuit = new Circuit("closed form", new PlainFuel(), List.of(vessel));
+    Circuit circuit = new Circuit("closed form", TestFluid.FUEL, List.of(vessel));
     return NetworkAssembler.assemble(new Condition(circuit, leaks), operation, detail);
   }
 }

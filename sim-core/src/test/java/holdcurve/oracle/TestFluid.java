@@ -1,22 +1,28 @@
-package holdcurve.model;
+package holdcurve.oracle;
 
 import holdcurve.fluid.Fluid;
 import holdcurve.fluid.TemperatureRange;
 
-/** A liquid of constant properties, as worked examples use it: 0.9 GPa, 740 kg/m³, 0.45 mPa·s. */
-final class PlainFuel implements Fluid {
-  static final double MODULUS = 0.9e9;
-  static final double DENSITY = 740;
-  static final double VISCOSITY = 0.45e-3;
+/**
+ * A liquid of constant properties, as worked examples use it.
+ *
+ * @param modulus isothermal and isentropic bulk modulus [Pa]
+ * @param constantDensity [kg/m³]
+ * @param constantViscosity [Pa·s]
+ */
+public record TestFluid(double modulus, double constantDensity, double constantViscosity)
+    implements Fluid {
+  /** The fuel of the closed forms: 0.9 GPa, 740 kg/m³, 0.45 mPa·s. */
+  public static final TestFluid FUEL = new TestFluid(0.9e9, 740, 0.45e-3);
 
   @Override
   public String id() {
-    return "plain";
+    return "test";
   }
 
   @Override
   public String name() {
-    return "Plain fuel";
+    return "Test liquid";
   }
 
   @Override
@@ -26,17 +32,17 @@ final class PlainFuel implements Fluid {
 
   @Override
   public double density(double temperature, double pressure) {
-    return DENSITY;
+    return constantDensity;
   }
 
   @Override
   public double bulkModulusIsothermal(double temperature, double pressure) {
-    return MODULUS;
+    return modulus;
   }
 
   @Override
   public double bulkModulusIsentropic(double temperature, double pressure) {
-    return MODULUS;
+    return modulus;
   }
 
   @Override
@@ -46,7 +52,7 @@ final class PlainFuel implements Fluid {
 
   @Override
   public double viscosity(double temperature) {
-    return VISCOSITY;
+    return constantViscosity;
   }
 
   @Override
