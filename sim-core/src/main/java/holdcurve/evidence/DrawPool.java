@@ -86,6 +86,11 @@ final class DrawPool {
     }
   }
 
+  /** Whether {@link #hessianAt} may be asked. */
+  boolean hasSlopes() {
+    return likelihood.residualForm() != null;
+  }
+
   /** Gauss–Newton Hessian of the negative log posterior at a draw [-]. */
   double[][] hessianAt(double[] u) {
     double[] residuals = new double[likelihood.residualForm().residualCount()];

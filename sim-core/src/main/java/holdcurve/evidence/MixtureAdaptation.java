@@ -86,7 +86,7 @@ final class MixtureAdaptation {
     return Component.student(mean, scale, Mixture.FREEDOM);
   }
 
-  /** Pieces on the heaviest draws, each shaped by the slopes there. */
+  /** Pieces on the heaviest draws, each shaped by the slopes there if there are any. */
   private void addAtHeaviest(List<Component> following, List<Double> shares) {
     int[] order =
         IntStream.range(0, weights.length)
@@ -97,9 +97,15 @@ final class MixtureAdaptation {
     for (int added = 0; added < NEW_PIECES; added++) {
       int i = order[added];
       double[] u = pool.draws().get(i);
-      following.add(Mixture.aroundPoint(u, pool.hessianAt(u)));
+      following.add(
+          pool.hasSlopes() ? Mixture.aroundPoint(u, pool.hessianAt(u)) : copyOfClosest(u));
       shares.add(0.1 + weights[i]);
     }
+  }
+
+  /** Where the model has no slopes, the piece that answers for the place lends its shape. */
+  private Component copyOfClosest(double[] u) {
+    return Component.student(u, closest(u).scale(), Mixture.FREEDOM);
   }
 
   private Component closest(double[] u) {

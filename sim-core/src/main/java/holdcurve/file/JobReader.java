@@ -27,6 +27,10 @@ public final class JobReader {
   private static final Set<String> TEST_ENTRIES =
       Set.of("id", "clamped", "clamp_time_s", "prime_s", "fuel_temp_C", "log", "date", "notes");
 
+  /** Nobody needs to hear that the usual form was understood as such. */
+  private static final Set<String> ROUTINE =
+      Set.of("Columns separated by ',', decimal point.", "Times in seconds.", "Pressures in bar.");
+
   private final Path file;
   private final List<String> understood = new ArrayList<>();
 
@@ -131,7 +135,9 @@ public final class JobReader {
     String id = place.get("id", "give the test a short name").text("write a short name");
     Path logFile = sibling(place.get("log", "name its log file"), "name its log file");
     LogImport log = GaugeLogReader.read(logFile);
-    log.understood().forEach(sentence -> understood.add(id + ": " + sentence));
+    log.understood().stream()
+        .filter(sentence -> !ROUTINE.contains(sentence))
+        .forEach(sentence -> understood.add(id + ": " + sentence));
     return new HoldTest(
         id,
         clampedHoses(place, circuit),

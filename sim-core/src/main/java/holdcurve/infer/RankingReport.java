@@ -1,47 +1,108 @@
 package holdcurve.infer;
 
+import holdcurve.evidence.Evidence;
 import holdcurve.evidence.ModelProbabilities;
+import holdcurve.evidence.WeightedDraws;
+import holdcurve.fault.FaultParameter;
 import holdcurve.job.Job;
+import holdcurve.part.Seats;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
+/** Turns judged hypotheses into a ranking for people. */
 final class RankingReport {
+  /** Suspects below this probability get no curves [-]. */
+  private static final double CURVES_ABOVE = 0.002;
+
   private final Job job;
   private final JobModel data;
-  private final List<RankingService.Judged> judged;
+  private final Alikeness alike;
+  private final List<Judged> judged;
   private final long seed;
   private final List<String> notes;
+  private final ModelProbabilities probabilities;
+  private final Map<String, Double> byId = new HashMap<>();
 
   RankingReport(
-      Job job, JobModel data, List<RankingService.Judged> judged, long seed, List<String> notes) {
+      Job job, JobModel data, Alikeness alike, List<Judged> judged, long seed, List<String> notes) {
     this.job = job;
     this.data = data;
+    this.alike = alike;
     this.judged = judged;
     this.seed = seed;
-    this.notes = notes;
+    this.notes = new ArrayList<>(notes);
+    probabilities = probabilities(judged);
+    for (int i = 0; i < judged.size(); i++) {
+      byId.put(judged.get(i).hypothesis().id(), probabilities.probabilities()[i]);
+    }
+  }
+
+  private static ModelProbabilities probabilities(List<Judged> judged) {
+    return ModelProbabilities.of(
+        judged.stream().mapToDouble(j -> j.evidence().logEvidence()).toArray(),
+        judged.stream().mapToDouble(j -> Math.min(j.evidence().standardError(), 10)).toArray(),
+        judged.stream().mapToDouble(j -> Math.log(j.hypothesis().priorWeight())).toArray());
   }
 
   Ranking ranking() {
-    ModelProbabilities p = RankingService.probabilities(judged);
+    List<Suspect> suspects = new ArrayList<>();
     for (int i = 0; i < judged.size(); i++) {
-      var j = judged.get(i);
-      var e = j.evidence();
-      System.out.printf(
-          "%-60s p=%.4f ± %.4f logZ=%.2f ± %.2f laplace=%.2f maxL=%.2f ess=%.0f k=%.2f %s rel=%s calls=%d modes=%d dim=%d%n",
-          j.hypothesis().id(),
-          p.probabilities()[i],
-          p.standardErrors()[i],
-          e.logEvidence(),
-          e.standardError(),
-          e.laplaceLogEvidence(),
-          e.maximumLogLikelihood(),
-          e.effectiveSampleSize(),
-          e.paretoShape(),
-          e.method(),
-          e.reliable(),
-          e.likelihoodCalls(),
-          e.modes(),
-          j.model().dimension());
+      suspects.add(suspect(i));
     }
-    return null;
+    suspects.sort(Comparator.comparingDouble(Suspect::probability).reversed());
+    List<Judged> singles =
+        judged.stream()
+            .filter(j -> j.hypothesis().members().size() == 1)
+            .sorted(Comparator.comparingDouble(Judged::logPosterior).reversed())
+            .toList();
+    List<SuspectGroup> groups = new Grouping(alike, byId).groups(singles);
+    Judged best =
+        judged.stream().max(Comparator.comparingDouble(Judged::logPosterior)).orElseThrow();
+    addDoubts(best.evidence());
+    Verdict verdict = new Verdicts(suspects, groups, new Misfit(data, best)).verdict();
+    return new Ranking(job.title(), seed, verdict, suspects, groups, Seats.TEST_PRESSURE, notes);
+  }
+
+  private void addDoubts(Evidence best) {
+    if (!best.reliable()) {
+      notes.add(
+          "The method's own check is not satisfied for the leading suspect: take the percentages as rough.");
+    }
+  }
+
+  private Suspect suspect(int i) {
+    Judged one = judged.get(i);
+    Hypothesis hypothesis = one.hypothesis();
+    double probability = probabilities.probabilities()[i];
+    return new Suspect(
+        hypothesis.id(),
+        hypothesis.name(),
+        hypothesis.where(),
+        probability,
+        probabilities.standardErrors()[i],
+        size(one),
+        hypothesis.symptoms(),
+        hypothesis.repair(),
+        probability > CURVES_ABOVE || hypothesis.members().isEmpty()
+            ? new CurveBands(job, seed).curves(one)
+            : List.of());
+  }
+
+  private static Optional<FaultSize> size(Judged one) {
+    List<FaultParameter> parameters = one.hypothesis().parameters();
+    if (parameters.isEmpty()) {
+      return Optional.empty();
+    }
+    WeightedDraws draws = one.evidence().draws();
+    Interval value =
+        new Interval(
+            draws.quantile(u -> one.parameter(u, 0), 0.05),
+            draws.quantile(u -> one.parameter(u, 0), 0.5),
+            draws.quantile(u -> one.parameter(u, 0), 0.95));
+    return Optional.of(new FaultSize(parameters.get(0).name(), parameters.get(0).unit(), value));
   }
 }

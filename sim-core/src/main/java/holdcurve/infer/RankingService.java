@@ -1,25 +1,22 @@
 package holdcurve.infer;
 
-import holdcurve.evidence.Evidence;
-import holdcurve.evidence.EvidenceEstimator;
-import holdcurve.evidence.ModelProbabilities;
-import holdcurve.evidence.Settings;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.job.Job;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.concurrent.CancellationException;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
-import java.util.concurrent.atomic.AtomicInteger;
 
 /**
  * Ranks by Bayesian model evidence: each hypothesis is fitted to all tests at once, and judged by
  * how well it foretold them.
  */
 public final class RankingService implements Ranker {
+  /** Single faults whose company is considered, likeliest first. */
+  private static final int LEADERS = 3;
+
+  /** A leader that is this far behind the likeliest explanation is none [nat]. */
+  private static final double LEADER_MARGIN = 8;
+
   private final FaultCatalogue catalogue;
   private final FaultPriors priors;
   private final UnknownPriors unknowns = UnknownPriors.usual();
@@ -41,77 +38,42 @@ public final class RankingService implements Ranker {
 
   @Override
   public Ranking rank(Job job, long seed, Progress progress) {
-    List<String> notes = new ArrayList<>(catalogue.problems());
-    List<Hypothesis> hypotheses =
-        Hypotheses.of(job.circuit(), catalogue, priors, job.priors(), notes);
+    List<String> notes = new ArrayList<>(job.understood());
+    notes.addAll(catalogue.problems());
+    List<Hypothesis> all = Hypotheses.of(job.circuit(), catalogue, priors, job.priors(), notes);
     JobModel data = JobModel.of(job);
-    List<Judged> judged = judge(hypotheses, data, seed, progress);
-    return new RankingReport(job, data, judged, seed, notes).ranking();
-  }
-
-  private List<Judged> judge(
-      List<Hypothesis> hypotheses, JobModel data, long seed, Progress progress) {
-    ExecutorService workers = Executors.newFixedThreadPool(threads);
-    try {
-      AtomicInteger done = new AtomicInteger();
-      List<Future<Judged>> running = new ArrayList<>();
-      for (Hypothesis hypothesis : hypotheses) {
-        running.add(
-            workers.submit(
-                () -> {
-                  stopIfCancelled(progress);
-                  Judged one = judgeOne(hypothesis, data, seed, progress);
-                  progress.at(
-                      done.incrementAndGet() / (double) hypotheses.size(), hypothesis.name());
-                  return one;
-                }));
-      }
-      List<Judged> judged = new ArrayList<>();
-      for (Future<Judged> future : running) {
-        judged.add(future.get());
-      }
-      return judged;
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new CancellationException("interrupted");
-    } catch (ExecutionException e) {
-      if (e.getCause() instanceof RuntimeException cause) {
-        throw cause;
-      }
-      throw new IllegalStateException(e.getCause());
-    } finally {
-      workers.shutdownNow();
+    Alikeness alike = new Alikeness(job);
+    List<Judged> judged = new ArrayList<>();
+    try (Judge judge = new Judge(data, unknowns, seed, threads, progress, notes)) {
+      List<Hypothesis> first = all.stream().filter(h -> h.members().size() < 2).toList();
+      judged.addAll(judge.judge(first, 0, 0.6, Double.NEGATIVE_INFINITY));
+      List<Hypothesis> pairs = plausiblePairs(all, judged, alike);
+      judged.addAll(judge.judge(pairs, 0.6, 0.95, best(judged)));
     }
+    progress.at(0.95, "expected curves");
+    return new RankingReport(job, data, alike, judged, seed, notes).ranking();
   }
 
-  private Judged judgeOne(Hypothesis hypothesis, JobModel data, long seed, Progress progress) {
-    HypothesisModel model = new HypothesisModel(data, hypothesis, unknowns);
-    Evidence evidence =
-        EvidenceEstimator.estimate(
-            new Watched(model, progress), seed ^ hypothesis.id().hashCode(), Settings.standard());
-    return new Judged(hypothesis, model, evidence);
+  /** Pairs with a leading suspect, of faults that don't drain the same fuel the same way. */
+  private static List<Hypothesis> plausiblePairs(
+      List<Hypothesis> all, List<Judged> singles, Alikeness alike) {
+    double best = best(singles);
+    List<String> leaders =
+        singles.stream()
+            .filter(j -> j.hypothesis().members().size() == 1)
+            .filter(j -> j.logPosterior() > best - LEADER_MARGIN)
+            .sorted(Comparator.comparingDouble(Judged::logPosterior).reversed())
+            .limit(LEADERS)
+            .map(j -> j.hypothesis().id())
+            .toList();
+    return all.stream()
+        .filter(h -> h.members().size() == 2)
+        .filter(h -> h.members().stream().anyMatch(m -> leaders.contains(m.id())))
+        .filter(h -> !alike.drainAlike(h.members().get(0), h.members().get(1)))
+        .toList();
   }
 
-  static void stopIfCancelled(Progress progress) {
-    if (progress.isCancelled()) {
-      throw new CancellationException("the ranking was cancelled");
-    }
-  }
-
-  /** A hypothesis with what the readings say of it. */
-  record Judged(Hypothesis hypothesis, HypothesisModel model, Evidence evidence) {}
-
-  /** Probabilities of hypotheses, in their order. */
-  static ModelProbabilities probabilities(List<Judged> judged) {
-    int n = judged.size();
-    double[] evidence = new double[n];
-    double[] error = new double[n];
-    double[] prior = new double[n];
-    for (int i = 0; i < n; i++) {
-      evidence[i] = judged.get(i).evidence().logEvidence();
-      error[i] = Math.min(judged.get(i).evidence().standardError(), 10);
-      prior[i] = Math.log(judged.get(i).hypothesis().priorWeight());
-    }
-    return ModelProbabilities.of(evidence, error, prior);
+  private static double best(List<Judged> judged) {
+    return judged.stream().mapToDouble(Judged::logPosterior).max().orElse(Double.NEGATIVE_INFINITY);
   }
 }

@@ -16,13 +16,13 @@ record Watched(ResidualLikelihood inner, Progress progress) implements ResidualL
 
   @Override
   public double residuals(double[] u, double[] out) {
-    RankingService.stopIfCancelled(progress);
+    Judge.stopIfCancelled(progress);
     return inner.residuals(u, out);
   }
 
   @Override
   public boolean jacobian(double[] u, double[][] out) {
-    RankingService.stopIfCancelled(progress);
+    Judge.stopIfCancelled(progress);
     return inner.jacobian(u, out);
   }
 

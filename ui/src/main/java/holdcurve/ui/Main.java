@@ -1,10 +1,25 @@
 package holdcurve.ui;
 
-/** Starts Holdcurve. */
+import holdcurve.ui.command.HoldcurveCommand;
+import java.io.OutputStreamWriter;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.Charset;
+
+/** Starts Holdcurve: a command, or the window when there is none. */
 public final class Main {
   private Main() {}
 
+  /** Exits with the command's exit code. */
   public static void main(String[] args) {
-    System.out.println("Holdcurve");
+    System.exit(run(args, writer(System.out), writer(System.err)));
+  }
+
+  static int run(String[] args, PrintWriter out, PrintWriter err) {
+    return HoldcurveCommand.commandLine(out, err).execute(args);
+  }
+
+  private static PrintWriter writer(PrintStream stream) {
+    return new PrintWriter(new OutputStreamWriter(stream, Charset.defaultCharset()), true);
   }
 }

@@ -1,0 +1,117 @@
+package holdcurve.infer;
+
+import holdcurve.circuit.Circuit;
+import holdcurve.circuit.Condition;
+import holdcurve.circuit.LeakPath;
+import holdcurve.circuit.Part;
+import holdcurve.fault.FaultParameter;
+import holdcurve.job.HoldTest;
+import holdcurve.job.Job;
+import holdcurve.model.Network;
+import holdcurve.model.NetworkAssembler;
+import holdcurve.model.Node;
+import holdcurve.model.Operation;
+import holdcurve.part.Hose;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * Which faults a job's tests cannot tell apart, read off the network: two leaks that lead from the
+ * same trapped fuel to the same kind of place in every test give the gauge the same thing to show,
+ * but for the shape of their laws.
+ */
+final class Alikeness {
+  private static final String OUTSIDE = "outside";
+
+  private final Circuit circuit;
+  private final List<Set<String>> clampings;
+  private final Map<Set<String>, Network> networks = new HashMap<>();
+
+  Alikeness(Job job) {
+    circuit = job.circuit();
+    Set<Set<String>> done = new LinkedHashSet<>();
+    done.add(Set.of());
+    job.tests().stream().map(HoldTest::clamped).forEach(done::add);
+    clampings = List.copyOf(done);
+  }
+
+  /** Whether two faults drain the same fuel the same way in all tests done. */
+  boolean drainAlike(Hypothesis.Member a, Hypothesis.Member b) {
+    return sizedAlike(a, b) && clampings.stream().allMatch(c -> drain(a, c).equals(drain(b, c)));
+  }
+
+  /** A leak and a valve that shuts too low are told apart by the shape of the curve. */
+  private static boolean sizedAlike(Hypothesis.Member a, Hypothesis.Member b) {
+    FaultParameter first = a.fault().parameters().get(0);
+    FaultParameter second = b.fault().parameters().get(0);
+    return first.unit() == second.unit();
+  }
+
+  /**
+   * Hoses one of whose clamping would tell two faults apart, in circuit order; empty if none would.
+   */
+  List<String> dividingHoses(Hypothesis.Member a, Hypothesis.Member b) {
+    return circuit.partsOf(Hose.KIND).stream()
+        .filter(hose -> hose.is(Hose.CLAMPABLE))
+        .map(Part::id)
+        .filter(hose -> !drain(a, Set.of(hose)).equals(drain(b, Set.of(hose))))
+        .toList();
+  }
+
+  /**
+   * The fuel that a fault drains in the test with the fewest clamps: ids of the parts it stands in.
+   */
+  List<String> drained(Hypothesis.Member member) {
+    Network network = network(Set.of());
+    Optional<Node> node =
+        leaks(member).stream().findFirst().map(l -> network.layout().node(l.from()));
+    List<String> parts = new ArrayList<>();
+    for (Part part : circuit.parts()) {
+      boolean inside =
+          node.isPresent()
+              && !node.get().boundary()
+              && network.layout().node(part.from()).equals(node.get())
+              && network.layout().node(part.to()).equals(node.get());
+      if (inside) {
+        parts.add(part.id());
+      }
+    }
+    return parts;
+  }
+
+  private Set<String> drain(Hypothesis.Member member, Set<String> clamped) {
+    Network network = network(clamped);
+    Set<String> paths = new TreeSet<>();
+    for (LeakPath leak : leaks(member)) {
+      paths.add(place(network, leak.from()) + " to " + place(network, leak.to()));
+    }
+    return paths;
+  }
+
+  private static String place(Network network, String point) {
+    Node node = network.layout().node(point);
+    return node.boundary() ? OUTSIDE : node.name();
+  }
+
+  private List<LeakPath> leaks(Hypothesis.Member member) {
+    double[] typical =
+        member.fault().parameters().stream().mapToDouble(p -> p.prior().at(0)).toArray();
+    return member.fault().apply(Condition.sound(circuit), member.site(), typical).leaks();
+  }
+
+  private Network network(Set<String> clamped) {
+    return networks.computeIfAbsent(
+        clamped,
+        key ->
+            NetworkAssembler.assemble(
+                Condition.sound(circuit),
+                Operation.holding().withClamps(key, 0),
+                NetworkAssembler.Detail.LUMPED));
+  }
+}

@@ -1,0 +1,97 @@
+package holdcurve.infer;
+
+import holdcurve.job.HoldTest;
+import holdcurve.job.Job;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.apache.commons.math3.random.RandomGenerator;
+import org.apache.commons.math3.random.Well19937c;
+
+/** Expected readings of a hypothesis with their 90 % band, from posterior draws. */
+final class CurveBands {
+  private static final int DRAWS = 60;
+  private static final int POINTS = 50;
+
+  private final Job job;
+  private final long seed;
+
+  CurveBands(Job job, long seed) {
+    this.job = job;
+    this.seed = seed;
+  }
+
+  /** One curve a hold test. */
+  List<HoldCurve> curves(Judged judged) {
+    List<double[]> draws = completeDraws(judged);
+    List<HoldCurve> curves = new ArrayList<>();
+    for (int test = 0; test < job.tests().size(); test++) {
+      curves.add(curve(judged.model(), draws, test));
+    }
+    return curves;
+  }
+
+  private List<double[]> completeDraws(Judged judged) {
+    RandomGenerator random = new Well19937c(seed);
+    List<double[]> draws = new ArrayList<>();
+    for (double[] sampled : judged.evidence().draws().resample(seed, DRAWS)) {
+      MarginalLikelihood.Point point = judged.likelihood().at(sampled);
+      if (point != null) {
+        double[] normal = new double[judged.likelihood().conditionalCount()];
+        for (int i = 0; i < normal.length; i++) {
+          normal[i] = random.nextGaussian();
+        }
+        draws.add(judged.likelihood().complete(point, normal));
+      }
+    }
+    return draws;
+  }
+
+  private HoldCurve curve(HypothesisModel model, List<double[]> draws, int test) {
+    double[] times = times(job.tests().get(test));
+    double[][] needle = new double[draws.size()][];
+    RandomGenerator random = new Well19937c(seed + test);
+    for (int i = 0; i < needle.length; i++) {
+      double[] u = draws.get(i);
+      needle[i] = model.curve(u, test, times);
+      double shift = model.gaugeOffset(u) + model.modelError(u) * random.nextGaussian();
+      for (int k = 0; k < times.length; k++) {
+        needle[i][k] = Math.max(0, needle[i][k] + shift);
+      }
+    }
+    return new HoldCurve(
+        job.tests().get(test).id(),
+        times,
+        quantile(needle, 0.5),
+        quantile(needle, 0.05),
+        quantile(needle, 0.95));
+  }
+
+  /** Denser at the start, where the curve bends. */
+  private static double[] times(HoldTest test) {
+    double end = test.log().holdSpan();
+    double[] times = new double[POINTS + 1];
+    for (int i = 0; i <= POINTS; i++) {
+      double share = (double) i / POINTS;
+      times[i] = end * share * (0.3 + 0.7 * share);
+    }
+    return times;
+  }
+
+  private static double[] quantile(double[][] curves, double share) {
+    int points = curves.length == 0 ? 0 : curves[0].length;
+    double[] quantile = new double[points];
+    double[] column = new double[curves.length];
+    for (int k = 0; k < points; k++) {
+      for (int i = 0; i < column.length; i++) {
+        column[i] = curves[i][k];
+      }
+      Arrays.sort(column);
+      double place = share * (column.length - 1);
+      int below = (int) place;
+      int above = Math.min(below + 1, column.length - 1);
+      quantile[k] = column[below] + (place - below) * (column[above] - column[below]);
+    }
+    return quantile;
+  }
+}

@@ -1,0 +1,74 @@
+package holdcurve.infer;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** Finds the groups of suspects that the tests so far cannot tell apart, and says why. */
+final class Grouping {
+  /**
+   * Beyond this difference of log evidence the shape of the curve has told two suspects apart
+   * [nat].
+   */
+  private static final double TOLD_APART = 2.3;
+
+  private final Alikeness alike;
+  private final Map<String, Double> probability;
+
+  /**
+   * @param probability hypothesis id → probability [-]
+   */
+  Grouping(Alikeness alike, Map<String, Double> probability) {
+    this.alike = alike;
+    this.probability = probability;
+  }
+
+  /**
+   * @param singles hypotheses of one fault, likeliest first
+   */
+  List<SuspectGroup> groups(List<Judged> singles) {
+    List<List<Judged>> groups = new ArrayList<>();
+    for (Judged one : singles) {
+      groups.stream()
+          .filter(group -> belongs(one, group.get(0)))
+          .findFirst()
+          .ifPresentOrElse(
+              group -> group.add(one), () -> groups.add(new ArrayList<>(List.of(one))));
+    }
+    return groups.stream().filter(group -> group.size() > 1).map(this::group).toList();
+  }
+
+  private boolean belongs(Judged one, Judged head) {
+    double apart = head.evidence().logEvidence() - one.evidence().logEvidence();
+    return Math.abs(apart) < TOLD_APART && alike.drainAlike(member(one), member(head));
+  }
+
+  private SuspectGroup group(List<Judged> members) {
+    double sum = members.stream().mapToDouble(m -> probability.get(m.hypothesis().id())).sum();
+    List<String> ids = members.stream().map(m -> m.hypothesis().id()).toList();
+    return new SuspectGroup(ids, sum, reason(members));
+  }
+
+  private String reason(List<Judged> members) {
+    String fuel = String.join(", ", alike.drained(member(members.get(0))));
+    String hoses =
+        members.stream()
+            .skip(1)
+            .flatMap(m -> alike.dividingHoses(member(members.get(0)), member(m)).stream())
+            .distinct()
+            .map(hose -> "'" + hose + "'")
+            .collect(Collectors.joining(" or "));
+    String drains =
+        "In every test so far they drain the same trapped fuel ("
+            + fuel
+            + "), so the gauge falls alike";
+    return hoses.isEmpty()
+        ? drains + "; no clamp divides them: only a look or a drop count does."
+        : drains + "; a hold with " + hoses + " clamped would divide them.";
+  }
+
+  private static Hypothesis.Member member(Judged judged) {
+    return judged.hypothesis().members().get(0);
+  }
+}

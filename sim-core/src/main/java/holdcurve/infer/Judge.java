@@ -1,0 +1,211 @@
+package holdcurve.infer;
+
+import holdcurve.evidence.Evidence;
+import holdcurve.evidence.EvidenceEstimator;
+import holdcurve.evidence.Mode;
+import holdcurve.evidence.ModeFinder;
+import holdcurve.evidence.Settings;
+import holdcurve.evidence.WeightedDraws;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Function;
+
+/**
+ * Works out the evidence of many hypotheses, several at a time. The answer depends on the seed, not
+ * on the threads.
+ */
+final class Judge implements AutoCloseable {
+  /**
+   * Below the best fit by this much, a hypothesis has no chance even if its approximate evidence is
+   * off by half of it [nat].
+   */
+  private static final double HOPELESS = 22;
+
+  /** Error granted to an approximate evidence [nat]. */
+  private static final double APPROXIMATION_ERROR = 5;
+
+  /**
+   * A tenth of a nat is two percentage points at most; where sampling fails, a few small tempered
+   * runs must do.
+   */
+  private static final Settings SETTINGS =
+      Settings.standard().withDraws(150, 1200, 80, 0.08).withTempering(60, 2, 1);
+
+  private final JobModel data;
+  private final UnknownPriors unknowns;
+  private final long seed;
+  private final Progress progress;
+  private final ExecutorService workers;
+  private final List<String> problems;
+
+  /**
+   * @param problems receives a sentence for each hypothesis that couldn't be judged
+   */
+  Judge(
+      JobModel data,
+      UnknownPriors unknowns,
+      long seed,
+      int threads,
+      Progress progress,
+      List<String> problems) {
+    this.data = data;
+    this.unknowns = unknowns;
+    this.seed = seed;
+    this.progress = progress;
+    this.problems = problems;
+    workers = Executors.newFixedThreadPool(threads, Judge::daemon);
+  }
+
+  private static Thread daemon(Runnable work) {
+    Thread thread = new Thread(work, "ranking");
+    thread.setDaemon(true);
+    return thread;
+  }
+
+  /**
+   * Judges hypotheses in two passes: all are fitted, then those that could matter are sampled. A
+   * fit whose approximate evidence lies far below the best is taken at that value: its probability
+   * is nil either way.
+   *
+   * @param from share of the whole work that is done before [-]
+   * @param to share that is done after [-]
+   * @param best log posterior of the best explanation known so far, prior included [nat]
+   * @return those that could be judged, in order
+   */
+  List<Judged> judge(List<Hypothesis> hypotheses, double from, double to, double best) {
+    double middle = (from + to) / 2;
+    List<Fitted> fitted = each(hypotheses, Hypothesis::name, this::fit, from, middle);
+    double leading =
+        Math.max(best, fitted.stream().mapToDouble(Fitted::logPosterior).max().orElse(best));
+    List<Judged> judged =
+        each(
+            fitted,
+            one -> one.hypothesis().name(),
+            one -> Optional.of(sample(one, leading - HOPELESS)),
+            middle,
+            to);
+    return judged;
+  }
+
+  /** A hypothesis with its modes, before sampling. */
+  private record Fitted(
+      Hypothesis hypothesis, HypothesisModel model, MarginalLikelihood likelihood, double laplace) {
+    double logPosterior() {
+      return laplace + Math.log(hypothesis.priorWeight());
+    }
+  }
+
+  private <A, B> List<B> each(
+      List<A> all,
+      Function<A, String> name,
+      Function<A, Optional<B>> work,
+      double from,
+      double to) {
+    AtomicInteger done = new AtomicInteger();
+    List<Future<Optional<B>>> running = new ArrayList<>();
+    for (A one : all) {
+      running.add(
+          workers.submit(
+              () -> {
+                stopIfCancelled(progress);
+                Optional<B> result = work.apply(one);
+                double share = done.incrementAndGet() / (double) all.size();
+                progress.at(from + (to - from) * share, name.apply(one));
+                return result;
+              }));
+    }
+    List<B> results = new ArrayList<>();
+    for (int i = 0; i < running.size(); i++) {
+      outcome(running.get(i), name.apply(all.get(i))).ifPresent(results::add);
+    }
+    return results;
+  }
+
+  private Optional<Fitted> fit(Hypothesis hypothesis) {
+    HypothesisModel model = new HypothesisModel(data, hypothesis, unknowns);
+    List<Mode> joint =
+        ModeFinder.find(new Watched(model, progress), ownSeed(hypothesis), Settings.standard());
+    if (joint.isEmpty()) {
+      return Optional.empty();
+    }
+    MarginalLikelihood marginal = new MarginalLikelihood(model, joint);
+    double laplace =
+        marginal.modes().stream()
+            .mapToDouble(Mode::laplaceLogEvidence)
+            .max()
+            .orElse(Double.NEGATIVE_INFINITY);
+    return Double.isFinite(laplace)
+        ? Optional.of(new Fitted(hypothesis, model, marginal, laplace))
+        : Optional.empty();
+  }
+
+  private Judged sample(Fitted fit, double least) {
+    Evidence evidence =
+        fit.logPosterior() < least
+            ? approximate(fit)
+            : EvidenceEstimator.estimate(
+                new WatchedMarginal(fit.likelihood(), progress),
+                fit.likelihood().modes(),
+                ownSeed(fit.hypothesis()),
+                SETTINGS);
+    return new Judged(fit.hypothesis(), fit.model(), fit.likelihood(), evidence);
+  }
+
+  private static Evidence approximate(Fitted fit) {
+    Mode mode = fit.likelihood().modes().get(0);
+    return new Evidence(
+        fit.laplace(),
+        APPROXIMATION_ERROR,
+        new WeightedDraws(List.of(mode.u()), new double[] {1}),
+        1,
+        Double.NaN,
+        Evidence.Method.IMPORTANCE,
+        true,
+        1,
+        fit.laplace(),
+        mode.logLikelihood(),
+        mode.u(),
+        fit.likelihood().modes().size());
+  }
+
+  private long ownSeed(Hypothesis hypothesis) {
+    return seed * 31 + hypothesis.id().hashCode();
+  }
+
+  private <B> Optional<B> outcome(Future<Optional<B>> future, String name) {
+    try {
+      Optional<B> result = future.get();
+      if (result.isEmpty()) {
+        problems.add("'" + name + "' could not be simulated for this circuit and is left out.");
+      }
+      return result;
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new CancellationException("interrupted");
+    } catch (ExecutionException e) {
+      if (e.getCause() instanceof CancellationException cancelled) {
+        throw cancelled;
+      }
+      problems.add("'" + name + "' failed and is left out: " + e.getCause() + ".");
+      return Optional.empty();
+    }
+  }
+
+  static void stopIfCancelled(Progress progress) {
+    if (progress.isCancelled()) {
+      throw new CancellationException("the ranking was cancelled");
+    }
+  }
+
+  @Override
+  public void close() {
+    workers.shutdownNow();
+  }
+}

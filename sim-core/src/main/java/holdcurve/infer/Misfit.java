@@ -1,0 +1,69 @@
+package holdcurve.infer;
+
+import java.util.Locale;
+import java.util.Optional;
+
+/** Whether the likeliest hypothesis explains the readings at all, and where it doesn't. */
+final class Misfit {
+  /** A departure that a gauge shows plainly and no rounding explains [Pa]. */
+  private static final double LEAST = 1e4;
+
+  /** Departure in units of the reading's own error beyond which the model is off [-]. */
+  private static final double LIMIT = 5;
+
+  /** Readings in a row that must depart alike: one alone is a slip. */
+  private static final int RUN = 3;
+
+  private final Optional<String> where;
+
+  Misfit(JobModel data, Judged best) {
+    where = find(data, best);
+  }
+
+  /** Which part of which log is off, for a sentence; empty if all is explained. */
+  Optional<String> where() {
+    return where;
+  }
+
+  private static Optional<String> find(JobModel data, Judged best) {
+    double[] mean = new double[best.likelihood().dimension()];
+    for (int i = 0; i < mean.length; i++) {
+      int place = i;
+      mean[i] = best.evidence().draws().mean(u -> u[place]);
+    }
+    MarginalLikelihood.Point point = best.likelihood().at(mean);
+    if (point == null) {
+      return Optional.empty();
+    }
+    double limit = Math.max(LEAST, LIMIT * best.model().readingDeviation(point.u()));
+    for (int test = 0; test < data.series().size(); test++) {
+      ReadingSeries series = data.series().get(test);
+      double[] curve = best.model().curve(point.u(), test, series.time());
+      int start = runOff(series, curve, best.model().gaugeOffset(point.u()), limit);
+      if (start >= 0) {
+        return Optional.of(
+            String.format(
+                Locale.ROOT,
+                "the log '%s' from %.0f s on",
+                data.job().tests().get(test).id(),
+                series.time()[start]));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static int runOff(ReadingSeries series, double[] curve, double offset, double limit) {
+    int run = 0;
+    double sign = 0;
+    for (int i = 0; i < curve.length; i++) {
+      double away = series.pressure()[i] - curve[i] - offset;
+      boolean off = Math.abs(away) > limit && series.weight()[i] >= 1;
+      run = off && Math.signum(away) == sign ? run + 1 : off ? 1 : 0;
+      sign = off ? Math.signum(away) : 0;
+      if (run == RUN) {
+        return i - RUN + 1;
+      }
+    }
+    return -1;
+  }
+}

@@ -1,0 +1,103 @@
+package holdcurve.infer;
+
+import holdcurve.infer.Verdict.Kind;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Puts the answer in one sentence, and claims no more than the readings earn. */
+final class Verdicts {
+  /** Probability from which an answer is given as one [-]. */
+  private static final double EARNED = 0.8;
+
+  private final List<Suspect> suspects;
+  private final List<SuspectGroup> groups;
+  private final Misfit misfit;
+
+  Verdicts(List<Suspect> suspects, List<SuspectGroup> groups, Misfit misfit) {
+    this.suspects = suspects;
+    this.groups = groups;
+    this.misfit = misfit;
+  }
+
+  Verdict verdict() {
+    if (misfit.where().isPresent()) {
+      return new Verdict(
+          Kind.UNEXPLAINED,
+          "None of the listed faults explains this: "
+              + misfit.where().get()
+              + " departs from every curve. Check the circuit description, the clamps and the log.");
+    }
+    double sound = probability(Suspect.NONE);
+    if (sound >= EARNED) {
+      return new Verdict(
+          Kind.SOUND,
+          "It holds as a sound circuit does ("
+              + percent(sound)
+              + "): hose stretch, temperature and"
+              + " the weep of sound seats explain the fall.");
+    }
+    return leakVerdict(sound);
+  }
+
+  private Verdict leakVerdict(double sound) {
+    Suspect first = suspects.get(0);
+    Optional<SuspectGroup> group = leadingGroup();
+    if (!first.isNone() && first.probability() >= EARNED) {
+      return new Verdict(
+          Kind.LEAK, first.name() + " (" + percent(first.probability()) + ")" + sized(first) + ".");
+    }
+    if (group.isPresent() && group.get().probability() >= EARNED) {
+      return new Verdict(
+          Kind.LEAK,
+          "It leaks, and the source is one of "
+              + group.get().suspects().size()
+              + " that these tests can't tell apart ("
+              + percent(group.get().probability())
+              + " together).");
+    }
+    if (1 - sound >= EARNED) {
+      return new Verdict(
+          Kind.OPEN,
+          "Something leaks ("
+              + percent(1 - sound)
+              + "), but these tests don't settle where: "
+              + first.name().toLowerCase(Locale.ROOT)
+              + " leads with "
+              + percent(first.probability())
+              + ".");
+    }
+    return new Verdict(
+        Kind.OPEN,
+        "Not settled: it may be sound ("
+            + percent(sound)
+            + ") or leak a little ("
+            + percent(1 - sound)
+            + "). Hold longer, or clamp and hold again.");
+  }
+
+  private Optional<SuspectGroup> leadingGroup() {
+    return groups.stream().max((a, b) -> Double.compare(a.probability(), b.probability()));
+  }
+
+  private double probability(String id) {
+    return suspects.stream()
+        .filter(s -> s.id().equals(id))
+        .mapToDouble(Suspect::probability)
+        .findFirst()
+        .orElse(0);
+  }
+
+  private static String sized(Suspect suspect) {
+    return suspect
+        .leak()
+        .map(
+            leak ->
+                String.format(Locale.ROOT, ", about %.2g mL/min at 2 bar", leak.middle() * 60e6))
+        .orElse("");
+  }
+
+  private static String percent(double p) {
+    return p > 0.99 ? "over 99 %" : Math.round(100 * p) + " %";
+  }
+}

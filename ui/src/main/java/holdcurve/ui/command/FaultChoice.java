@@ -1,0 +1,91 @@
+package holdcurve.ui.command;
+
+import holdcurve.circuit.Circuit;
+import holdcurve.circuit.Condition;
+import holdcurve.fault.FaultCatalogue;
+import holdcurve.fault.FaultParameter;
+import holdcurve.fault.LeakFault;
+import holdcurve.fault.Site;
+import holdcurve.file.InputException;
+import java.util.List;
+
+/**
+ * Puts faults named on the command line into a circuit: {@code id}, {@code id@site}, either with
+ * {@code =size}.
+ */
+final class FaultChoice {
+  private FaultChoice() {}
+
+  static Condition apply(Circuit circuit, List<String> choices) {
+    FaultCatalogue catalogue = FaultCatalogue.load();
+    Condition condition = Condition.sound(circuit);
+    for (String choice : choices) {
+      String[] parts = choice.split("=", 2);
+      String[] place = parts[0].split("@", 2);
+      LeakFault fault = fault(catalogue, place[0]);
+      Site site = site(fault, circuit, place.length > 1 ? place[1] : "");
+      condition = fault.apply(condition, site, values(fault, choice, parts));
+    }
+    return condition;
+  }
+
+  private static LeakFault fault(FaultCatalogue catalogue, String id) {
+    return catalogue
+        .byId(id)
+        .orElseThrow(
+            () ->
+                bad(
+                    id,
+                    "there is no such fault",
+                    "use one of "
+                        + String.join(
+                            ", ", catalogue.faults().stream().map(LeakFault::id).toList())));
+  }
+
+  private static Site site(LeakFault fault, Circuit circuit, String id) {
+    List<Site> sites = fault.sites(circuit);
+    return sites.stream()
+        .filter(site -> id.isEmpty() || site.id().equals(id))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                bad(
+                    fault.id() + (id.isEmpty() ? "" : "@" + id),
+                    "this circuit has no such place for it",
+                    sites.isEmpty()
+                        ? "choose another fault"
+                        : "use one of "
+                            + String.join(", ", sites.stream().map(Site::id).toList())));
+  }
+
+  private static double[] values(LeakFault fault, String choice, String[] parts) {
+    List<FaultParameter> parameters = fault.parameters();
+    double[] values = parameters.stream().mapToDouble(p -> p.prior().at(0)).toArray();
+    if (parts.length > 1) {
+      FaultParameter size = parameters.get(0);
+      try {
+        double given = Double.parseDouble(parts[1]);
+        if (!(given > 0) || Double.isInfinite(given)) {
+          throw new NumberFormatException();
+        }
+        values[0] = size.unit().toSi(given);
+      } catch (NumberFormatException e) {
+        throw bad(
+            choice,
+            "'" + parts[1] + "' is no size",
+            "give "
+                + size.name()
+                + " in "
+                + size.unit().symbol()
+                + ", such as "
+                + fault.id()
+                + "=0.3");
+      }
+    }
+    return values;
+  }
+
+  private static InputException bad(String value, String problem, String remedy) {
+    return InputException.at("command line", "--fault " + value, problem, remedy);
+  }
+}

@@ -1,0 +1,59 @@
+package holdcurve.ui.command;
+
+import holdcurve.file.InputException;
+import java.io.PrintWriter;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** The command line: what is common to all commands. */
+@Command(
+    name = "holdcurve",
+    description =
+        "Finds the leak in a pressurised petrol-injection circuit from the way its gauge falls.",
+    synopsisSubcommandLabel = "COMMAND",
+    mixinStandardHelpOptions = true,
+    version = "Holdcurve 0.1",
+    subcommands = {
+      RankCommand.class,
+      SimulateCommand.class,
+      FaultsCommand.class,
+      WindowCommand.class
+    },
+    footer = {
+      "",
+      "Exit codes: 0 done, 2 bad input, 3 no answer could be given.",
+      "Without a command the window opens."
+    })
+public final class HoldcurveCommand implements Callable<Integer> {
+  /** Exit code for input that can't be used. */
+  public static final int BAD_INPUT = 2;
+
+  /** Exit code when the work was done and no answer is possible. */
+  public static final int NO_ANSWER = 3;
+
+  @Spec private CommandSpec spec;
+
+  @Override
+  public Integer call() {
+    return spec.subcommands().get("window").execute();
+  }
+
+  /** The command line with its writers, ready to execute. */
+  public static CommandLine commandLine(PrintWriter out, PrintWriter err) {
+    CommandLine line = new CommandLine(new HoldcurveCommand());
+    line.setOut(out);
+    line.setErr(err);
+    line.setExecutionExceptionHandler(
+        (exception, command, parsed) -> {
+          if (exception instanceof InputException) {
+            command.getErr().println(exception.getMessage());
+            return BAD_INPUT;
+          }
+          throw exception;
+        });
+    return line;
+  }
+}

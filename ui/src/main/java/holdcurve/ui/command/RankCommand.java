@@ -1,0 +1,60 @@
+package holdcurve.ui.command;
+
+import holdcurve.fault.FaultCatalogue;
+import holdcurve.file.JobReader;
+import holdcurve.file.RankingWriter;
+import holdcurve.file.SafeFile;
+import holdcurve.infer.Ranking;
+import holdcurve.infer.RankingService;
+import holdcurve.infer.Verdict;
+import holdcurve.job.Job;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Ranks the likely leak sources of a job. */
+@Command(
+    name = "rank",
+    description = {
+      "Ranks the likely leak sources of a job, or of one log with the circuit it was read on.",
+      "  holdcurve rank my-car.job.json",
+      "  holdcurve rank --circuit my-car.circuit.json log.csv"
+    },
+    mixinStandardHelpOptions = true)
+final class RankCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Parameters(
+      paramLabel = "FILE",
+      description = "A job (*.job.json), or with --circuit a gauge log.")
+  private Path file;
+
+  @Option(
+      names = "--circuit",
+      paramLabel = "CIRCUIT",
+      description = "The circuit (*.circuit.json) that the log was read on.")
+  private Path circuit;
+
+  @Mixin private Output output;
+
+  @Override
+  public Integer call() {
+    PrintWriter out = spec.commandLine().getOut();
+    Job job = circuit == null ? JobReader.read(file) : JobReader.of(circuit, file);
+    ProgressLine progress = new ProgressLine(spec.commandLine().getErr());
+    Ranking ranking = new RankingService(FaultCatalogue.load()).rank(job, output.seed, progress);
+    progress.clear();
+    RankingText.print(ranking, job, out);
+    out.flush();
+    if (output.json != null) {
+      SafeFile.write(output.json, RankingWriter.json(ranking));
+    }
+    return ranking.verdict().kind() == Verdict.Kind.UNEXPLAINED ? HoldcurveCommand.NO_ANSWER : 0;
+  }
+}

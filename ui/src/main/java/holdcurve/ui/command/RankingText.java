@@ -1,0 +1,161 @@
+package holdcurve.ui.command;
+
+import holdcurve.circuit.Unit;
+import holdcurve.infer.FaultSize;
+import holdcurve.infer.Interval;
+import holdcurve.infer.Ranking;
+import holdcurve.infer.Suspect;
+import holdcurve.infer.SuspectGroup;
+import holdcurve.job.HoldTest;
+import holdcurve.job.Job;
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Locale;
+
+/** A ranking as text for a terminal, 80 columns wide. */
+public final class RankingText {
+  /** Suspects below this probability are counted, not listed [-]. */
+  private static final double LISTED = 0.005;
+
+  /** Petrol: common practice, about 30 drops to the millilitre. */
+  private static final double DROPS_PER_MILLILITRE = 30;
+
+  private static final int WIDTH = 79;
+
+  private RankingText() {}
+
+  /** Prints verdict, suspects, groups, what to do and notes. */
+  public static void print(Ranking ranking, Job job, PrintWriter out) {
+    out.println(ranking.job());
+    out.println(tests(job));
+    out.println();
+    wrap(out, "", ranking.verdict().sentence());
+    out.println();
+    printSuspects(ranking, out);
+    printGroups(ranking, out);
+    printAdvice(ranking, out);
+    printNotes(ranking, out);
+  }
+
+  private static String tests(Job job) {
+    List<String> said = job.tests().stream().map(RankingText::test).toList();
+    return (said.size() == 1 ? "1 hold test: " : said.size() + " hold tests: ")
+        + String.join("; ", said);
+  }
+
+  private static String test(HoldTest test) {
+    String clamps =
+        test.clamped().isEmpty() ? "no clamp" : String.join(" and ", test.clamped()) + " clamped";
+    return String.format(Locale.ROOT, "%s, %.0f min", clamps, test.log().holdSpan() / 60);
+  }
+
+  private static void printSuspects(Ranking ranking, PrintWriter out) {
+    out.println("  Chance  Suspect");
+    int unlisted = 0;
+    for (Suspect suspect : ranking.suspects()) {
+      if (suspect.probability() < LISTED) {
+        unlisted++;
+      } else {
+        out.printf(Locale.ROOT, "  %5s   %s%n", chance(suspect.probability()), suspect.name());
+        if (!suspect.where().isEmpty()) {
+          wrap(out, "          ", "at: " + suspect.where());
+        }
+        suspect.size().ifPresent(size -> wrap(out, "          ", size(size)));
+      }
+    }
+    if (unlisted > 0) {
+      out.printf(Locale.ROOT, "  %d more under %.1f %% each%n", unlisted, 100 * LISTED);
+    }
+    out.println();
+  }
+
+  private static String chance(double p) {
+    if (p > 0.995) {
+      return ">99 %";
+    }
+    return p < 0.01 ? "<1 %" : Math.round(100 * p) + " %";
+  }
+
+  private static String size(FaultSize size) {
+    Unit unit = size.unit();
+    Interval v = size.value();
+    String range =
+        String.format(
+            Locale.ROOT,
+            "%s: %s %s, 90 %% range %s to %s",
+            size.name(),
+            figure(unit.fromSi(v.middle())),
+            unit.symbol(),
+            figure(unit.fromSi(v.low())),
+            figure(unit.fromSi(v.high())));
+    return size.isLeak() ? range + drops(unit.fromSi(v.middle())) : range;
+  }
+
+  private static String drops(double millilitresPerMinute) {
+    double drops = millilitresPerMinute * DROPS_PER_MILLILITRE;
+    return drops < 1
+        ? String.format(Locale.ROOT, " (a drop every %.1f min)", 1 / drops)
+        : String.format(Locale.ROOT, " (about %.0f drops a minute)", drops);
+  }
+
+  private static String figure(double value) {
+    return String.format(
+        Locale.ROOT,
+        Math.abs(value) >= 10 ? "%.0f" : Math.abs(value) >= 1 ? "%.1f" : "%.2f",
+        value);
+  }
+
+  private static void printGroups(Ranking ranking, PrintWriter out) {
+    for (SuspectGroup group : ranking.groups()) {
+      if (group.probability() > 0.05) {
+        String names =
+            String.join(
+                "; ", group.suspects().stream().map(id -> ranking.suspect(id).name()).toList());
+        wrap(
+            out,
+            "",
+            "Can't be told apart (" + chance(group.probability()) + " together): " + names + ".");
+        wrap(out, "  ", group.reason());
+        out.println();
+      }
+    }
+  }
+
+  private static void printAdvice(Ranking ranking, PrintWriter out) {
+    Suspect first = ranking.suspects().get(0);
+    if (!first.isNone()) {
+      wrap(out, "", "To put it right: " + first.repair());
+      out.println();
+      wrap(
+          out,
+          "",
+          "Petrol kills: no flame or spark, ventilate, extinguisher at hand, cold engine, eye"
+              + " protection; relieve the pressure before opening a joint. Local codes and a licensed"
+              + " technician decide where they differ.");
+      out.println();
+    }
+  }
+
+  private static void printNotes(Ranking ranking, PrintWriter out) {
+    if (!ranking.notes().isEmpty()) {
+      out.println("What was understood and assumed:");
+      ranking.notes().forEach(note -> wrap(out, "  - ", note));
+    }
+  }
+
+  private static void wrap(PrintWriter out, String indent, String text) {
+    StringBuilder line = new StringBuilder(indent);
+    String next = indent.replaceAll(".", " ");
+    boolean fresh = true;
+    for (String word : text.split(" ")) {
+      if (!fresh && line.length() + 1 + word.length() > WIDTH) {
+        out.println(line);
+        line = new StringBuilder(next);
+        fresh = true;
+      }
+      line.append(fresh ? "" : " ").append(word);
+      fresh = false;
+    }
+    out.println(line);
+  }
+}

@@ -1,0 +1,24 @@
+package holdcurve.ui.command;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Finds the shipped scenarios: beside the packaged program, or in the source tree. */
+final class Scenarios {
+  private static final String FIRST = "check-valve.job.json";
+
+  private Scenarios() {}
+
+  /** The scenario to open when no job is named; empty if the program stands alone. */
+  static Optional<Path> first() {
+    Stream<Path> places =
+        Stream.of(System.getProperty("holdcurve.home", "."), ".", "..").map(Path::of);
+    return places
+        .map(place -> place.resolve("scenarios").resolve(FIRST))
+        .filter(Files::isReadable)
+        .map(Path::normalize)
+        .findFirst();
+  }
+}

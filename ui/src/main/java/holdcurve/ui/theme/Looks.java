@@ -1,0 +1,71 @@
+package holdcurve.ui.theme;
+
+import javafx.application.Application;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyIntegerProperty;
+import javafx.beans.property.ReadOnlyIntegerWrapper;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.scene.Scene;
+
+/** How the window looks: theme and size of text, which the person at it may change. */
+public final class Looks {
+  /** Usual size of text [px]: read at arm's length. */
+  public static final int USUAL_SIZE = 16;
+
+  private static final int STEP = 2;
+  private static final int SMALLEST = 12;
+  private static final int LARGEST = 28;
+
+  private final ObjectProperty<Theme> theme = new SimpleObjectProperty<>(Theme.LIGHT);
+  private final ReadOnlyIntegerWrapper textSize = new ReadOnlyIntegerWrapper(USUAL_SIZE);
+
+  public ObjectProperty<Theme> themeProperty() {
+    return theme;
+  }
+
+  public Theme theme() {
+    return theme.get();
+  }
+
+  /** Size of ordinary text [px]. */
+  public ReadOnlyIntegerProperty textSizeProperty() {
+    return textSize.getReadOnlyProperty();
+  }
+
+  public void switchTheme() {
+    theme.set(theme.get().other());
+  }
+
+  public void enlarge() {
+    textSize.set(Math.min(LARGEST, textSize.get() + STEP));
+  }
+
+  public void shrink() {
+    textSize.set(Math.max(SMALLEST, textSize.get() - STEP));
+  }
+
+  public void usualSize() {
+    textSize.set(USUAL_SIZE);
+  }
+
+  /** Gives {@code scene} these looks, now and after each change. */
+  public void dress(Scene scene) {
+    scene.getStylesheets().add(Looks.class.getResource(Palette.STYLESHEET).toExternalForm());
+    theme.addListener((property, before, now) -> paint(scene));
+    textSize.addListener((property, before, now) -> size(scene));
+    paint(scene);
+    size(scene);
+  }
+
+  private void paint(Scene scene) {
+    Application.setUserAgentStylesheet(theme.get().controlStylesheet());
+    scene.getRoot().getStyleClass().remove(theme.get().other().styleClass());
+    if (!scene.getRoot().getStyleClass().contains(theme.get().styleClass())) {
+      scene.getRoot().getStyleClass().add(theme.get().styleClass());
+    }
+  }
+
+  private void size(Scene scene) {
+    scene.getRoot().setStyle("-fx-font-size: " + textSize.get() + "px;");
+  }
+}

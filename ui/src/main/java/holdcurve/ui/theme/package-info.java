@@ -1,0 +1,2 @@
+/** Colours by role, light and dark, and size of text. */
+package holdcurve.ui.theme;

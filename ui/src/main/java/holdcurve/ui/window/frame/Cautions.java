@@ -1,0 +1,19 @@
+package holdcurve.ui.window.frame;
+
+/** What to beware of, short, for the place where the step is. */
+public final class Cautions {
+  /** Beside a repair. */
+  public static final String REPAIR =
+      "Relieve the pressure before opening a joint. Petrol vapour ignites: no flame or spark, air"
+          + " the room, extinguisher at hand, cold engine, eye protection.";
+
+  /** Beside a test with clamps. */
+  public static final String CLAMPS =
+      "Clamp sound flexible hose only, smooth jaws, pump stopped; never rigid or plastic line.";
+
+  /** Beside a test without clamps. */
+  public static final String TEST =
+      "No flame or spark near petrol. Bridge the pump relay with a fused lead, never unattended.";
+
+  private Cautions() {}
+}

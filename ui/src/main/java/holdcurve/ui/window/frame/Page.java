@@ -1,0 +1,24 @@
+package holdcurve.ui.window.frame;
+
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.control.MenuItem;
+
+/** One page of the window. */
+public interface Page {
+  /** Short name, as the list of pages shows it. */
+  String title();
+
+  /** What the page shows; always the same node. */
+  Node content();
+
+  /** Entries it adds to the menu "Page", with their keys. */
+  default List<MenuItem> actions() {
+    return List.of();
+  }
+
+  /** Puts the keyboard where work on this page starts. */
+  default void focus() {
+    content().requestFocus();
+  }
+}

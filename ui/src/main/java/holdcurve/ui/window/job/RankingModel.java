@@ -1,0 +1,128 @@
+package holdcurve.ui.window.job;
+
+import holdcurve.file.InputException;
+import holdcurve.infer.Ranker;
+import holdcurve.infer.Ranking;
+import holdcurve.job.Job;
+import java.lang.System.Logger.Level;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyDoubleProperty;
+import javafx.beans.property.ReadOnlyDoubleWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+
+/** The ranking of the open job: worked out in the background, one at a time. */
+public final class RankingModel {
+  /** Same job, same answer: the window always draws the same random numbers. */
+  private static final long SEED = 1;
+
+  private static final System.Logger LOG = System.getLogger(RankingModel.class.getName());
+
+  private final Supplier<Ranker> ranker;
+  private final Executor background;
+  private final Executor screen;
+  private final Consumer<String> trouble;
+
+  private final ReadOnlyObjectWrapper<Ranking> result = new ReadOnlyObjectWrapper<>();
+  private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper();
+  private final ReadOnlyDoubleWrapper progress = new ReadOnlyDoubleWrapper();
+  private final ReadOnlyStringWrapper step = new ReadOnlyStringWrapper("");
+
+  private RankingRun run;
+
+  /**
+   * @param trouble told on the screen's thread, in a sentence, when a ranking fails
+   */
+  RankingModel(
+      Supplier<Ranker> ranker, Executor background, Executor screen, Consumer<String> trouble) {
+    this.ranker = ranker;
+    this.background = background;
+    this.screen = screen;
+    this.trouble = trouble;
+  }
+
+  /** Drops the ranking there is. */
+  void forget() {
+    cancel();
+    result.set(null);
+  }
+
+  /** Ranks a job in the background. */
+  void start(Job job) {
+    RankingRun started = new RankingRun(screen, this::progressed);
+    run = started;
+    progress.set(-1);
+    step.set("Starting the ranking");
+    busy.set(true);
+    background.execute(() -> rank(job, started));
+  }
+
+  /** Stops the ranking under way, if any. */
+  public void cancel() {
+    if (run != null) {
+      run.cancel();
+      run = null;
+      busy.set(false);
+    }
+  }
+
+  private void rank(Job job, RankingRun started) {
+    try {
+      Ranking ranking = ranker.get().rank(job, SEED, started);
+      screen.execute(() -> ended(started, ranking, ""));
+    } catch (CancellationException e) {
+      screen.execute(() -> ended(started, null, ""));
+    } catch (InputException e) {
+      screen.execute(() -> ended(started, null, e.getMessage()));
+    } catch (RuntimeException | Error e) {
+      LOG.log(Level.ERROR, "ranking " + job.title(), e);
+      screen.execute(() -> ended(started, null, "The ranking broke off: " + Trouble.plain(e)));
+    }
+  }
+
+  private void progressed(RankingRun reporting) {
+    if (reporting == run) {
+      progress.set(reporting.share());
+      step.set(reporting.what());
+    }
+  }
+
+  private void ended(RankingRun finished, Ranking ranking, String sentence) {
+    if (finished != run) {
+      return;
+    }
+    run = null;
+    busy.set(false);
+    result.set(ranking);
+    if (!sentence.isEmpty()) {
+      trouble.accept(sentence);
+    }
+  }
+
+  /** The ranking of the open job; null until it is there. */
+  public ReadOnlyObjectProperty<Ranking> resultProperty() {
+    return result.getReadOnlyProperty();
+  }
+
+  /** Whether a ranking is under way. */
+  public ReadOnlyBooleanProperty busyProperty() {
+    return busy.getReadOnlyProperty();
+  }
+
+  /** Share of the ranking that is done [-], 0 to 1; negative while that is unknown. */
+  public ReadOnlyDoubleProperty progressProperty() {
+    return progress.getReadOnlyProperty();
+  }
+
+  /** What the ranking is working on. */
+  public ReadOnlyStringProperty stepProperty() {
+    return step.getReadOnlyProperty();
+  }
+}

@@ -1,0 +1,142 @@
+package holdcurve.ui.window.suspects;
+
+import java.util.List;
+import javafx.collections.FXCollections;
+import javafx.scene.chart.XYChart;
+import javafx.scene.shape.ClosePath;
+import javafx.scene.shape.Line;
+import javafx.scene.shape.LineTo;
+import javafx.scene.shape.MoveTo;
+import javafx.scene.shape.Path;
+import javafx.scene.text.Text;
+
+/**
+ * Readings as marks, the expected curve as a line on its 90 % band, and where clamps went on.
+ *
+ * <p>Each is one path that is drawn anew, not a series of the chart: a series has a node for each
+ * reading, which takes too long where a logger has read thousands.
+ */
+final class HoldChart extends XYChart<Number, Number> {
+  private final ScaleAxis time;
+  private final ScaleAxis pressure;
+  private final Path band = path("hc-band");
+  private final Path expected = path("hc-expected");
+  private final Path measured = path("hc-measured");
+  private final Path doubtful = path("hc-doubtful");
+  private final Line clampLine = new Line();
+  private final Text clampWord = new Text("clamps on");
+  private HoldPlot plot;
+
+  HoldChart() {
+    this(new ScaleAxis(), new ScaleAxis());
+  }
+
+  private HoldChart(ScaleAxis time, ScaleAxis pressure) {
+    super(time, pressure);
+    this.time = time;
+    this.pressure = pressure;
+    setData(FXCollections.observableArrayList());
+    setAnimated(false);
+    setLegendVisible(false);
+    setVerticalZeroLineVisible(false);
+    setHorizontalZeroLineVisible(false);
+    pressure.setLabel("Pressure [bar]");
+    clampLine.getStyleClass().add("hc-clamp-line");
+    clampWord.getStyleClass().add("hc-clamp-word");
+    getPlotChildren().addAll(band, clampLine, clampWord, expected, measured, doubtful);
+  }
+
+  private static Path path(String style) {
+    Path path = new Path();
+    path.getStyleClass().add(style);
+    return path;
+  }
+
+  void show(HoldPlot shown) {
+    plot = shown;
+    time.setLabel(shown.timeAxis().title());
+    time.show(shown.time());
+    pressure.show(shown.pressure());
+    setAccessibleText("Pressure over time, " + shown.test() + ": " + shown.caption());
+    requestChartLayout();
+  }
+
+  @Override
+  protected void layoutPlotChildren() {
+    List.of(band, expected, measured, doubtful).forEach(path -> path.getElements().clear());
+    clampLine.setVisible(plot != null && plot.clampsOn().isPresent());
+    clampWord.setVisible(clampLine.isVisible());
+    if (plot == null) {
+      return;
+    }
+    for (HoldPlot.Mark mark : plot.marks()) {
+      double x = time.getDisplayPosition(mark.time());
+      double y = pressure.getDisplayPosition(mark.pressure());
+      if (mark.doubtful()) {
+        Marks.diamond(doubtful, x, y);
+      } else {
+        Marks.disc(measured, x, y);
+      }
+    }
+    plot.curve().filter(curve -> curve.time().length > 0).ifPresent(this::layoutCurve);
+    plot.clampsOn().ifPresent(this::layoutClamps);
+  }
+
+  private void layoutCurve(HoldPlot.Curve curve) {
+    int last = curve.time().length - 1;
+    for (int i = 0; i <= last; i++) {
+      go(expected, curve.time()[i], curve.middle()[i]);
+      go(band, curve.time()[i], curve.low()[i]);
+    }
+    for (int i = last; i >= 0; i--) {
+      go(band, curve.time()[i], curve.high()[i]);
+    }
+    band.getElements().add(new ClosePath());
+  }
+
+  private void go(Path path, double when, double value) {
+    double x = time.getDisplayPosition(when);
+    double y = pressure.getDisplayPosition(value);
+    path.getElements().add(path.getElements().isEmpty() ? new MoveTo(x, y) : new LineTo(x, y));
+  }
+
+  private void layoutClamps(double when) {
+    double x = time.getDisplayPosition(when);
+    clampLine.setStartX(x);
+    clampLine.setEndX(x);
+    clampLine.setStartY(0);
+    clampLine.setEndY(pressure.getHeight());
+    clampWord.setX(x + 6);
+    clampWord.setY(pressure.getHeight() - 8);
+  }
+
+  @Override
+  protected void dataItemAdded(
+      Series<Number, Number> series, int index, Data<Number, Number> item) {
+    refuse();
+  }
+
+  @Override
+  protected void dataItemRemoved(Data<Number, Number> item, Series<Number, Number> series) {
+    refuse();
+  }
+
+  @Override
+  protected void dataItemChanged(Data<Number, Number> item) {
+    refuse();
+  }
+
+  @Override
+  protected void seriesAdded(Series<Number, Number> series, int index) {
+    refuse();
+  }
+
+  @Override
+  protected void seriesRemoved(Series<Number, Number> series) {
+    refuse();
+  }
+
+  private static void refuse() {
+    throw new UnsupportedOperationException("this chart shows a HoldPlot, not series");
+  }
+}

@@ -1,0 +1,67 @@
+package holdcurve.ui.window.suspects;
+
+import holdcurve.ui.window.frame.Cautions;
+import javafx.geometry.Orientation;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import javafx.scene.shape.Line;
+import javafx.scene.shape.Rectangle;
+
+/** One hold test: how it was done, what the marks mean, and the plot. */
+final class PlotPanel extends VBox {
+  private final Label caption = new Label();
+  private final Label caution = new Label();
+  private final Label measured = new Label("measured", Marks.sample(false));
+  private final Label doubtful = new Label("marked as doubtful", Marks.sample(true));
+  private final Label expected = new Label("expected", expectedSample());
+  private final Label band = new Label("90 % of readings", bandSample());
+  private final FlowPane legend = new FlowPane(Orientation.HORIZONTAL);
+  private final HoldChart chart = new HoldChart();
+
+  PlotPanel() {
+    getStyleClass().add("hc-plot-panel");
+    caption.getStyleClass().add("hc-strong");
+    caption.setWrapText(true);
+    caution.getStyleClass().addAll("hc-muted", "hc-small");
+    caution.setWrapText(true);
+    caption.setMinHeight(USE_PREF_SIZE);
+    caution.setMinHeight(USE_PREF_SIZE);
+    VBox words = new VBox(caption, caution);
+    words.getStyleClass().add("hc-caption");
+    legend.getStyleClass().add("hc-legend");
+    VBox.setVgrow(chart, Priority.ALWAYS);
+    chart.setMinHeight(0);
+    getChildren().addAll(words, legend, chart);
+  }
+
+  void show(HoldPlot plot, String suspect) {
+    caption.setText(plot.caption());
+    caution.setText(plot.clamped() ? Cautions.CLAMPS : Cautions.TEST);
+    measured.setText(plot.legend());
+    expected.setText("expected: " + suspect);
+    legend.getChildren().setAll(measured);
+    if (plot.marks().stream().anyMatch(HoldPlot.Mark::doubtful)) {
+      legend.getChildren().add(doubtful);
+    }
+    if (plot.curve().isPresent()) {
+      legend.getChildren().addAll(expected, band);
+    }
+    chart.show(plot);
+  }
+
+  private static Node expectedSample() {
+    Line line = new Line(0, 0, 26, 0);
+    line.getStyleClass().add("hc-expected");
+    return line;
+  }
+
+  private static Node bandSample() {
+    Rectangle box = new Rectangle(26, 13);
+    box.getStyleClass().add("hc-band");
+    return new HBox(box);
+  }
+}

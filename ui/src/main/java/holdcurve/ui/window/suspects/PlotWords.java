@@ -1,0 +1,32 @@
+package holdcurve.ui.window.suspects;
+
+import holdcurve.job.HoldTest;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Words around a plot. */
+final class PlotWords {
+  private PlotWords() {}
+
+  /** What the marks of a plot are, and how many of the readings they stand for. */
+  static String legend(int readings, int marks) {
+    return marks == readings ? "measured" : "measured (" + marks + " of " + readings + " readings)";
+  }
+
+  /** How a test was done. */
+  static String caption(HoldTest test) {
+    List<String> words = new ArrayList<>();
+    words.add(
+        test.clamped().isEmpty()
+            ? "No clamps"
+            : "Clamped: " + String.join(", ", test.clamped().stream().sorted().toList()));
+    words.add(test.log().hold().size() + " readings in " + Figures.duration(test.log().holdSpan()));
+    test.fuelTemperature()
+        .ifPresent(t -> words.add(String.format(Locale.ROOT, "fuel %.0f °C", t - 273.15)));
+    if (!test.date().isEmpty()) {
+      words.add(test.date());
+    }
+    return String.join("  ·  ", words);
+  }
+}

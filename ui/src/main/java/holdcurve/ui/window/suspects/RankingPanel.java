@@ -1,0 +1,59 @@
+package holdcurve.ui.window.suspects;
+
+import javafx.beans.binding.Bindings;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.Label;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** The ranking: what is listed, the list, and whether the unlikely are listed too. */
+final class RankingPanel extends VBox {
+  private final SuspectsModel model;
+  private final SuspectList list;
+
+  RankingPanel(SuspectsModel model) {
+    this.model = model;
+    this.list = new SuspectList(model);
+    getStyleClass().add("hc-ranking");
+    setMinWidth(380);
+    setMaxWidth(660);
+    VBox.setVgrow(list, Priority.ALWAYS);
+    getChildren().addAll(heading(), list, unlikely());
+  }
+
+  private VBox heading() {
+    Label title = SuspectLine.words("Suspects", "hc-heading");
+    Label legend = SuspectLine.words("", "hc-muted", "hc-small");
+    legend
+        .textProperty()
+        .bind(Bindings.createStringBinding(this::legend, model.ranking(), model.busy()));
+    VBox heading = new VBox(title, legend);
+    heading.getStyleClass().add("hc-ranking-head");
+    return heading;
+  }
+
+  private String legend() {
+    if (model.ranking().getValue() != null) {
+      return "Probability; leak at "
+          + Figures.bar(model.ranking().getValue().testPressure())
+          + " with its 90 % range";
+    }
+    return model.busy().getValue()
+        ? "Working out what explains the fall …"
+        : "Not ranked. F5 reads the job again and ranks it.";
+  }
+
+  private CheckBox unlikely() {
+    CheckBox box = new CheckBox();
+    box.setId("show-unlikely");
+    box.textProperty().bind(model.unlikelyProperty().asString("Show %d more, below 1 %%"));
+    box.visibleProperty().bind(model.unlikelyProperty().greaterThan(0));
+    box.managedProperty().bind(box.visibleProperty());
+    box.selectedProperty().bindBidirectional(model.showUnlikelyProperty());
+    return box;
+  }
+
+  void focusList() {
+    list.focusChosen();
+  }
+}

@@ -1,0 +1,35 @@
+package holdcurve.ui.window.suspects;
+
+import holdcurve.infer.Suspect;
+import holdcurve.infer.SuspectGroup;
+import java.util.Optional;
+
+/**
+ * A line of the ranking.
+ *
+ * @param suspect who it is about
+ * @param inGroup whether it is one of several that can't be told apart
+ * @param groupStarting the group whose first member this is; absent for others
+ */
+record SuspectRow(Suspect suspect, boolean inGroup, Optional<SuspectGroup> groupStarting) {
+  /** Share of the bar that is filled [-]. */
+  double share() {
+    return suspect.probability();
+  }
+
+  String percent() {
+    return Figures.percent(suspect.probability(), suspect.probabilityError());
+  }
+
+  /** How bad it is; empty for no fault. */
+  String size() {
+    return suspect.size().map(Figures::size).orElse("");
+  }
+
+  /** What a person hears who can't see the row. */
+  String spoken() {
+    String where = suspect.where().isEmpty() ? "" : ", " + suspect.where();
+    String size = size().isEmpty() ? "" : ", " + size();
+    return suspect.name() + where + ", " + percent() + size;
+  }
+}

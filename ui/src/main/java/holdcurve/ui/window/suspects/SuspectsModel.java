@@ -1,0 +1,123 @@
+package holdcurve.ui.window.suspects;
+
+import holdcurve.infer.Ranking;
+import holdcurve.infer.Suspect;
+import holdcurve.job.HoldTest;
+import holdcurve.job.Job;
+import holdcurve.ui.window.job.OpenJobModel;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyIntegerProperty;
+import javafx.beans.property.ReadOnlyIntegerWrapper;
+import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.value.ObservableValue;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+
+/** Which suspects are listed, which is chosen, and what the plots show. */
+public final class SuspectsModel {
+  private final OpenJobModel jobs;
+  private final ObservableList<SuspectRow> rows = FXCollections.observableArrayList();
+  private final ObservableList<HoldPlot> plots = FXCollections.observableArrayList();
+  private final ObservableList<SuspectRow> shownRows =
+      FXCollections.unmodifiableObservableList(rows);
+  private final ObservableList<HoldPlot> shownPlots =
+      FXCollections.unmodifiableObservableList(plots);
+  private final ObjectProperty<SuspectRow> chosen = new SimpleObjectProperty<>();
+  private final BooleanProperty showUnlikely = new SimpleBooleanProperty();
+  private final ReadOnlyIntegerWrapper unlikely = new ReadOnlyIntegerWrapper();
+
+  public SuspectsModel(OpenJobModel jobs) {
+    this.jobs = jobs;
+    jobs.jobProperty().addListener((property, before, now) -> plot());
+    jobs.ranking().resultProperty().addListener((property, before, now) -> list());
+    showUnlikely.addListener((property, before, now) -> list());
+    chosen.addListener((property, before, now) -> plot());
+    list();
+    plot();
+  }
+
+  private void list() {
+    Ranking ranking = jobs.ranking().resultProperty().get();
+    SuspectRow before = chosen.get();
+    rows.setAll(ranking == null ? List.of() : RankingOrder.rows(ranking, showUnlikely.get()));
+    unlikely.set(ranking == null ? 0 : RankingOrder.unlikely(ranking));
+    chosen.set(
+        rows.stream()
+            .filter(row -> before != null && row.suspect().id().equals(before.suspect().id()))
+            .findFirst()
+            .orElse(rows.isEmpty() ? null : rows.get(0)));
+  }
+
+  private void plot() {
+    Job job = jobs.jobProperty().get();
+    plots.setAll(job == null ? List.of() : plots(job));
+  }
+
+  private List<HoldPlot> plots(Job job) {
+    Ranking ranking = jobs.ranking().resultProperty().get();
+    List<Suspect> suspects = ranking == null ? List.of() : ranking.suspects();
+    return job.tests().stream()
+        .sorted(Comparator.comparing((HoldTest test) -> !test.clamped().isEmpty()))
+        .map(test -> HoldPlot.of(test, suspects, chosenSuspect()))
+        .toList();
+  }
+
+  private Optional<Suspect> chosenSuspect() {
+    return Optional.ofNullable(chosen.get()).map(SuspectRow::suspect);
+  }
+
+  /** What is listed, likeliest first. */
+  ObservableList<SuspectRow> rows() {
+    return shownRows;
+  }
+
+  /** One plot a hold test; those without clamps first, otherwise in the order they were done. */
+  ObservableList<HoldPlot> plots() {
+    return shownPlots;
+  }
+
+  /** The row whose curve shows; null before there is a ranking. */
+  ObjectProperty<SuspectRow> chosenProperty() {
+    return chosen;
+  }
+
+  /** Whether suspects below one per cent are listed too. */
+  BooleanProperty showUnlikelyProperty() {
+    return showUnlikely;
+  }
+
+  /** How many suspects are below one per cent. */
+  ReadOnlyIntegerProperty unlikelyProperty() {
+    return unlikely.getReadOnlyProperty();
+  }
+
+  /** The ranking behind the list; null until it is there. */
+  ObservableValue<Ranking> ranking() {
+    return jobs.ranking().resultProperty();
+  }
+
+  /** Assumptions of the ranking and what was understood of the files. */
+  List<String> notes() {
+    Ranking ranking = jobs.ranking().resultProperty().get();
+    Job job = jobs.jobProperty().get();
+    List<String> assumed = ranking == null ? List.of() : ranking.notes();
+    List<String> understood = job == null ? List.of() : job.understood();
+    return Stream.concat(assumed.stream(), understood.stream()).toList();
+  }
+
+  /** Whether a ranking is under way. */
+  ObservableValue<Boolean> busy() {
+    return jobs.ranking().busyProperty();
+  }
+
+  /** The open job; null while there is none. */
+  ObservableValue<Job> job() {
+    return jobs.jobProperty();
+  }
+}

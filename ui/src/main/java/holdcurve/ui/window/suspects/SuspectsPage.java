@@ -1,0 +1,78 @@
+package holdcurve.ui.window.suspects;
+
+import holdcurve.ui.window.frame.Page;
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.control.MenuItem;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** Measured against simulated, and who explains it. */
+public final class SuspectsPage implements Page {
+  /** Share of the width that the ranking takes, within its own limits [-]. */
+  private static final double RANKING_SHARE = 0.37;
+
+  private final BorderPane content = new BorderPane();
+  private final TestTabs tests;
+  private final RankingPanel ranking;
+  private final NotesStrip notes;
+
+  public SuspectsPage(SuspectsModel model) {
+    tests = new TestTabs(model);
+    ranking = new RankingPanel(model);
+    notes = new NotesStrip(model);
+    VBox.setVgrow(tests, Priority.ALWAYS);
+    VBox left = new VBox(tests, new SuspectDetails(model));
+    left.setMinWidth(0);
+    left.setPrefWidth(0);
+    HBox.setHgrow(left, Priority.ALWAYS);
+    ranking.prefWidthProperty().bind(content.widthProperty().multiply(RANKING_SHARE));
+    content.setTop(new VerdictBar(model));
+    content.setCenter(new HBox(left, ranking));
+    content.setBottom(notes);
+    model.ranking().addListener((property, before, now) -> focus());
+  }
+
+  @Override
+  public String title() {
+    return "Suspects";
+  }
+
+  @Override
+  public Node content() {
+    return content;
+  }
+
+  @Override
+  public List<MenuItem> actions() {
+    return List.of(
+        action("Next hold test", onShortcut(KeyCode.PAGE_DOWN), () -> tests.go(1)),
+        action("Previous hold test", onShortcut(KeyCode.PAGE_UP), () -> tests.go(-1)),
+        action("To the list of suspects", onShortcut(KeyCode.L), this::focus),
+        action(
+            "Fold notes in or out",
+            onShortcut(KeyCode.N),
+            () -> notes.setExpanded(!notes.isExpanded())));
+  }
+
+  private static KeyCombination onShortcut(KeyCode key) {
+    return new KeyCodeCombination(key, KeyCombination.SHORTCUT_DOWN);
+  }
+
+  private static MenuItem action(String text, KeyCombination keys, Runnable what) {
+    MenuItem item = new MenuItem(text);
+    item.setAccelerator(keys);
+    item.setOnAction(event -> what.run());
+    return item;
+  }
+
+  @Override
+  public void focus() {
+    ranking.focusList();
+  }
+}

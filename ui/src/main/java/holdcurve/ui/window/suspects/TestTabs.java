@@ -1,0 +1,44 @@
+package holdcurve.ui.window.suspects;
+
+import java.util.List;
+import javafx.collections.ListChangeListener;
+import javafx.scene.control.Tab;
+import javafx.scene.control.TabPane;
+
+/** One tab a hold test. */
+final class TestTabs extends TabPane {
+  private final SuspectsModel model;
+
+  TestTabs(SuspectsModel model) {
+    this.model = model;
+    setTabClosingPolicy(TabClosingPolicy.UNAVAILABLE);
+    model.plots().addListener((ListChangeListener<HoldPlot>) change -> update());
+    update();
+  }
+
+  private void update() {
+    List<HoldPlot> plots = model.plots();
+    List<String> ids = plots.stream().map(HoldPlot::test).toList();
+    if (!getTabs().stream().map(Tab::getText).toList().equals(ids)) {
+      getTabs().setAll(ids.stream().map(TestTabs::tab).toList());
+      getSelectionModel().selectFirst();
+    }
+    SuspectRow chosen = model.chosenProperty().get();
+    String name = chosen == null ? "" : chosen.suspect().name();
+    for (int i = 0; i < plots.size(); i++) {
+      ((PlotPanel) getTabs().get(i).getContent()).show(plots.get(i), name);
+    }
+  }
+
+  private static Tab tab(String id) {
+    return new Tab(id, new PlotPanel());
+  }
+
+  /** Goes on by {@code step} tests, round at the ends. */
+  void go(int step) {
+    if (!getTabs().isEmpty()) {
+      int now = getSelectionModel().getSelectedIndex();
+      getSelectionModel().select(Math.floorMod(now + step, getTabs().size()));
+    }
+  }
+}

@@ -1,0 +1,38 @@
+package holdcurve.ui.window.suspects;
+
+/** Unit in which a plot shows time since the pump stopped. */
+enum TimeAxis {
+  SECONDS("s", 1),
+  MINUTES("min", 60);
+
+  /** Holds shorter than this are shown in seconds [s]. */
+  static final double LONGEST_IN_SECONDS = 180;
+
+  private final String unit;
+  private final double seconds;
+
+  TimeAxis(String unit, double seconds) {
+    this.unit = unit;
+    this.seconds = seconds;
+  }
+
+  /**
+   * @param span length of the hold [s]
+   */
+  static TimeAxis of(double span) {
+    return span < LONGEST_IN_SECONDS ? SECONDS : MINUTES;
+  }
+
+  /** Name and unit, for the axis. */
+  String title() {
+    return "Time since the pump stopped [" + unit + "]";
+  }
+
+  /**
+   * @param time [s]
+   * @return in this unit
+   */
+  double in(double time) {
+    return time / seconds;
+  }
+}

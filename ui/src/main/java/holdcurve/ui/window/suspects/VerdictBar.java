@@ -1,0 +1,51 @@
+package holdcurve.ui.window.suspects;
+
+import holdcurve.infer.Ranking;
+import holdcurve.infer.Verdict;
+import holdcurve.ui.window.frame.Sign;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+
+/** The answer in one sentence, with a sign and a word for its kind. */
+final class VerdictBar extends HBox {
+  private final Label word = new Label();
+  private final Label sentence = new Label();
+
+  VerdictBar(SuspectsModel model) {
+    getStyleClass().add("hc-verdict");
+    setId("verdict");
+    word.getStyleClass().add("hc-word");
+    word.setMinWidth(Region.USE_PREF_SIZE);
+    sentence.getStyleClass().add("hc-sentence");
+    sentence.setWrapText(true);
+    sentence.setMinHeight(Region.USE_PREF_SIZE);
+    HBox.setHgrow(sentence, Priority.ALWAYS);
+    model.ranking().addListener((property, before, now) -> show(now));
+    show(model.ranking().getValue());
+  }
+
+  private void show(Ranking ranking) {
+    getStyleClass().setAll("hc-verdict");
+    setVisible(ranking != null);
+    setManaged(ranking != null);
+    if (ranking == null) {
+      return;
+    }
+    Verdict verdict = ranking.verdict();
+    switch (verdict.kind()) {
+      case LEAK -> show("leak", Sign.DROP, "Leak");
+      case SOUND -> show("sound", Sign.TICK, "Sound");
+      case OPEN -> show("open", Sign.QUESTION, "Not settled");
+      case UNEXPLAINED -> show("unexplained", Sign.CROSS, "Unexplained");
+    }
+    sentence.setText(verdict.sentence());
+  }
+
+  private void show(String style, Sign sign, String kind) {
+    getStyleClass().add(style);
+    word.setText(kind);
+    getChildren().setAll(sign.node(), word, sentence);
+  }
+}
