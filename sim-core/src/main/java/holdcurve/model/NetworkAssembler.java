@@ -42,7 +42,9 @@ public final class NetworkAssembler {
     this.operation = operation;
     this.parts = new NetworkBuilder(circuit.fluid(), operation);
     for (Part part : circuit.parts()) {
-      part.kind().assemble(part, parts);
+      if (part.kind() instanceof PartEquations kind) {
+        kind.assemble(part, parts);
+      }
     }
     for (LeakPath leak : condition.leaks()) {
       parts.addPassage(

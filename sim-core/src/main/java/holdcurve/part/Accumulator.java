@@ -1,12 +1,12 @@
 package holdcurve.part;
 
 import holdcurve.circuit.Part;
-import holdcurve.circuit.PartKind;
 import holdcurve.circuit.Ports;
 import holdcurve.circuit.Property;
 import holdcurve.circuit.Unit;
 import holdcurve.line.GasSpring;
 import holdcurve.model.NetworkBuilder;
+import holdcurve.model.PartEquations;
 import java.util.List;
 
 /**
@@ -17,7 +17,7 @@ import java.util.List;
  * <p>Sits at one connection point. A leak of its gas shows as a low {@code charge}, a torn
  * diaphragm as a leak to the air with no {@code gas}.
  */
-public final class Accumulator implements PartKind {
+public final class Accumulator implements PartEquations {
   public static final Property GAS =
       Property.of(
           "gas", Unit.MILLILITRE, 10, 0, 500, 0.5, "gas in it at its charge pressure", "assumed");

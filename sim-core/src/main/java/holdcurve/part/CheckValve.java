@@ -1,11 +1,11 @@
 package holdcurve.part;
 
 import holdcurve.circuit.Part;
-import holdcurve.circuit.PartKind;
 import holdcurve.circuit.Ports;
 import holdcurve.circuit.Property;
 import holdcurve.circuit.Unit;
 import holdcurve.model.NetworkBuilder;
+import holdcurve.model.PartEquations;
 import java.util.List;
 
 /**
@@ -15,7 +15,7 @@ import java.util.List;
  * past its {@code weep}, which is stated at 2 bar and goes in proportion to pressure. {@code from}
  * is the pump side.
  */
-public final class CheckValve implements PartKind {
+public final class CheckValve implements PartEquations {
   public static final Property CRACK =
       Property.of("crack", Unit.BAR, 0.1, 0, 2, 0.4, "pressure that opens it", "assumed");
   public static final Property WEEP =

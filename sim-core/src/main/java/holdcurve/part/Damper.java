@@ -1,12 +1,12 @@
 package holdcurve.part;
 
 import holdcurve.circuit.Part;
-import holdcurve.circuit.PartKind;
 import holdcurve.circuit.Ports;
 import holdcurve.circuit.Property;
 import holdcurve.circuit.Unit;
 import holdcurve.line.SpringDiaphragm;
 import holdcurve.model.NetworkBuilder;
+import holdcurve.model.PartEquations;
 import java.util.List;
 
 /**
@@ -15,7 +15,7 @@ import java.util.List;
  * <p>Sits at one connection point. It takes up most around {@code centre} and little near its
  * stops; a damper whose centre lies far from the hold pressure hardly softens the hold.
  */
-public final class Damper implements PartKind {
+public final class Damper implements PartEquations {
   public static final Property STROKE_VOLUME =
       Property.of(
           "stroke_volume",

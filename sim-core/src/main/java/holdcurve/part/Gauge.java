@@ -1,12 +1,12 @@
 package holdcurve.part;
 
 import holdcurve.circuit.Part;
-import holdcurve.circuit.PartKind;
 import holdcurve.circuit.Ports;
 import holdcurve.circuit.Property;
 import holdcurve.circuit.Unit;
 import holdcurve.line.GasSpring;
 import holdcurve.model.NetworkBuilder;
+import holdcurve.model.PartEquations;
 import java.util.List;
 
 /**
@@ -17,7 +17,7 @@ import java.util.List;
  * squeezed as pV = const and is often the softest thing in the whole circuit. Its class error and
  * the eye's reading error belong to the job, not here.
  */
-public final class Gauge implements PartKind {
+public final class Gauge implements PartEquations {
   public static final Property LAG =
       Property.of(
           "lag", Unit.SECOND, 0.5, 0.01, 10, 0.5, "how slowly the needle follows", "assumed");

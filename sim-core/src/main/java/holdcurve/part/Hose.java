@@ -1,13 +1,13 @@
 package holdcurve.part;
 
 import holdcurve.circuit.Part;
-import holdcurve.circuit.PartKind;
 import holdcurve.circuit.Ports;
 import holdcurve.circuit.Property;
 import holdcurve.circuit.Unit;
 import holdcurve.flow.LaminarLaw;
 import holdcurve.flow.Pipe;
 import holdcurve.model.NetworkBuilder;
+import holdcurve.model.PartEquations;
 import java.util.List;
 
 /**
@@ -19,7 +19,7 @@ import java.util.List;
  * how much of the hose is left on either side, and lets past what the test says. All values are
  * guesses with a wide spread: no measured fuel hose was found.
  */
-public final class Hose implements PartKind {
+public final class Hose implements PartEquations {
   public static final Property LENGTH =
       Property.of("length", Unit.METRE, 0.5, 0.01, 20, 0.3, "length", "assumed");
   public static final Property BORE =

@@ -1,10 +1,8 @@
 package holdcurve.part;
 
-import holdcurve.circuit.Part;
 import holdcurve.circuit.PartKind;
 import holdcurve.circuit.Ports;
 import holdcurve.circuit.Property;
-import holdcurve.model.NetworkBuilder;
 import java.util.List;
 
 /**
@@ -37,10 +35,5 @@ public final class Joint implements PartKind {
   @Override
   public List<Property> properties() {
     return PROPERTIES;
-  }
-
-  @Override
-  public void assemble(Part part, NetworkBuilder network) {
-    // sound joints neither store nor pass fuel
   }
 }

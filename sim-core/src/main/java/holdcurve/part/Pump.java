@@ -1,12 +1,12 @@
 package holdcurve.part;
 
 import holdcurve.circuit.Part;
-import holdcurve.circuit.PartKind;
 import holdcurve.circuit.Ports;
 import holdcurve.circuit.Property;
 import holdcurve.circuit.Unit;
 import holdcurve.flow.LaminarLaw;
 import holdcurve.model.NetworkBuilder;
+import holdcurve.model.PartEquations;
 import java.util.List;
 
 /**
@@ -16,7 +16,7 @@ import java.util.List;
  * relief valve lets back from {@code relief} on. Stopped: a passage that fuel slips back through.
  * {@code from} is the suction side, mostly the tank.
  */
-public final class Pump implements PartKind {
+public final class Pump implements PartEquations {
   public static final Property FREE_FLOW =
       Property.of(
           "free_flow",

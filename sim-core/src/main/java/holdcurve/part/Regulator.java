@@ -1,12 +1,12 @@
 package holdcurve.part;
 
 import holdcurve.circuit.Part;
-import holdcurve.circuit.PartKind;
 import holdcurve.circuit.Ports;
 import holdcurve.circuit.Property;
 import holdcurve.circuit.Unit;
 import holdcurve.model.NetworkBuilder;
 import holdcurve.model.Operation;
+import holdcurve.model.PartEquations;
 import holdcurve.model.ValveState;
 import java.util.List;
 
@@ -22,7 +22,7 @@ import java.util.List;
  * <p>Its set pressure counts against the surroundings, or against the intake manifold if it has a
  * reference hose to it ({@code manifold_reference}); a running engine's vacuum then lowers it.
  */
-public final class Regulator implements PartKind {
+public final class Regulator implements PartEquations {
   public static final Property SET =
       Property.of(
           "set", Unit.BAR, 2.5, 0.5, 6, 0.06, "pressure it holds while fuel flows", "assumed");

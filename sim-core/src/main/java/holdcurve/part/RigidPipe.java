@@ -1,13 +1,13 @@
 package holdcurve.part;
 
 import holdcurve.circuit.Part;
-import holdcurve.circuit.PartKind;
 import holdcurve.circuit.Ports;
 import holdcurve.circuit.Property;
 import holdcurve.circuit.Unit;
 import holdcurve.flow.Pipe;
 import holdcurve.line.ThickTube;
 import holdcurve.model.NetworkBuilder;
+import holdcurve.model.PartEquations;
 import java.util.List;
 
 /**
@@ -17,7 +17,7 @@ import java.util.List;
  * lengthwise (Lamé); of steel that is next to nothing, of polyamide more than the fuel itself. Flow
  * by wall friction with sharp ends. Its defaults are a common steel line; state {@code length}.
  */
-public final class RigidPipe implements PartKind {
+public final class RigidPipe implements PartEquations {
   public static final Property LENGTH =
       Property.of("length", Unit.METRE, 2, 0.01, 20, 0.3, "length", "assumed");
   public static final Property BORE =

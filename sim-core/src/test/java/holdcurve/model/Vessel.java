@@ -4,7 +4,6 @@ import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Condition;
 import holdcurve.circuit.LeakPath;
 import holdcurve.circuit.Part;
-import holdcurve.circuit.PartKind;
 import holdcurve.circuit.Ports;
 import holdcurve.circuit.Property;
 import holdcurve.flow.FlowLaw;
@@ -17,7 +16,7 @@ import java.util.Map;
  * The vessel of the closed forms: 40 mL of fuel at 0.9 GPa in a wall that takes 2e-13 m³/Pa,
  * together 2.444444e-13 m³/Pa, with a gauge that follows at once.
  */
-final class Vessel implements PartKind {
+final class Vessel implements PartEquations {
   static final double CAPACITY = 40e-6 / TestFluid.FUEL.modulus() + 2e-13;
 
   private static final String POINT = "inside";
