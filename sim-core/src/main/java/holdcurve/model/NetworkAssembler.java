@@ -4,10 +4,8 @@ import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Condition;
 import holdcurve.circuit.LeakPath;
 import holdcurve.circuit.Part;
-import holdcurve.fluid.Fluid;
-import holdcurve.line.Storage;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,37 +26,33 @@ public final class NetworkAssembler {
     LEDGER
   }
 
-  /**
-   * Time constant with which fuel trapped under a bonnet follows its surroundings: assumed, 25 min
-   * [s].
-   */
-  static final double THERMAL_TIME = 1500;
-
-  private static final Storage[] NO_STORAGE = {};
-
   private final Circuit circuit;
   private final Operation operation;
-  private final Detail detail;
   private final NetworkBuilder parts;
-  private final Map<String, Node> places = new HashMap<>();
-  private final List<Node> inner = new ArrayList<>();
-  private final List<Node> ledger = new ArrayList<>();
+  private final NodePlacement placement;
+  private final NodeStorage storage;
   private final List<NetworkLayout.CreepRow> creepRows = new ArrayList<>();
+  private final Map<Region, Integer> warmthRows = new EnumMap<>(Region.class);
+  private final Map<String, Integer> flowRows = new LinkedHashMap<>();
   private final List<Element> elements = new ArrayList<>();
   private int rows;
 
   private NetworkAssembler(Condition condition, Operation operation, Detail detail) {
     this.circuit = condition.circuit();
     this.operation = operation;
-    this.detail = detail;
     this.parts = new NetworkBuilder(circuit.fluid(), operation);
     for (Part part : circuit.parts()) {
-      part.kind().assemble(part, parts);
+      if (part.kind() instanceof PartEquations kind) {
+        kind.assemble(part, parts);
+      }
     }
     for (LeakPath leak : condition.leaks()) {
       parts.addPassage(
           "leak from " + leak.from() + " to " + leak.to(), leak.from(), leak.to(), leak.law());
     }
+    this.placement = new NodePlacement(circuit, operation, detail, parts.passages);
+    this.storage = new NodeStorage(parts, placement);
+    this.rows = placement.rows();
   }
 
   /**
@@ -69,92 +63,57 @@ public final class NetworkAssembler {
   }
 
   private Network build() {
-    placeNodes();
     addPassages();
     addCreep();
-    double[] swelling = liquidVolumes();
-    int warmthRow = addTemperature(swelling);
+    addTemperature();
     int gaugeRow = addGauge();
     NetworkLayout layout =
         new NetworkLayout(
-            inner,
-            places,
+            placement.inner(),
+            placement.places(),
             creepRows,
-            warmthRow,
+            warmthRows,
+            flowRows,
             gaugeRow,
             parts.gaugePoint == null ? "" : parts.gaugePoint,
-            detail == Detail.LEDGER ? ledger : List.of(),
+            placement.ledger(),
             rows);
     return new Network(
         layout,
         elements,
-        constantCapacity(swelling),
-        storages(),
+        storage.constantCapacity(),
+        storage.storages(),
+        thresholds(),
         operation.measuredTemperature().isPresent());
-  }
-
-  private void placeNodes() {
-    PointGroups groups = new PointGroups();
-    groups.add(Circuit.AIR);
-    groups.add(Circuit.MANIFOLD);
-    circuit.points().forEach(groups::add);
-    if (detail == Detail.LUMPED) {
-      for (NetworkBuilder.Passage passage : parts.passages) {
-        if (passage.open()) {
-          groups.join(passage.from(), passage.to());
-        }
-      }
-    }
-    for (List<String> group : groups.groups().values()) {
-      if (group.stream().noneMatch(circuit::isBoundary)) {
-        place(group, Node.inner(group.get(0), rows++), inner);
-      }
-    }
-    for (List<String> group : groups.groups().values()) {
-      group.stream()
-          .filter(circuit::isBoundary)
-          .findFirst()
-          .ifPresent(point -> place(group, boundary(point), ledger));
-    }
-  }
-
-  private void place(List<String> group, Node node, List<Node> kept) {
-    kept.add(node);
-    group.forEach(point -> places.put(point, node));
-  }
-
-  private Node boundary(String point) {
-    double pressure = point.equals(Circuit.MANIFOLD) ? operation.manifoldPressure() : 0;
-    return Node.fixed(point, detail == Detail.LEDGER ? rows++ : -1, pressure);
   }
 
   private void addPassages() {
     for (NetworkBuilder.Passage passage : parts.passages) {
-      Node from = place(passage.from(), passage.name());
-      Node to = place(passage.to(), passage.name());
+      Node from = placement.node(passage.from(), passage.name());
+      Node to = placement.node(passage.to(), passage.name());
       if (from != to) {
-        elements.add(new FlowElement(passage.name(), from, to, passage.law()));
+        elements.add(passage(passage, from, to));
       }
     }
     for (NetworkBuilder.Made made : parts.made) {
-      Node[] ends = {place(made.from(), "a part"), place(made.to(), "a part")};
+      Node[] ends = {placement.node(made.from(), "a part"), placement.node(made.to(), "a part")};
       elements.add(made.factory().apply(ends));
     }
   }
 
-  private Node place(String point, String what) {
-    Node node = places.get(point);
-    if (node == null) {
-      throw new IllegalArgumentException(
-          what + " names the point '" + point + "', which is not in " + circuit.title());
+  private Element passage(NetworkBuilder.Passage passage, Node from, Node to) {
+    if (operation.pace() == Pace.SLOW || passage.inertance() == 0) {
+      return new FlowElement(passage.name(), from, to, passage.law());
     }
-    return node;
+    flowRows.put(passage.name(), rows);
+    return InertLineElement.of(
+        passage.name(), from, to, rows++, passage.inertance(), passage.law());
   }
 
   private void addCreep() {
     Map<Node, Map<Double, Map<String, Double>>> walls = new LinkedHashMap<>();
     for (NetworkBuilder.Creep creep : parts.creeps) {
-      Node node = places.get(creep.point());
+      Node node = placement.node(creep.point(), "a hose");
       if (!node.boundary() && creep.compliance() > 0) {
         walls
             .computeIfAbsent(node, key -> new LinkedHashMap<>())
@@ -176,72 +135,54 @@ public final class NetworkAssembler {
     rows++;
   }
 
-  private double[] liquidVolumes() {
-    double[] volumes = new double[inner.size()];
-    for (NetworkBuilder.Amount liquid : parts.liquids) {
-      addAt(volumes, liquid.point(), liquid.value());
+  /**
+   * Fuel under the bonnet always has a temperature of its own, the floor's only if some is there.
+   */
+  private void addTemperature() {
+    for (Region region : Region.values()) {
+      double[] swelling = storage.liquid(region);
+      boolean any = false;
+      double expansion = circuit.fluid().thermalExpansion(operation.fuelTemperature());
+      for (int i = 0; i < swelling.length; i++) {
+        any |= swelling[i] > 0;
+        swelling[i] *= expansion;
+      }
+      if (any || region == Region.ENGINE) {
+        addTemperature(region, swelling);
+      }
     }
-    return volumes;
   }
 
-  private int addTemperature(double[] volumes) {
-    Fluid fluid = circuit.fluid();
-    double expansion = fluid.thermalExpansion(operation.fuelTemperature());
-    double[] swelling = new double[volumes.length];
-    for (int i = 0; i < swelling.length; i++) {
-      swelling[i] = expansion * volumes[i];
-    }
-    Node[] nodes = inner.toArray(Node[]::new);
+  private void addTemperature(Region region, double[] swelling) {
+    String name = "fuel temperature, " + region.title();
+    Node[] nodes = placement.inner().toArray(Node[]::new);
     if (operation.measuredTemperature().isPresent()) {
       elements.add(
           new MeasuredTemperatureElement(
-              "fuel temperature", operation.measuredTemperature().get(), nodes, swelling));
-      return -1;
+              name, operation.measuredTemperature().get(), nodes, swelling));
+    } else {
+      elements.add(new ThermalElement(name, rows, region.timeConstant(), nodes, swelling));
+      warmthRows.put(region, rows++);
     }
-    elements.add(new ThermalElement("fuel temperature", rows, THERMAL_TIME, nodes, swelling));
-    return rows++;
   }
 
   private int addGauge() {
     if (parts.gaugePoint == null) {
       return -1;
     }
-    Node node = place(parts.gaugePoint, "the gauge");
+    Node node = placement.node(parts.gaugePoint, "the gauge");
     elements.add(new GaugeElement("gauge", node, rows, parts.gaugeLag));
     return rows++;
   }
 
-  private double[] constantCapacity(double[] volumes) {
-    double modulus =
-        circuit.fluid().bulkModulusIsothermal(operation.fuelTemperature(), Fluid.ATMOSPHERE);
-    double[] capacity = new double[inner.size()];
-    for (int i = 0; i < capacity.length; i++) {
-      capacity[i] = (volumes[i] + NetworkBuilder.FITTING_VOLUME) / modulus;
+  private List<Threshold> thresholds() {
+    List<Threshold> thresholds = new ArrayList<>();
+    for (NetworkBuilder.Watched watched : parts.watched) {
+      Node node = placement.node(watched.point(), watched.part());
+      thresholds.add(
+          new Threshold(
+              watched.part(), node, watched.level(), watched.rising(), watched.becomes()));
     }
-    for (NetworkBuilder.Amount wall : parts.walls) {
-      addAt(capacity, wall.point(), wall.value());
-    }
-    return capacity;
-  }
-
-  private void addAt(double[] rows, String point, double value) {
-    Node node = places.get(point);
-    if (!node.boundary()) {
-      rows[node.row()] += value;
-    }
-  }
-
-  private Storage[][] storages() {
-    List<List<Storage>> held = new ArrayList<>();
-    inner.forEach(node -> held.add(new ArrayList<>()));
-    for (NetworkBuilder.Held storage : parts.storages) {
-      Node node = places.get(storage.point());
-      if (!node.boundary()) {
-        held.get(node.row()).add(storage.storage());
-      }
-    }
-    return held.stream()
-        .map(list -> list.isEmpty() ? NO_STORAGE : list.toArray(Storage[]::new))
-        .toArray(Storage[][]::new);
+    return thresholds;
   }
 }
