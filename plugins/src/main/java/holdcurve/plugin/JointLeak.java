@@ -9,9 +9,7 @@ import holdcurve.fault.LeakFault;
 import holdcurve.fault.Prior;
 import holdcurve.fault.Site;
 import holdcurve.flow.OpeningJointLaw;
-import holdcurve.part.Regions;
 import java.util.List;
-import java.util.Set;
 
 /**
  * Fuel past a hose on its stub: an elastomer that the pressure lifts before it leaks in proportion.
@@ -27,14 +25,6 @@ abstract class JointLeak implements LeakFault {
           "assumed: a slack clamp leaks from the start, a hard hose only under pressure",
           false);
 
-  /** One site for a stretch that no clamp divides: a gauge can't tell its joints apart. */
-  static List<Site> site(Circuit circuit, String id, String where, Set<String> piece) {
-    List<String> joints = Regions.joints(circuit, piece);
-    return joints.isEmpty()
-        ? List.of()
-        : List.of(new Site(id, where, piece.iterator().next(), joints));
-  }
-
   @Override
   public String repair() {
     return "Wipe every joint there dry, prime again and look; renew the hose end or clamp that turns wet.";
@@ -43,11 +33,6 @@ abstract class JointLeak implements LeakFault {
   @Override
   public List<FaultParameter> parameters() {
     return List.of(LeakSizes.leak(0.3, false), OPENING);
-  }
-
-  @Override
-  public double prevalence() {
-    return 0.7;
   }
 
   @Override
