@@ -1,11 +1,11 @@
 package holdcurve.ui.command;
 
+import holdcurve.check.InputException;
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Condition;
 import holdcurve.circuit.Part;
 import holdcurve.circuit.Unit;
 import holdcurve.file.CircuitReader;
-import holdcurve.file.InputException;
 import holdcurve.file.SafeFile;
 import holdcurve.hold.HoldSetup;
 import holdcurve.hold.HoldSimulator;
