@@ -11,12 +11,12 @@ import holdcurve.fault.Prior;
 import holdcurve.fault.Site;
 import holdcurve.flow.SeatLaw;
 import holdcurve.part.CheckValve;
-import java.util.ArrayList;
 import java.util.List;
 
 /** Fuel back past the check valve to the tank: a gap that the pressure itself presses shut. */
 public final class CheckValveSeatLeak implements LeakFault {
-  private static final double SPRING_PRELOAD = 2e4;
+  /** Even a ball without a spring is pushed home by its weight and the first drop [Pa]. */
+  private static final double LEAST_PRELOAD = 2e3;
 
   private static final FaultParameter CLOSING =
       new FaultParameter(
@@ -48,11 +48,7 @@ public final class CheckValveSeatLeak implements LeakFault {
 
   @Override
   public List<Site> sites(Circuit circuit) {
-    List<Site> sites = new ArrayList<>();
-    for (Part part : circuit.partsOf(CheckValve.KIND)) {
-      sites.add(new Site(part.id(), part.id(), part.to(), List.of(part.id())));
-    }
-    return sites;
+    return PartSites.of(circuit, CheckValve.KIND, Part::to);
   }
 
   @Override
@@ -60,16 +56,13 @@ public final class CheckValveSeatLeak implements LeakFault {
     return List.of(LeakSizes.leak(0.5, true), CLOSING);
   }
 
-  @Override
-  public double prevalence() {
-    return 1.5;
-  }
-
+  /** Its spring presses the seat as hard as it takes to crack it open. */
   @Override
   public Condition apply(Condition condition, Site site, double[] parameters) {
+    Part valve = condition.circuit().part(site.id());
+    double preload = Math.max(LEAST_PRELOAD, valve.value(CheckValve.CRACK));
     SeatLaw seat =
-        SeatLaw.throughPoint(parameters[0], LeakSizes.TEST_PRESSURE, SPRING_PRELOAD, parameters[1]);
-    String upstream = condition.circuit().part(site.id()).from();
-    return condition.with(new LeakPath(site.point(), upstream, seat));
+        SeatLaw.throughPoint(parameters[0], LeakSizes.TEST_PRESSURE, preload, parameters[1]);
+    return condition.with(new LeakPath(site.point(), valve.from(), seat));
   }
 }

@@ -5,10 +5,10 @@ import holdcurve.circuit.Part;
 import holdcurve.fault.Site;
 import holdcurve.part.CheckValve;
 import holdcurve.part.Regions;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
-/** A joint between the check valve and the feed clamp. */
+/** A joint between the check valve and the first clamp after it. */
 public final class FeedJointLeak extends JointLeak {
   @Override
   public String id() {
@@ -27,16 +27,11 @@ public final class FeedJointLeak extends JointLeak {
 
   @Override
   public List<Site> sites(Circuit circuit) {
-    Regions regions = Regions.of(circuit);
-    List<Site> sites = new ArrayList<>();
-    for (Part valve : circuit.partsOf(CheckValve.KIND)) {
-      sites.addAll(
-          site(
-              circuit,
-              valve.to(),
-              "between check valve and feed clamp",
-              regions.around(valve.to())));
-    }
-    return sites;
+    return circuit.partsOf(CheckValve.KIND).stream().flatMap(v -> after(v, circuit)).toList();
+  }
+
+  private static Stream<Site> after(Part valve, Circuit circuit) {
+    return new JointPlaces(circuit)
+        .site(valve.to(), Regions.of(circuit).around(valve.to())).stream();
   }
 }

@@ -3,11 +3,12 @@ package holdcurve.plugin;
 import holdcurve.circuit.Unit;
 import holdcurve.fault.FaultParameter;
 import holdcurve.fault.Prior;
+import holdcurve.part.Seats;
 
 /** What the leaks of the first set have in common. */
 final class LeakSizes {
   /** Pressure at which a leak is stated [Pa]. */
-  static final double TEST_PRESSURE = 2e5;
+  static final double TEST_PRESSURE = Seats.TEST_PRESSURE;
 
   private LeakSizes() {}
 
@@ -24,5 +25,21 @@ final class LeakSizes {
         new Prior.LogNormal(Unit.MILLILITRE_PER_MINUTE.toSi(median), 3),
         "assumed: 0.3 bar in five minutes, a common complaint, is about 0.1 mL/min",
         varies);
+  }
+
+  /**
+   * Where the flow through a hole or crack turns from laminar to free outflow.
+   *
+   * @param median [bar]
+   * @param factor one standard deviation [-]
+   * @param source without the word "assumed"
+   */
+  static FaultParameter transition(double median, double factor, String source) {
+    return new FaultParameter(
+        "pressure below which the flow is laminar",
+        Unit.BAR,
+        new Prior.LogNormal(Unit.BAR.toSi(median), factor),
+        "assumed: " + source,
+        false);
   }
 }

@@ -3,13 +3,12 @@ package holdcurve.plugin;
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Part;
 import holdcurve.fault.Site;
-import holdcurve.part.CheckValve;
 import holdcurve.part.Injector;
-import holdcurve.part.Regions;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 
-/** A joint between the feed clamp and the regulator: rail, ring line, gauge tee. */
+/** A joint beyond the first clamp: rail, ring line, and whatever other clamps divide off. */
 public final class RailJointLeak extends JointLeak {
   @Override
   public String id() {
@@ -23,18 +22,25 @@ public final class RailJointLeak extends JointLeak {
 
   @Override
   public String symptoms() {
-    return "A damp hose end, injector hose or gauge tee on the rail, or a smell of fuel above the engine.";
+    return "A damp hose end or injector hose on the rail or ring line, or a smell of fuel above the engine.";
   }
 
   @Override
   public List<Site> sites(Circuit circuit) {
-    Regions regions = Regions.of(circuit);
-    for (Part injector : circuit.partsOf(Injector.KIND)) {
-      Set<String> rail = regions.around(injector.from());
-      if (circuit.partsOf(CheckValve.KIND).stream().noneMatch(v -> rail.contains(v.to()))) {
-        return site(circuit, injector.from(), "between feed clamp and regulator", rail);
-      }
-    }
-    return List.of();
+    JointPlaces places = new JointPlaces(circuit);
+    Set<Set<String>> pieces = places.held();
+    pieces.removeAll(places.afterCheckValve());
+    List<Site> sites = new ArrayList<>();
+    pieces.forEach(piece -> sites.addAll(places.site(name(piece, circuit), piece)));
+    return sites;
+  }
+
+  /** Called by the point of the injectors where there are any. */
+  private static String name(Set<String> piece, Circuit circuit) {
+    return circuit.partsOf(Injector.KIND).stream()
+        .map(Part::from)
+        .filter(piece::contains)
+        .findFirst()
+        .orElse(piece.iterator().next());
   }
 }

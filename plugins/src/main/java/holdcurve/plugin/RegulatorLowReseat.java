@@ -11,7 +11,6 @@ import holdcurve.fault.Prior;
 import holdcurve.fault.Site;
 import holdcurve.flow.OpeningJointLaw;
 import holdcurve.part.Regulator;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -59,11 +58,7 @@ public final class RegulatorLowReseat implements LeakFault {
 
   @Override
   public List<Site> sites(Circuit circuit) {
-    List<Site> sites = new ArrayList<>();
-    for (Part part : circuit.partsOf(Regulator.KIND)) {
-      sites.add(new Site(part.id(), part.id(), part.from(), List.of(part.id())));
-    }
-    return sites;
+    return PartSites.of(circuit, Regulator.KIND, Part::from);
   }
 
   @Override

@@ -4,25 +4,21 @@ import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Condition;
 import holdcurve.circuit.LeakPath;
 import holdcurve.circuit.Part;
-import holdcurve.circuit.Unit;
 import holdcurve.fault.FaultParameter;
 import holdcurve.fault.LeakFault;
-import holdcurve.fault.Prior;
 import holdcurve.fault.Site;
 import holdcurve.flow.OrificeLaw;
 import holdcurve.part.Regulator;
-import java.util.ArrayList;
 import java.util.List;
 
-/** Fuel past the shut regulator into the return: dirt or a score holds a gap open. */
+/**
+ * Fuel past the shut regulator into the return: dirt or a score holds a gap open, whatever the
+ * pressure. A seat that leaks only while little load is on it, just below the set pressure, is
+ * {@link RegulatorLowReseat}; real ones lie between the two.
+ */
 public final class RegulatorSeatLeak implements LeakFault {
   private static final FaultParameter TRANSITION =
-      new FaultParameter(
-          "pressure below which the flow is laminar",
-          Unit.BAR,
-          new Prior.LogNormal(Unit.BAR.toSi(1), 6),
-          "assumed: from a score (free outflow) to a film under dirt (laminar)",
-          false);
+      LeakSizes.transition(1, 6, "from a score (free outflow) to a film under dirt (laminar)");
 
   @Override
   public String id() {
@@ -46,11 +42,7 @@ public final class RegulatorSeatLeak implements LeakFault {
 
   @Override
   public List<Site> sites(Circuit circuit) {
-    List<Site> sites = new ArrayList<>();
-    for (Part part : circuit.partsOf(Regulator.KIND)) {
-      sites.add(new Site(part.id(), part.id(), part.from(), List.of(part.id())));
-    }
-    return sites;
+    return PartSites.of(circuit, Regulator.KIND, Part::from);
   }
 
   @Override

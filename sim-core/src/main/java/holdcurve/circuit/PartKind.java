@@ -1,11 +1,10 @@
 package holdcurve.circuit;
 
-import holdcurve.model.NetworkBuilder;
 import java.util.List;
 
 /**
- * What all parts of one kind have in common: their name in files, their properties, and the
- * equations they bring.
+ * What all parts of one kind have in common: their name in files and their properties. A kind whose
+ * parts store or pass fuel also brings their equations ({@code holdcurve.model.PartEquations}).
  */
 public interface PartKind {
   /** The {@code kind} in circuit files, such as {@code hose}. */
@@ -18,7 +17,4 @@ public interface PartKind {
 
   /** The properties that a part of this kind has, in the order they are shown. */
   List<Property> properties();
-
-  /** Adds the storage, flow paths and states of {@code part} to a network under construction. */
-  void assemble(Part part, NetworkBuilder network);
 }

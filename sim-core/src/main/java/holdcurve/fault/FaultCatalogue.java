@@ -1,21 +1,24 @@
 package holdcurve.fault;
 
+import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.ServiceConfigurationError;
 import java.util.ServiceLoader;
-import java.util.Set;
 
 /**
  * The faults that were found, after checking what each says of itself.
  *
  * @param faults usable faults, in order of id
- * @param problems one sentence for each plugin that was left out
+ * @param problems one sentence for each plugin or jar that was left out
  */
 public record FaultCatalogue(List<LeakFault> faults, List<String> problems) {
+  /** A broken class path can fail again and again without end. */
+  private static final int MOST_FAILURES = 100;
+
   public FaultCatalogue {
     faults = List.copyOf(faults);
     problems = List.copyOf(problems);
@@ -23,35 +26,69 @@ public record FaultCatalogue(List<LeakFault> faults, List<String> problems) {
 
   /** Every fault on the class path. */
   public static FaultCatalogue load() {
-    return of(ServiceLoader.load(LeakFault.class).iterator());
+    return load(Optional.empty());
+  }
+
+  /**
+   * Every fault on the class path, and those in the jars of a folder. Jars are read in order of
+   * name; of two faults with one id the first is kept, those of the program before all others.
+   *
+   * <p>What comes from the folder is asked on threads of its own and given up after two seconds; a
+   * plugin that fails costs only itself.
+   */
+  public static FaultCatalogue load(Optional<Path> folder) {
+    return load(folder, PluginCall.USUAL_LIMIT);
+  }
+
+  static FaultCatalogue load(Optional<Path> folder, Duration limit) {
+    Admission admission = new Admission();
+    addAll(ServiceLoader.load(LeakFault.class).iterator(), admission);
+    folder.ifPresent(path -> new PluginFolder(path, limit).addTo(admission));
+    return admission.catalogue();
   }
 
   static FaultCatalogue of(Iterator<LeakFault> found) {
-    List<LeakFault> faults = new ArrayList<>();
-    List<String> problems = new ArrayList<>();
-    Set<String> ids = new HashSet<>();
-    while (true) {
+    Admission admission = new Admission();
+    addAll(found, admission);
+    return admission.catalogue();
+  }
+
+  private static void addAll(Iterator<LeakFault> found, Admission admission) {
+    PluginCall call = PluginCall.direct();
+    for (int failures = 0; failures < MOST_FAILURES; ) {
       try {
         if (!found.hasNext()) {
-          break;
+          return;
         }
-        LeakFault fault = found.next();
-        String problem = FaultCheck.problem(fault, ids);
-        if (problem.isEmpty()) {
-          faults.add(fault);
-        } else {
-          problems.add(problem);
-        }
-      } catch (ServiceConfigurationError e) {
-        problems.add("A fault plugin can't be loaded: " + e.getMessage() + ".");
+        admission.admit(found.next(), "", call);
+      } catch (ServiceConfigurationError | LinkageError e) {
+        failures++;
+        admission.refuse("A fault plugin can't be loaded (" + FaultFailure.words(e) + ").");
       }
     }
-    faults.sort((a, b) -> a.id().compareTo(b.id()));
-    return new FaultCatalogue(faults, problems);
   }
 
   /** The fault of that id; empty if there is none. */
   public Optional<LeakFault> byId(String id) {
     return faults.stream().filter(fault -> fault.id().equals(id)).findFirst();
+  }
+
+  /** Only those that a hold can speak for, with the same problems. */
+  public FaultCatalogue showingInHold() {
+    return new FaultCatalogue(faults.stream().filter(LeakFault::showsInHold).toList(), problems);
+  }
+
+  /**
+   * What went wrong since the faults were loaded: one sentence for each fault that gave a bad
+   * answer when it was asked for its sites or a condition.
+   */
+  public List<String> failures() {
+    List<String> sentences = new ArrayList<>();
+    for (LeakFault fault : faults) {
+      if (fault instanceof GuardedFault guarded) {
+        guarded.failure().ifPresent(failure -> sentences.add(failure.getMessage()));
+      }
+    }
+    return sentences;
   }
 }

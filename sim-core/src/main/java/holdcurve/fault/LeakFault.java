@@ -47,12 +47,22 @@ public interface LeakFault {
 
   /**
    * How common it is beside other faults, before any reading. One is as common as the faults of the
-   * first set on average.
+   * first set on average. The data file of priors overrules it for the faults it lists.
    *
    * @return relative weight [-], positive
    */
   default double prevalence() {
     return 1;
+  }
+
+  /**
+   * Whether the fall of the pressure after the pump has stopped can speak for this fault. One that
+   * acts only while fuel flows says false, so that a ranking made from holds alone leaves it out
+   * instead of sharing probability with something it cannot see. So does one whose whole effect on
+   * a hold is what softer hoses would do too.
+   */
+  default boolean showsInHold() {
+    return true;
   }
 
   /**

@@ -13,9 +13,9 @@ import java.util.function.ToDoubleFunction;
  * <pre>C_i(p_i) dp_i/dt = Σ Q_in − Σ Q_out + α V_i dT/dt − Σ dv/dt</pre>
  *
  * <p>State rows, in this order: node pressures [Pa gauge], with a ledger the volume each boundary
- * has received [m³], creep volumes [m³], the fuel's excess temperature [K] unless it was measured,
- * the gauge reading [Pa] if there is a gauge. Immutable and without scratch space: threads may
- * share it.
+ * has received [m³], flows of lines whose fuel has mass [m³/s], creep volumes [m³], the excess
+ * temperature of each region's fuel [K] unless it was measured, the gauge reading [Pa] if there is
+ * a gauge. Immutable and without scratch space: threads may share it.
  */
 public final class Network implements StiffEquations {
   private final NetworkLayout layout;
@@ -24,6 +24,7 @@ public final class Network implements StiffEquations {
   private final Element[] bent;
   private final double[] constantCapacity;
   private final Storage[][] storages;
+  private final List<Threshold> thresholds;
   private final boolean timed;
 
   Network(
@@ -31,6 +32,7 @@ public final class Network implements StiffEquations {
       List<Element> elements,
       double[] constantCapacity,
       Storage[][] storages,
+      List<Threshold> thresholds,
       boolean timed) {
     this.layout = layout;
     this.elements = elements.toArray(Element[]::new);
@@ -38,6 +40,7 @@ public final class Network implements StiffEquations {
     this.bent = bent(this.elements);
     this.constantCapacity = constantCapacity;
     this.storages = storages;
+    this.thresholds = List.copyOf(thresholds);
     this.timed = timed;
   }
 
@@ -79,6 +82,11 @@ public final class Network implements StiffEquations {
   /** Whether each row of the state stands for the same in the other network. */
   public boolean hasStatesOf(Network other) {
     return layout.isLike(other.layout);
+  }
+
+  /** Pressures at which a valve changes its state. */
+  public List<Threshold> thresholds() {
+    return thresholds;
   }
 
   @Override
@@ -176,7 +184,8 @@ public final class Network implements StiffEquations {
    *
    * @param pressure of each connection point [Pa gauge]
    * @param soak how long that pressure has stood, for the hose walls [s]
-   * @param warmth fuel temperature over its surroundings [K]
+   * @param warmth temperature of the fuel under the bonnet over its surroundings [K]; fuel
+   *     elsewhere is as warm as its surroundings
    */
   public double[] stateAt(ToDoubleFunction<String> pressure, double soak, double warmth) {
     double[] y = new double[getDimension()];

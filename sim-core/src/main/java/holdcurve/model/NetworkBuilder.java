@@ -21,22 +21,28 @@ public final class NetworkBuilder {
   final List<Passage> passages = new ArrayList<>();
   final List<Made> made = new ArrayList<>();
   final List<Held> storages = new ArrayList<>();
-  final List<Amount> liquids = new ArrayList<>();
-  final List<Amount> walls = new ArrayList<>();
+  final List<Liquid> liquids = new ArrayList<>();
+  final List<Wall> walls = new ArrayList<>();
   final List<Creep> creeps = new ArrayList<>();
+  final List<Watched> watched = new ArrayList<>();
   String gaugePoint;
   double gaugeLag;
 
   /** A passage; an open one may be left out where its two ends are treated as one place. */
-  record Passage(String name, String from, String to, Supplier<FlowLaw> law, boolean open) {}
+  record Passage(
+      String name, String from, String to, Supplier<FlowLaw> law, boolean open, double inertance) {}
 
   record Made(String from, String to, Function<Node[], Element> factory) {}
 
   record Held(String point, Storage storage) {}
 
-  record Amount(String point, double value) {}
+  record Liquid(String point, double volume, Region region) {}
+
+  record Wall(String point, double compliance) {}
 
   record Creep(String point, double compliance, double relaxationTime) {}
+
+  record Watched(String part, String point, double level, boolean rising, ValveState becomes) {}
 
   public NetworkBuilder(Fluid fluid, Operation operation) {
     this.fluid = fluid;
@@ -53,14 +59,22 @@ public final class NetworkBuilder {
     return fluid;
   }
 
-  /** Liquid volume at a point [m³]: it is compressed by pressure and swells with temperature. */
+  /**
+   * Liquid volume at a point [m³], under the bonnet: it is compressed by pressure and swells with
+   * temperature.
+   */
   public void addLiquid(String point, double volume) {
-    liquids.add(new Amount(point, volume));
+    addLiquid(point, volume, Region.ENGINE);
+  }
+
+  /** Liquid volume at a point [m³] in a region. */
+  public void addLiquid(String point, double volume, Region region) {
+    liquids.add(new Liquid(point, volume, region));
   }
 
   /** A wall that gives with pressure by the same amount everywhere in its range [m³/Pa]. */
   public void addWall(String point, double compliance) {
-    walls.add(new Amount(point, compliance));
+    walls.add(new Wall(point, compliance));
   }
 
   /** A storage whose capacity depends on pressure, such as a damper or trapped air. */
@@ -83,22 +97,43 @@ public final class NetworkBuilder {
    * gauge can show.
    */
   public void addOpenLine(String name, String from, String to, FlowLaw law) {
-    addOpenLine(name, from, to, () -> law);
+    addOpenLine(name, from, to, law, 0);
+  }
+
+  /**
+   * An open line whose fuel has mass. It counts where changes are fast ({@link Pace#FAST}).
+   *
+   * @param inertance ρ·L/A [Pa·s²/m³]
+   */
+  public void addOpenLine(String name, String from, String to, FlowLaw law, double inertance) {
+    addOpenLine(name, from, to, () -> law, inertance);
   }
 
   /** Likewise, for a law that costs something to work out: it is asked for only if it is needed. */
-  public void addOpenLine(String name, String from, String to, Supplier<FlowLaw> law) {
-    passages.add(new Passage(name, from, to, law, true));
+  public void addOpenLine(
+      String name, String from, String to, Supplier<FlowLaw> law, double inertance) {
+    passages.add(new Passage(name, from, to, law, true, inertance));
   }
 
   /** A passage that matters however little flows: a seat, a leak, a clamped hose. */
   public void addPassage(String name, String from, String to, FlowLaw law) {
-    passages.add(new Passage(name, from, to, () -> law, false));
+    passages.add(new Passage(name, from, to, () -> law, false, 0));
   }
 
   /** Any other element between two points. */
   public void addElement(String from, String to, Function<Node[], Element> factory) {
     made.add(new Made(from, to, factory));
+  }
+
+  /**
+   * A pressure at which a part changes from the {@link ValveState} that it was assembled in.
+   *
+   * @param level at {@code point} [Pa gauge]
+   * @param rising whether on the way up, else on the way down
+   */
+  public void addThreshold(
+      String part, String point, double level, boolean rising, ValveState becomes) {
+    watched.add(new Watched(part, point, level, rising, becomes));
   }
 
   /**

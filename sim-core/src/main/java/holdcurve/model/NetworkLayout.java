@@ -10,7 +10,8 @@ import java.util.Map;
  * @param nodes inner nodes, by row
  * @param places connection point → node or boundary it lies on
  * @param creepRows hose walls
- * @param warmthRow row of the fuel's excess temperature, or -1
+ * @param warmthRows region → row of its fuel's excess temperature; empty if it was measured
+ * @param flowRows line → row of its flow, where its fuel has mass
  * @param gaugeRow row of the gauge reading, or -1
  * @param gaugePoint connection point of the gauge, or empty
  * @param ledger boundaries whose received volume is a state
@@ -20,7 +21,8 @@ public record NetworkLayout(
     List<Node> nodes,
     Map<String, Node> places,
     List<CreepRow> creepRows,
-    int warmthRow,
+    Map<Region, Integer> warmthRows,
+    Map<String, Integer> flowRows,
     int gaugeRow,
     String gaugePoint,
     List<Node> ledger,
@@ -43,12 +45,23 @@ public record NetworkLayout(
     return node;
   }
 
+  /** Row of the excess temperature of fuel under the bonnet, or -1 if it was measured. */
+  public int warmthRow() {
+    return warmthRow(Region.ENGINE);
+  }
+
+  /** Row of the excess temperature of a region's fuel, or -1 if it has none. */
+  public int warmthRow(Region region) {
+    return warmthRows.getOrDefault(region, -1);
+  }
+
   /** Whether each row stands for the same in both, whatever the sizes behind it. */
   boolean isLike(NetworkLayout other) {
     if (dimension != other.dimension
-        || warmthRow != other.warmthRow
         || gaugeRow != other.gaugeRow
         || creepRows.size() != other.creepRows.size()
+        || !warmthRows.equals(other.warmthRows)
+        || !flowRows.equals(other.flowRows)
         || !nodes.equals(other.nodes)
         || !ledger.equals(other.ledger)) {
       return false;
@@ -66,11 +79,18 @@ public record NetworkLayout(
     if (row < nodes.size()) {
       return "pressure at " + nodes.get(row).name();
     }
-    if (row == warmthRow) {
-      return "fuel temperature";
+    for (Map.Entry<Region, Integer> warmth : warmthRows.entrySet()) {
+      if (warmth.getValue() == row) {
+        return "fuel temperature, " + warmth.getKey().title();
+      }
     }
     if (row == gaugeRow) {
       return "gauge reading";
+    }
+    for (Map.Entry<String, Integer> flow : flowRows.entrySet()) {
+      if (flow.getValue() == row) {
+        return "flow through " + flow.getKey();
+      }
     }
     for (CreepRow creep : creepRows) {
       if (creep.row() == row) {
@@ -82,15 +102,16 @@ public record NetworkLayout(
 
   /**
    * Size below which an absolute error of a row no longer matters [unit of the row]: 0.01 bar, 1
-   * mm³, 0.01 K.
+   * mm³, 0.01 K, 1 mm³/s.
    *
    * @return one value a row
    */
   public double[] scales() {
     double[] scales = new double[dimension];
     for (int row = 0; row < dimension; row++) {
-      scales[row] = row < nodes.size() || row == gaugeRow ? 1e3 : row == warmthRow ? 1e-2 : 1e-9;
+      scales[row] = row < nodes.size() || row == gaugeRow ? 1e3 : 1e-9;
     }
+    warmthRows.values().forEach(row -> scales[row] = 1e-2);
     return scales;
   }
 
@@ -105,9 +126,16 @@ public record NetworkLayout(
   }
 
   void carryRest(double[] carried, double[] y, NetworkLayout before) {
-    if (warmthRow >= 0 && before.warmthRow >= 0) {
-      carried[warmthRow] = y[before.warmthRow];
-    }
+    warmthRows.forEach(
+        (region, row) -> {
+          int earlier = before.warmthRow(region);
+          carried[row] = earlier < 0 ? 0 : y[earlier];
+        });
+    flowRows.forEach(
+        (line, row) -> {
+          Integer earlier = before.flowRows.get(line);
+          carried[row] = earlier == null ? 0 : y[earlier];
+        });
     if (gaugeRow >= 0 && before.gaugeRow >= 0) {
       carried[gaugeRow] = y[before.gaugeRow];
     }

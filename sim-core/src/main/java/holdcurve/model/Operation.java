@@ -16,6 +16,9 @@ import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
  * @param manifoldPressure intake manifold [Pa gauge]
  * @param fuelTemperature of the fuel at the start [K]
  * @param measuredTemperature fuel temperature [K] against time [s], where it was logged
+ * @param valves valve id → its state, in a run that follows it; a regulator that isn't named is
+ *     open while the pump runs and on its way to its seat when it doesn't
+ * @param pace whether pressures change slowly or fast
  */
 public record Operation(
     boolean pumpRunning,
@@ -23,17 +26,21 @@ public record Operation(
     double injectorDuty,
     double manifoldPressure,
     double fuelTemperature,
-    Optional<PolynomialSplineFunction> measuredTemperature) {
+    Optional<PolynomialSplineFunction> measuredTemperature,
+    Map<String, ValveState> valves,
+    Pace pace) {
   /** 20 °C, where nothing else is known [K]. */
   public static final double ROOM_TEMPERATURE = 293.15;
 
   public Operation {
     clamps = Map.copyOf(clamps);
+    valves = Map.copyOf(valves);
   }
 
   /** Pump stopped, engine stopped, no clamp. */
   public static Operation holding() {
-    return new Operation(false, Map.of(), 0, 0, ROOM_TEMPERATURE, Optional.empty());
+    return new Operation(
+        false, Map.of(), 0, 0, ROOM_TEMPERATURE, Optional.empty(), Map.of(), Pace.SLOW);
   }
 
   /** Pump running on its bridged relay, engine stopped. */
@@ -43,7 +50,14 @@ public record Operation(
 
   public Operation withPump(boolean running) {
     return new Operation(
-        running, clamps, injectorDuty, manifoldPressure, fuelTemperature, measuredTemperature);
+        running,
+        clamps,
+        injectorDuty,
+        manifoldPressure,
+        fuelTemperature,
+        measuredTemperature,
+        valves,
+        pace);
   }
 
   /**
@@ -54,20 +68,76 @@ public record Operation(
     Map<String, Double> set = new TreeMap<>();
     hoses.forEach(hose -> set.put(hose, conductance));
     return new Operation(
-        pumpRunning, set, injectorDuty, manifoldPressure, fuelTemperature, measuredTemperature);
+        pumpRunning,
+        set,
+        injectorDuty,
+        manifoldPressure,
+        fuelTemperature,
+        measuredTemperature,
+        valves,
+        pace);
   }
 
+  /**
+   * @param duty share of the time that injectors are open [-]
+   * @param manifold intake manifold [Pa gauge]
+   */
   public Operation withEngine(double duty, double manifold) {
-    return new Operation(pumpRunning, clamps, duty, manifold, fuelTemperature, measuredTemperature);
+    return new Operation(
+        pumpRunning, clamps, duty, manifold, fuelTemperature, measuredTemperature, valves, pace);
   }
 
   public Operation withFuelTemperature(double kelvin) {
     return new Operation(
-        pumpRunning, clamps, injectorDuty, manifoldPressure, kelvin, measuredTemperature);
+        pumpRunning,
+        clamps,
+        injectorDuty,
+        manifoldPressure,
+        kelvin,
+        measuredTemperature,
+        valves,
+        pace);
   }
 
+  /**
+   * @param curve fuel temperature [K] against time [s]
+   */
   public Operation withMeasuredTemperature(PolynomialSplineFunction curve) {
     return new Operation(
-        pumpRunning, clamps, injectorDuty, manifoldPressure, fuelTemperature, Optional.of(curve));
+        pumpRunning,
+        clamps,
+        injectorDuty,
+        manifoldPressure,
+        fuelTemperature,
+        Optional.of(curve),
+        valves,
+        pace);
+  }
+
+  /** A copy in which one valve is in a known state; the others stay as they are. */
+  public Operation withValve(String part, ValveState state) {
+    Map<String, ValveState> set = new TreeMap<>(valves);
+    set.put(part, state);
+    return new Operation(
+        pumpRunning,
+        clamps,
+        injectorDuty,
+        manifoldPressure,
+        fuelTemperature,
+        measuredTemperature,
+        set,
+        pace);
+  }
+
+  public Operation at(Pace other) {
+    return new Operation(
+        pumpRunning,
+        clamps,
+        injectorDuty,
+        manifoldPressure,
+        fuelTemperature,
+        measuredTemperature,
+        valves,
+        other);
   }
 }

@@ -1,15 +1,21 @@
 package holdcurve.part;
 
 import holdcurve.circuit.Part;
-import holdcurve.circuit.PartKind;
 import holdcurve.circuit.Ports;
 import holdcurve.circuit.Property;
 import holdcurve.circuit.Unit;
 import holdcurve.model.NetworkBuilder;
+import holdcurve.model.PartEquations;
 import java.util.List;
 
-/** The valve that keeps the pressure in when the pump stops. */
-public final class CheckValve implements PartKind {
+/**
+ * The valve that keeps the pressure in when the pump stops.
+ *
+ * <p>Forward it opens smoothly once its inlet exceeds its outlet by {@code crack}; backward it lets
+ * past its {@code weep}, which is stated at 2 bar and goes in proportion to pressure. {@code from}
+ * is the pump side.
+ */
+public final class CheckValve implements PartEquations {
   public static final Property CRACK =
       Property.of("crack", Unit.BAR, 0.1, 0, 2, 0.4, "pressure that opens it", "assumed");
   public static final Property WEEP =

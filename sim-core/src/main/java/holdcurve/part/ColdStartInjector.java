@@ -2,17 +2,19 @@ package holdcurve.part;
 
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Part;
-import holdcurve.circuit.PartKind;
 import holdcurve.circuit.Ports;
 import holdcurve.circuit.Property;
 import holdcurve.circuit.Unit;
 import holdcurve.model.NetworkBuilder;
+import holdcurve.model.PartEquations;
 import java.util.List;
 
 /**
  * The extra injector for cold starts: shut in every test here, and as able to drip as the others.
+ *
+ * <p>Sits at one connection point and weeps into the intake manifold, in proportion to pressure.
  */
-public final class ColdStartInjector implements PartKind {
+public final class ColdStartInjector implements PartEquations {
   public static final Property WEEP =
       Property.of(
           "weep",

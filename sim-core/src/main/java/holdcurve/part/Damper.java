@@ -1,16 +1,21 @@
 package holdcurve.part;
 
 import holdcurve.circuit.Part;
-import holdcurve.circuit.PartKind;
 import holdcurve.circuit.Ports;
 import holdcurve.circuit.Property;
 import holdcurve.circuit.Unit;
 import holdcurve.line.SpringDiaphragm;
 import holdcurve.model.NetworkBuilder;
+import holdcurve.model.PartEquations;
 import java.util.List;
 
-/** Pulsation damper: a spring-loaded diaphragm. */
-public final class Damper implements PartKind {
+/**
+ * Pulsation damper: a spring-loaded diaphragm between two soft stops.
+ *
+ * <p>Sits at one connection point. It takes up most around {@code centre} and little near its
+ * stops; a damper whose centre lies far from the hold pressure hardly softens the hold.
+ */
+public final class Damper implements PartEquations {
   public static final Property STROKE_VOLUME =
       Property.of(
           "stroke_volume",

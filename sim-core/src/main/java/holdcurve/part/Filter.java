@@ -1,16 +1,22 @@
 package holdcurve.part;
 
 import holdcurve.circuit.Part;
-import holdcurve.circuit.PartKind;
 import holdcurve.circuit.Ports;
 import holdcurve.circuit.Property;
 import holdcurve.circuit.Unit;
 import holdcurve.flow.OrificeLaw;
 import holdcurve.model.NetworkBuilder;
+import holdcurve.model.PartEquations;
 import java.util.List;
 
-/** The fuel filter: a resistance to flow and some fuel in its housing. */
-public final class Filter implements PartKind {
+/**
+ * The fuel filter: a resistance to flow and some fuel in its housing, half of it on either side.
+ *
+ * <p>Its {@code drop} is stated at 1 L/min; the flow goes in proportion to pressure up to about
+ * there, as through a fine medium, and with its root above. A clogged filter is a large {@code
+ * drop}: it shows while the pump runs, and in a hold not at all.
+ */
+public final class Filter implements PartEquations {
   public static final Property DROP =
       Property.of("drop", Unit.BAR, 0.05, 0.001, 5, 0.6, "pressure it takes at 1 L/min", "assumed");
   public static final Property VOLUME =

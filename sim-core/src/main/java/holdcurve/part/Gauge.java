@@ -1,16 +1,23 @@
 package holdcurve.part;
 
 import holdcurve.circuit.Part;
-import holdcurve.circuit.PartKind;
 import holdcurve.circuit.Ports;
 import holdcurve.circuit.Property;
 import holdcurve.circuit.Unit;
 import holdcurve.line.GasSpring;
 import holdcurve.model.NetworkBuilder;
+import holdcurve.model.PartEquations;
 import java.util.List;
 
-/** Where the pressure gauge is tee’d in, with the short hose that leads to it. */
-public final class Gauge implements PartKind {
+/**
+ * Where the pressure gauge is tee’d in, with the short hose that leads to it.
+ *
+ * <p>Sits at one connection point; a circuit has exactly one. The needle follows with a first-order
+ * lag. The gauge hose is a dead end that priming doesn't flush, so some air stays in it: it is
+ * squeezed as pV = const and is often the softest thing in the whole circuit. Its class error and
+ * the eye's reading error belong to the job, not here.
+ */
+public final class Gauge implements PartEquations {
   public static final Property LAG =
       Property.of(
           "lag", Unit.SECOND, 0.5, 0.01, 10, 0.5, "how slowly the needle follows", "assumed");
@@ -55,7 +62,9 @@ public final class Gauge implements PartKind {
   public void assemble(Part part, NetworkBuilder network) {
     network.setGauge(part.from(), part.value(LAG));
     if (part.value(AIR) > 0) {
-      network.addStorage(part.from(), GasSpring.trappedAir(part.value(AIR), 1));
+      network.addStorage(
+          part.from(),
+          GasSpring.trappedAir(part.value(AIR), network.operation().pace().gasExponent()));
     }
   }
 }

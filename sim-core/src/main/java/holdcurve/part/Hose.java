@@ -1,20 +1,25 @@
 package holdcurve.part;
 
 import holdcurve.circuit.Part;
-import holdcurve.circuit.PartKind;
 import holdcurve.circuit.Ports;
 import holdcurve.circuit.Property;
 import holdcurve.circuit.Unit;
-import holdcurve.flow.FlowLaw;
 import holdcurve.flow.LaminarLaw;
 import holdcurve.flow.Pipe;
 import holdcurve.model.NetworkBuilder;
+import holdcurve.model.PartEquations;
 import java.util.List;
 
 /**
  * Flexible hose: it stretches with pressure, at once and then for minutes, and it can be clamped.
+ *
+ * <p>What it takes up at once is in proportion to pressure and length. Two creep branches follow,
+ * each tending to its share of that with its own time constant: after priming they go on taking
+ * fuel, so the pressure falls though nothing leaks. A clamp sits at {@code clamp_at}, which decides
+ * how much of the hose is left on either side, and lets past what the test says. All values are
+ * guesses with a wide spread: no measured fuel hose was found.
  */
-public final class Hose implements PartKind {
+public final class Hose implements PartEquations {
   public static final Property LENGTH =
       Property.of("length", Unit.METRE, 0.5, 0.01, 20, 0.3, "length", "assumed");
   public static final Property BORE =
@@ -82,6 +87,8 @@ public final class Hose implements PartKind {
   public static final Property CLAMPABLE =
       Property.flag("clampable", true, "whether a clamp can be set on it");
 
+  public static final Property UNDER_FLOOR = Lines.UNDER_FLOOR;
+
   public static final Hose KIND = new Hose();
 
   private static final List<Property> PROPERTIES =
@@ -94,7 +101,8 @@ public final class Hose implements PartKind {
           SLOW_CREEP,
           SLOW_CREEP_TIME,
           CLAMP_AT,
-          CLAMPABLE);
+          CLAMPABLE,
+          UNDER_FLOOR);
 
   private Hose() {}
 
@@ -125,7 +133,8 @@ public final class Hose implements PartKind {
     addHalf(part, part.to(), 1 - split, network);
     Double clamp = network.operation().clamps().get(part.id());
     if (clamp == null) {
-      network.addOpenLine(part.id(), part.from(), part.to(), () -> openBore(part, network));
+      Pipe pipe = new Pipe(part.value(BORE), part.value(LENGTH), SMOOTH, HOSE_ENDS);
+      Lines.addOpenBore(part, pipe, network);
     } else {
       network.addPassage("clamped " + part.id(), part.from(), part.to(), new LaminarLaw(clamp));
     }
@@ -135,15 +144,10 @@ public final class Hose implements PartKind {
     double length = share * part.value(LENGTH);
     double bore = part.value(BORE);
     double compliance = length * part.value(COMPLIANCE);
-    network.addLiquid(point, Math.PI / 4 * bore * bore * length);
+    network.addLiquid(point, Math.PI / 4 * bore * bore * length, Lines.region(part));
     network.addWall(point, compliance);
     network.addCreep(point, compliance * part.value(QUICK_CREEP), part.value(QUICK_CREEP_TIME));
     network.addCreep(point, compliance * part.value(SLOW_CREEP), part.value(SLOW_CREEP_TIME));
-  }
-
-  private static FlowLaw openBore(Part part, NetworkBuilder network) {
-    Pipe pipe = new Pipe(part.value(BORE), part.value(LENGTH), SMOOTH, HOSE_ENDS);
-    return Lines.law(pipe, network);
   }
 
   /** Roughness of rubber hose: assumed [m]. */

@@ -2,16 +2,22 @@ package holdcurve.part;
 
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Part;
-import holdcurve.circuit.PartKind;
 import holdcurve.circuit.Ports;
 import holdcurve.circuit.Property;
 import holdcurve.circuit.Unit;
 import holdcurve.flow.OrificeLaw;
 import holdcurve.model.NetworkBuilder;
+import holdcurve.model.PartEquations;
 import java.util.List;
 
-/** One or several like injectors on the rail. */
-public final class Injector implements PartKind {
+/**
+ * One or several like injectors on the rail.
+ *
+ * <p>Shut, each weeps into the intake manifold in proportion to pressure. With the engine running
+ * the spray is averaged over time: duty · Q_s · √(Δp/Δp_rated), Δp against the manifold. Single
+ * pulses and opening delay belong to the bench sheet.
+ */
+public final class Injector implements PartEquations {
   public static final Property COUNT =
       Property.of("count", Unit.NONE, 1, 1, 16, 0, "how many", "convention");
   public static final Property STATIC_FLOW =

@@ -1,13 +1,14 @@
 package holdcurve.part;
 
-import holdcurve.circuit.Part;
 import holdcurve.circuit.PartKind;
 import holdcurve.circuit.Ports;
 import holdcurve.circuit.Property;
-import holdcurve.model.NetworkBuilder;
 import java.util.List;
 
-/** A hose or pipe joint worth naming. It has no equations until it leaks. */
+/**
+ * A hose or pipe joint worth naming, such as that of the gauge tee. It has no equations until it
+ * leaks; naming it gives the leak a place of its own in a ranking.
+ */
 public final class Joint implements PartKind {
 
   public static final Joint KIND = new Joint();
@@ -34,10 +35,5 @@ public final class Joint implements PartKind {
   @Override
   public List<Property> properties() {
     return PROPERTIES;
-  }
-
-  @Override
-  public void assemble(Part part, NetworkBuilder network) {
-    // sound joints neither store nor pass fuel
   }
 }

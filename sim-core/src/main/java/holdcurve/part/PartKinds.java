@@ -19,6 +19,7 @@ public final class PartKinds {
           Filter.KIND,
           Rail.KIND,
           Damper.KIND,
+          Accumulator.KIND,
           Regulator.KIND,
           Injector.KIND,
           ColdStartInjector.KIND,

@@ -1,16 +1,22 @@
 package holdcurve.part;
 
 import holdcurve.circuit.Part;
-import holdcurve.circuit.PartKind;
 import holdcurve.circuit.Ports;
 import holdcurve.circuit.Property;
 import holdcurve.circuit.Unit;
 import holdcurve.flow.LaminarLaw;
 import holdcurve.model.NetworkBuilder;
+import holdcurve.model.PartEquations;
 import java.util.List;
 
-/** The electric pump. Its check valve is a part of its own, since it fails by itself. */
-public final class Pump implements PartKind {
+/**
+ * The electric pump. Its check valve is a part of its own, since it fails by itself.
+ *
+ * <p>Running: {@code free_flow} falling as a parabola to nothing at {@code stall}, less what its
+ * relief valve lets back from {@code relief} on. Stopped: a passage that fuel slips back through.
+ * {@code from} is the suction side, mostly the tank.
+ */
+public final class Pump implements PartEquations {
   public static final Property FREE_FLOW =
       Property.of(
           "free_flow",

@@ -1,15 +1,18 @@
 package holdcurve.part;
 
 import holdcurve.circuit.Part;
-import holdcurve.circuit.PartKind;
 import holdcurve.circuit.Ports;
 import holdcurve.circuit.Property;
 import holdcurve.circuit.Unit;
 import holdcurve.model.NetworkBuilder;
+import holdcurve.model.PartEquations;
 import java.util.List;
 
-/** The rail or ring line that feeds the injectors. */
-public final class Rail implements PartKind {
+/**
+ * The rail or ring line that feeds the injectors: fuel at one connection point, in a wall taken as
+ * rigid. Hoses that join its pieces are parts of their own.
+ */
+public final class Rail implements PartEquations {
   public static final Property VOLUME =
       Property.of("volume", Unit.MILLILITRE, 60, 1, 1000, 0.3, "fuel it holds", "assumed");
 

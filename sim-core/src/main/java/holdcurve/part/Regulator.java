@@ -1,15 +1,28 @@
 package holdcurve.part;
 
 import holdcurve.circuit.Part;
-import holdcurve.circuit.PartKind;
 import holdcurve.circuit.Ports;
 import holdcurve.circuit.Property;
 import holdcurve.circuit.Unit;
 import holdcurve.model.NetworkBuilder;
+import holdcurve.model.Operation;
+import holdcurve.model.PartEquations;
+import holdcurve.model.ValveState;
 import java.util.List;
 
-/** The pressure regulator: it spills to the return what the rail has too much. */
-public final class Regulator implements PartKind {
+/**
+ * The pressure regulator: it spills to the return what the rail has too much.
+ *
+ * <p>It has hysteresis. Off its seat it passes {@code gain} for each bar over its set pressure and
+ * a twentieth of that for each bar over its closing pressure, which lies {@code reseat_drop} below;
+ * there it seats. On its seat it lets only its weep past until the pressure rises over the set
+ * pressure again. A run follows that by events ({@link ValveState}); a hold alone, which starts
+ * with the regulator shutting, takes one law that shuts at the closing pressure.
+ *
+ * <p>Its set pressure counts against the surroundings, or against the intake manifold if it has a
+ * reference hose to it ({@code manifold_reference}); a running engine's vacuum then lowers it.
+ */
+public final class Regulator implements PartEquations {
   public static final Property SET =
       Property.of(
           "set", Unit.BAR, 2.5, 0.5, 6, 0.06, "pressure it holds while fuel flows", "assumed");
@@ -44,9 +57,14 @@ public final class Regulator implements PartKind {
           "flow past its healthy seat at 2 bar",
           "assumed");
 
+  public static final Property MANIFOLD_REFERENCE =
+      Property.flag(
+          "manifold_reference", false, "whether a hose leads from its cap to the intake manifold");
+
   public static final Regulator KIND = new Regulator();
 
-  private static final List<Property> PROPERTIES = List.of(SET, RESEAT_DROP, GAIN, WEEP);
+  private static final List<Property> PROPERTIES =
+      List.of(SET, RESEAT_DROP, GAIN, WEEP, MANIFOLD_REFERENCE);
 
   private Regulator() {}
 
@@ -72,15 +90,33 @@ public final class Regulator implements PartKind {
 
   @Override
   public void assemble(Part part, NetworkBuilder network) {
-    double opening = part.value(SET);
-    if (!network.operation().pumpRunning()) {
-      opening -= part.value(RESEAT_DROP);
+    Operation operation = network.operation();
+    double reference = part.is(MANIFOLD_REFERENCE) ? operation.manifoldPressure() : 0;
+    double set = part.value(SET) + reference;
+    double closing = set - part.value(RESEAT_DROP);
+    ValveState state = operation.valves().get(part.id());
+    network.addPassage(part.id() + " seat", part.from(), part.to(), Seats.weep(part.value(WEEP)));
+    if (state == ValveState.SEATED) {
+      network.addThreshold(part.id(), part.from(), set + STICTION, true, ValveState.FLOWING);
+      return;
     }
-    double closing = opening;
+    boolean openLaw = state == ValveState.FLOWING || operation.pumpRunning();
+    double gain = part.value(GAIN);
+    double opening = openLaw ? set : closing;
     network.addElement(
         part.from(),
         part.to(),
-        ends -> new RegulatorElement(part.id(), ends[0], ends[1], closing, part.value(GAIN)));
-    network.addPassage(part.id() + " seat", part.from(), part.to(), Seats.weep(part.value(WEEP)));
+        ends ->
+            new RegulatorElement(
+                part.id(), ends[0], ends[1], opening, gain, closing, openLaw ? HANG * gain : 0));
+    if (state == ValveState.FLOWING) {
+      network.addThreshold(part.id(), part.from(), closing, false, ValveState.SEATED);
+    }
   }
+
+  /** Share of the opening gradient with which the valve hangs open before it seats: assumed [-]. */
+  private static final double HANG = 0.05;
+
+  /** What it takes beyond the set pressure to lift the valve off its seat: assumed, 5 mbar [Pa]. */
+  private static final double STICTION = 500;
 }

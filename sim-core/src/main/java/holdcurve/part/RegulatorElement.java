@@ -6,22 +6,26 @@ import holdcurve.model.Jacobians;
 import holdcurve.model.Node;
 
 /**
- * A diaphragm valve that opens as its inlet rises over a set pressure:
+ * A diaphragm valve that is off its seat:
  *
- * <pre>Q = G w S((p − p_set)/w) φ(p − p_down)/φ(p_set),   φ(d) = d/(d² + L²)^(1/4)</pre>
+ * <pre>Q = (G w S((p − p_set)/w) + G_h w S((p − p_close)/w)) φ(p − p_down)/φ(p_set),
+ * φ(d) = d/(d² + L²)^(1/4)</pre>
  *
- * with the softplus S, so that it is shut below the set pressure but for an exponential tail of
- * width w, and passes G for each pascal above it.
+ * with the softplus S. It passes G for each pascal over its set pressure; on its way to the seat it
+ * hangs open by a little, G_h, down to its closing pressure.
  *
  * @param from inlet
  * @param to return side
  * @param opening p_set [Pa gauge]
  * @param gain G at a difference of p_set [m³/(s·Pa)]
+ * @param closing p_close, not above p_set [Pa gauge]
+ * @param hang G_h at a difference of p_set [m³/(s·Pa)]
  */
-record RegulatorElement(String name, Node from, Node to, double opening, double gain)
+record RegulatorElement(
+    String name, Node from, Node to, double opening, double gain, double closing, double hang)
     implements Element {
-  /** Softness of the opening: assumed, 3 mbar [Pa]. */
-  private static final double WIDTH = 300;
+  /** Softness of the opening: assumed, 1 mbar [Pa]. */
+  private static final double WIDTH = 100;
 
   private static final double TRANSITION = 2e3;
 
@@ -38,13 +42,19 @@ record RegulatorElement(String name, Node from, Node to, double opening, double 
     double up = from.pressure(y);
     double difference = up - to.pressure(y);
     double byDifference = lift(up) * driveSlope(difference);
-    double byLift = gain * Softplus.slope((up - opening) / WIDTH) * drive(difference);
+    double byLift = liftSlope(up) * drive(difference);
     Jacobians.addFlow(jacobian, from, to, from, byLift + byDifference);
     Jacobians.addFlow(jacobian, from, to, to, -byDifference);
   }
 
   private double lift(double up) {
-    return gain * WIDTH * Softplus.value((up - opening) / WIDTH);
+    return gain * WIDTH * Softplus.value((up - opening) / WIDTH)
+        + hang * WIDTH * Softplus.value((up - closing) / WIDTH);
+  }
+
+  private double liftSlope(double up) {
+    return gain * Softplus.slope((up - opening) / WIDTH)
+        + hang * Softplus.slope((up - closing) / WIDTH);
   }
 
   private double drive(double difference) {

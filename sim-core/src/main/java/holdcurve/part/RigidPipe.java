@@ -1,17 +1,23 @@
 package holdcurve.part;
 
 import holdcurve.circuit.Part;
-import holdcurve.circuit.PartKind;
 import holdcurve.circuit.Ports;
 import holdcurve.circuit.Property;
 import holdcurve.circuit.Unit;
 import holdcurve.flow.Pipe;
 import holdcurve.line.ThickTube;
 import holdcurve.model.NetworkBuilder;
+import holdcurve.model.PartEquations;
 import java.util.List;
 
-/** Rigid line of metal or plastic. It can't be clamped. */
-public final class RigidPipe implements PartKind {
+/**
+ * Rigid line of metal or plastic. It can't be clamped.
+ *
+ * <p>Half of its fuel and of its wall stands at each end. The wall gives as a thick tube held
+ * lengthwise (Lamé); of steel that is next to nothing, of polyamide more than the fuel itself. Flow
+ * by wall friction with sharp ends. Its defaults are a common steel line; state {@code length}.
+ */
+public final class RigidPipe implements PartEquations {
   public static final Property LENGTH =
       Property.of("length", Unit.METRE, 2, 0.01, 20, 0.3, "length", "assumed");
   public static final Property BORE =
@@ -29,9 +35,22 @@ public final class RigidPipe implements PartKind {
           "modulus of elasticity of the wall: steel 207, polyamide about 0.4",
           "handbook, steel");
 
+  public static final Property POISSON =
+      Property.of(
+          "poisson",
+          Unit.NONE,
+          0.3,
+          0,
+          0.5,
+          0,
+          "Poisson's ratio of the wall: steel 0.3, polyamide about 0.4",
+          "handbook, steel");
+  public static final Property UNDER_FLOOR = Lines.UNDER_FLOOR;
+
   public static final RigidPipe KIND = new RigidPipe();
 
-  private static final List<Property> PROPERTIES = List.of(LENGTH, BORE, WALL, STIFFNESS);
+  private static final List<Property> PROPERTIES =
+      List.of(LENGTH, BORE, WALL, STIFFNESS, POISSON, UNDER_FLOOR);
 
   private RigidPipe() {}
 
@@ -62,19 +81,19 @@ public final class RigidPipe implements PartKind {
     double volume = Math.PI / 4 * bore * bore * length;
     double outer = bore / 2 + part.value(WALL);
     ThickTube tube =
-        new ThickTube(bore / 2, outer, part.value(STIFFNESS), POISSON, ThickTube.Ends.HELD);
+        new ThickTube(
+            bore / 2, outer, part.value(STIFFNESS), part.value(POISSON), ThickTube.Ends.HELD);
     double wall = volume * tube.distensibility();
     for (String end : List.of(part.from(), part.to())) {
-      network.addLiquid(end, volume / 2);
+      network.addLiquid(end, volume / 2, Lines.region(part));
       network.addWall(end, wall / 2);
     }
-    Pipe pipe = new Pipe(bore, length, DRAWN, 1.5);
-    network.addOpenLine(part.id(), part.from(), part.to(), () -> Lines.law(pipe, network));
+    Lines.addOpenBore(part, new Pipe(bore, length, DRAWN, ENDS), network);
   }
-
-  /** Of steel, handbook value [-]. */
-  private static final double POISSON = 0.3;
 
   /** Roughness of drawn tube, handbook value [m]. */
   private static final double DRAWN = 1.5e-6;
+
+  /** Sharp entrance 0.5 and exit 1.0, handbook values [-]. */
+  private static final double ENDS = 1.5;
 }

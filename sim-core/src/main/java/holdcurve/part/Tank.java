@@ -1,10 +1,8 @@
 package holdcurve.part;
 
-import holdcurve.circuit.Part;
 import holdcurve.circuit.PartKind;
 import holdcurve.circuit.Ports;
 import holdcurve.circuit.Property;
-import holdcurve.model.NetworkBuilder;
 import java.util.List;
 
 /** The tank, open to the air: a boundary that other parts name by its id. */
@@ -31,10 +29,5 @@ public final class Tank implements PartKind {
   @Override
   public List<Property> properties() {
     return List.of();
-  }
-
-  @Override
-  public void assemble(Part part, NetworkBuilder network) {
-    // a tank holds its pressure whatever flows: the assembler places it as a boundary
   }
 }

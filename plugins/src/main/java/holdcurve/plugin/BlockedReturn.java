@@ -1,0 +1,79 @@
+package holdcurve.plugin;
+
+import holdcurve.circuit.Circuit;
+import holdcurve.circuit.Condition;
+import holdcurve.circuit.Part;
+import holdcurve.circuit.Property;
+import holdcurve.circuit.Unit;
+import holdcurve.fault.FaultParameter;
+import holdcurve.fault.Prior;
+import holdcurve.fault.Site;
+import holdcurve.part.Hose;
+import holdcurve.part.Regulator;
+import holdcurve.part.RigidPipe;
+import java.util.List;
+
+/**
+ * A return line that is kinked, swollen inside or crushed: what the regulator spills backs up, and
+ * the rail stands above the set pressure while the pump runs. Once the pump has stopped nothing
+ * flows there.
+ *
+ * <p>The whole line is given the narrow bore; a short narrow place of less bore does the same.
+ */
+public final class BlockedReturn extends PartChange {
+  private static final FaultParameter BORE =
+      new FaultParameter(
+          "bore left, as if all along",
+          Unit.MILLIMETRE,
+          new Prior.LogNormal(Unit.MILLIMETRE.toSi(2), 1.4),
+          "assumed: a sound one has 6 to 8 mm, and above 3 mm nobody notices",
+          false);
+
+  public BlockedReturn() {
+    super(Hose.KIND);
+  }
+
+  @Override
+  public String id() {
+    return "blocked-return";
+  }
+
+  @Override
+  public String name() {
+    return "Return line is blocked or kinked";
+  }
+
+  @Override
+  public String symptoms() {
+    return "Pressure above what the regulator is set to while the pump runs, dropping to it when the pump stops; rich running, wet plugs.";
+  }
+
+  @Override
+  public String repair() {
+    return "Relieve the pressure, lead the return hose from the regulator into a can, and run the pump: if the pressure comes right, clear or renew the line to the tank.";
+  }
+
+  @Override
+  public List<Site> sites(Circuit circuit) {
+    return circuit.partsOf(Regulator.KIND).stream()
+        .flatMap(regulator -> circuit.parts().stream().filter(p -> isNext(p, regulator)))
+        .map(line -> new Site(line.id(), line.id(), line.from(), List.of(line.id())))
+        .toList();
+  }
+
+  private static boolean isNext(Part part, Part regulator) {
+    boolean line = part.kind() == Hose.KIND || part.kind() == RigidPipe.KIND;
+    return line && part.from().equals(regulator.to());
+  }
+
+  @Override
+  public List<FaultParameter> parameters() {
+    return List.of(BORE);
+  }
+
+  @Override
+  Condition change(Condition condition, Part line, double[] parameters) {
+    Property bore = line.kind() == Hose.KIND ? Hose.BORE : RigidPipe.BORE;
+    return condition.with(line.id(), bore, Math.min(parameters[0], line.value(bore)));
+  }
+}

@@ -1,0 +1,24 @@
+package holdcurve.plugin;
+
+import holdcurve.circuit.Circuit;
+import holdcurve.circuit.Part;
+import holdcurve.circuit.PartKind;
+import holdcurve.fault.Site;
+import java.util.List;
+import java.util.function.Function;
+
+/** Sites for faults that sit in one part. */
+final class PartSites {
+  private PartSites() {}
+
+  /**
+   * One site for each part of a kind, called by the part's own id.
+   *
+   * @param point which connection point of the part the fault acts on
+   */
+  static List<Site> of(Circuit circuit, PartKind kind, Function<Part, String> point) {
+    return circuit.partsOf(kind).stream()
+        .map(part -> new Site(part.id(), part.id(), point.apply(part), List.of(part.id())))
+        .toList();
+  }
+}

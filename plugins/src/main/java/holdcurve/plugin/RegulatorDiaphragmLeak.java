@@ -1,0 +1,59 @@
+package holdcurve.plugin;
+
+import holdcurve.circuit.Circuit;
+import holdcurve.circuit.Condition;
+import holdcurve.circuit.LeakPath;
+import holdcurve.circuit.Part;
+import holdcurve.fault.FaultParameter;
+import holdcurve.fault.LeakFault;
+import holdcurve.fault.Site;
+import holdcurve.flow.OrificeLaw;
+import holdcurve.part.Regulator;
+import java.util.List;
+
+/**
+ * Fuel through a cracked diaphragm into the spring chamber and out by its hose to the manifold (or,
+ * without a hose, to the air, which with the engine stopped is the same pressure). It passes the
+ * regulator's seat by, so clamping the return doesn't stop it.
+ */
+public final class RegulatorDiaphragmLeak implements LeakFault {
+  private static final FaultParameter TRANSITION =
+      LeakSizes.transition(1, 6, "from a torn diaphragm (free outflow) to a porous one (laminar)");
+
+  @Override
+  public String id() {
+    return "regulator-diaphragm";
+  }
+
+  @Override
+  public String name() {
+    return "Regulator diaphragm leaks into its hose";
+  }
+
+  @Override
+  public String symptoms() {
+    return "Fuel in the thin hose between regulator and manifold, or a smell of it at the regulator's vent; rich running, black smoke, a flooded start.";
+  }
+
+  @Override
+  public String repair() {
+    return "Pull the thin hose off the regulator under pressure: if it is wet inside, replace the regulator. Don't run the engine until then.";
+  }
+
+  @Override
+  public List<Site> sites(Circuit circuit) {
+    return PartSites.of(circuit, Regulator.KIND, Part::from);
+  }
+
+  @Override
+  public List<FaultParameter> parameters() {
+    return List.of(LeakSizes.leak(0.5, false), TRANSITION);
+  }
+
+  @Override
+  public Condition apply(Condition condition, Site site, double[] parameters) {
+    OrificeLaw crack =
+        OrificeLaw.throughPoint(parameters[0], LeakSizes.TEST_PRESSURE, parameters[1]);
+    return condition.with(new LeakPath(site.point(), Circuit.MANIFOLD, crack));
+  }
+}

@@ -1,0 +1,24 @@
+package holdcurve.plugin;
+
+import holdcurve.circuit.Circuit;
+import holdcurve.circuit.Condition;
+import holdcurve.circuit.LeakPath;
+import holdcurve.fault.FaultParameter;
+import holdcurve.fault.LeakFault;
+import holdcurve.fault.Site;
+import holdcurve.flow.OrificeLaw;
+
+/**
+ * Fuel past a needle or a plunger into the intake: a short annular hole, an orifice with a laminar
+ * beginning.
+ */
+abstract class TipLeak implements LeakFault {
+  static final FaultParameter TRANSITION =
+      LeakSizes.transition(0.3, 5, "gaps of 5 to 50 micrometres between laminar and free outflow");
+
+  @Override
+  public Condition apply(Condition condition, Site site, double[] parameters) {
+    OrificeLaw tip = OrificeLaw.throughPoint(parameters[0], LeakSizes.TEST_PRESSURE, parameters[1]);
+    return condition.with(new LeakPath(site.point(), Circuit.MANIFOLD, tip));
+  }
+}

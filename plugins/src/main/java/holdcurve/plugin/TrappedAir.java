@@ -1,0 +1,61 @@
+package holdcurve.plugin;
+
+import holdcurve.circuit.Condition;
+import holdcurve.circuit.Part;
+import holdcurve.circuit.Unit;
+import holdcurve.fault.FaultParameter;
+import holdcurve.fault.Prior;
+import holdcurve.part.Gauge;
+import java.util.List;
+
+/**
+ * Air left in the rail after work on it, counted with the air in the gauge's hose. It is a spring:
+ * pressure builds up slowly and every leak pulls it down slowly. That is what softer hoses would do
+ * too, so a hold by itself can't speak for it.
+ *
+ * <p>Air also dissolves in petrol under pressure, within minutes to hours, which pulls the pressure
+ * down a little; that is left out.
+ */
+public final class TrappedAir extends PartChange {
+  private static final FaultParameter AIR =
+      new FaultParameter(
+          "trapped air, at no pressure",
+          Unit.MILLILITRE,
+          new Prior.LogNormal(Unit.MILLILITRE.toSi(8), 2),
+          "assumed: a dead end of the rail or a damper not bled",
+          true);
+
+  public TrappedAir() {
+    super(Gauge.KIND);
+  }
+
+  @Override
+  public String id() {
+    return "trapped-air";
+  }
+
+  @Override
+  public String name() {
+    return "Air is trapped in the rail";
+  }
+
+  @Override
+  public String symptoms() {
+    return "Right after work on the circuit the needle climbs instead of jumping up, and later sinks more slowly than it should; after more priming it jumps.";
+  }
+
+  @Override
+  public String repair() {
+    return "Run the pump for a minute or two with the return open so that the flow carries the air to the tank, bleed the gauge hose, and repeat the hold.";
+  }
+
+  @Override
+  public List<FaultParameter> parameters() {
+    return List.of(AIR);
+  }
+
+  @Override
+  Condition change(Condition condition, Part gauge, double[] parameters) {
+    return condition.with(gauge.id(), Gauge.AIR, gauge.value(Gauge.AIR) + parameters[0]);
+  }
+}

@@ -1,0 +1,104 @@
+package holdcurve.plugin;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaModifier;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import holdcurve.circuit.Condition;
+import holdcurve.circuit.Unit;
+import holdcurve.fault.FaultCatalogue;
+import holdcurve.fault.FaultParameter;
+import holdcurve.fault.LeakFault;
+import holdcurve.fault.Site;
+import holdcurve.infer.FaultPriors;
+import java.util.List;
+import java.util.Random;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
+
+/** What holds for every fault of the first set. */
+class ShippedFaultsTest {
+  private static final FaultCatalogue CATALOGUE = FaultCatalogue.load();
+
+  @Test
+  void everyFaultClassIsRegistered() {
+    List<String> classes =
+        new ClassFileImporter()
+                .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+                .importPackages("holdcurve.plugin")
+                .stream()
+                .filter(type -> type.isAssignableTo(LeakFault.class))
+                .filter(type -> !type.getModifiers().contains(JavaModifier.ABSTRACT))
+                .map(JavaClass::getSimpleName)
+                .toList();
+    assertEquals(List.of(), CATALOGUE.problems());
+    assertEquals(classes.size(), CATALOGUE.faults().size(), classes::toString);
+  }
+
+  @Test
+  void everyFaultStandsInTheDataFile() {
+    List<String> missing =
+        CATALOGUE.faults().stream()
+            .map(LeakFault::id)
+            .filter(id -> !FaultPriors.shipped().prevalence().containsKey(id))
+            .toList();
+    assertEquals(List.of(), missing);
+    assertEquals(CATALOGUE.faults().size(), FaultPriors.shipped().prevalence().size());
+  }
+
+  @Test
+  void everyPriorNamesItsSource() {
+    for (LeakFault fault : CATALOGUE.faults()) {
+      for (FaultParameter parameter : fault.parameters()) {
+        assertTrue(
+            parameter.source().startsWith("assumed: ")
+                || parameter.source().startsWith("common practice: "),
+            () -> fault.id() + ": " + parameter.source());
+      }
+    }
+  }
+
+  @Test
+  void everyTextIsASentence() {
+    for (LeakFault fault : CATALOGUE.faults()) {
+      assertTrue(fault.symptoms().endsWith("."), fault.id());
+      assertTrue(fault.repair().endsWith("."), fault.id());
+      assertTrue(!fault.name().endsWith("."), fault.id());
+    }
+  }
+
+  /**
+   * The guard would refuse a bad site or condition; the leak has to be of the size that it says.
+   */
+  @Property
+  void everyDrawFromThePriorsGivesThatLeak(@ForAll long seed) {
+    Random random = new Random(seed);
+    for (LeakFault fault : CATALOGUE.faults()) {
+      List<FaultParameter> parameters = fault.parameters();
+      double[] values =
+          parameters.stream().mapToDouble(p -> p.prior().at(random.nextGaussian())).toArray();
+      for (Site site : fault.sites(TestStand.CIRCUIT)) {
+        Condition after = fault.apply(TestStand.sound(), site, values);
+        if (parameters.get(0).unit() == Unit.MILLILITRE_PER_MINUTE) {
+          assertEquals(values[0], TestStand.law(after).flow(2e5), 1e-6 * values[0], fault.id());
+        }
+      }
+    }
+  }
+
+  /** 1 mbar is less than any gauge here can show. */
+  @Test
+  void thoseThatShowChangeTheCurve() {
+    for (LeakFault fault : CATALOGUE.showingInHold().faults()) {
+      double change =
+          TestStand.fall(TestStand.median(fault), TestStand.NO_CLAMP)
+              - TestStand.fall(TestStand.sound(), TestStand.NO_CLAMP);
+      assertTrue(change > 0.05, () -> fault.id() + " " + change + " bar");
+    }
+    assertEquals(11, CATALOGUE.showingInHold().faults().size());
+  }
+}

@@ -1,0 +1,136 @@
+package holdcurve.fault;
+
+import holdcurve.circuit.Circuit;
+import holdcurve.circuit.Condition;
+import holdcurve.circuit.LeakPath;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
+
+/**
+ * A fault whose every answer is looked at before it goes on. What it said of itself is kept from
+ * the first time; its sites and conditions are checked each time, and a wrong one becomes a {@link
+ * FaultFailure}.
+ */
+final class GuardedFault implements LeakFault {
+  private final LeakFault fault;
+  private final FaultDescription said;
+  private final PluginCall call;
+  private final AtomicReference<FaultFailure> failure = new AtomicReference<>();
+
+  /**
+   * @param said by the fault, found good by {@link FaultCheck}
+   */
+  GuardedFault(LeakFault fault, FaultDescription said, PluginCall call) {
+    this.fault = fault;
+    this.said = said;
+    this.call = call;
+  }
+
+  @Override
+  public int contractVersion() {
+    return said.contractVersion();
+  }
+
+  @Override
+  public String id() {
+    return said.id();
+  }
+
+  @Override
+  public String name() {
+    return said.name();
+  }
+
+  @Override
+  public String symptoms() {
+    return said.symptoms();
+  }
+
+  @Override
+  public String repair() {
+    return said.repair();
+  }
+
+  @Override
+  public List<FaultParameter> parameters() {
+    return said.parameters();
+  }
+
+  @Override
+  public double prevalence() {
+    return said.prevalence();
+  }
+
+  @Override
+  public boolean showsInHold() {
+    return said.showsInHold();
+  }
+
+  @Override
+  public List<Site> sites(Circuit circuit) {
+    try {
+      List<Site> sites =
+          call.ask(id(), "it was asked for its sites", () -> copy(fault.sites(circuit)));
+      refuse(sites == null ? "gave no list of sites" : ConditionCheck.problem(sites, circuit));
+      return List.copyOf(sites);
+    } catch (FaultFailure e) {
+      throw remembered(e);
+    }
+  }
+
+  @Override
+  public Condition apply(Condition condition, Site site, double[] parameters) {
+    try {
+      return call.ask(
+          id(),
+          "it was asked for a condition",
+          () -> {
+            Condition after = fault.apply(condition, site, parameters.clone());
+            refuse(ConditionCheck.problem(condition, after));
+            return guarded(condition, after);
+          });
+    } catch (FaultFailure e) {
+      throw remembered(e);
+    }
+  }
+
+  /** The first failure since it was loaded. */
+  Optional<FaultFailure> failure() {
+    return Optional.ofNullable(failure.get());
+  }
+
+  private Condition guarded(Condition before, Condition after) {
+    List<LeakPath> leaks = after.leaks();
+    for (int i = before.leaks().size(); i < leaks.size(); i++) {
+      LeakPath leak = leaks.get(i);
+      if (GuardedLaw.around(id(), leak.law()) != leak.law()) {
+        List<LeakPath> changed = new ArrayList<>(leaks);
+        changed.replaceAll(l -> new LeakPath(l.from(), l.to(), GuardedLaw.around(id(), l.law())));
+        return new Condition(after.circuit(), changed);
+      }
+    }
+    return after;
+  }
+
+  private void refuse(String problem) {
+    if (!problem.isEmpty()) {
+      throw new FaultFailure(id(), problem);
+    }
+  }
+
+  private FaultFailure remembered(FaultFailure e) {
+    failure.compareAndSet(null, e);
+    return e;
+  }
+
+  private static List<Site> copy(List<Site> sites) {
+    return sites == null ? null : new ArrayList<>(sites);
+  }
+
+  @Override
+  public String toString() {
+    return "fault '" + id() + "'";
+  }
+}

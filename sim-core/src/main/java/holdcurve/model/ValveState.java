@@ -1,0 +1,12 @@
+package holdcurve.model;
+
+/**
+ * What a valve with hysteresis is doing. It changes only between stretches of a run, at a {@link
+ * Threshold}.
+ */
+public enum ValveState {
+  /** Open, and passing whatever its pressure asks for. */
+  FLOWING,
+  /** Shut on its seat. */
+  SEATED
+}

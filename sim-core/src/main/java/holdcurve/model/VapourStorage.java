@@ -1,0 +1,55 @@
+package holdcurve.model;
+
+import holdcurve.fluid.Fluid;
+import holdcurve.line.Storage;
+import holdcurve.line.VapourGrowth;
+
+/**
+ * {@link VapourGrowth} that costs one comparison wherever no vapour can be: where its exponential
+ * tail would add less than rounding to the capacity of a circuit.
+ */
+final class VapourStorage implements Storage {
+  /** Petrol boils over a range: assumed [Pa]. */
+  private static final double WIDTH = 1_000;
+
+  /** e^−50 times the largest capacity of vapour is far below the last place of any wall's. */
+  private static final double TAIL = 50;
+
+  private final Storage growth;
+  private final double end;
+
+  /**
+   * @param volume of liquid at the node [m³]
+   * @param vapourPressure absolute [Pa]
+   */
+  VapourStorage(double volume, double vapourPressure) {
+    double gauge = vapourPressure - Fluid.ATMOSPHERE;
+    growth = new VapourGrowth(volume, gauge, WIDTH);
+    end = gauge + TAIL * WIDTH;
+  }
+
+  @Override
+  public double volume(double pressure) {
+    return growth.volume(pressure);
+  }
+
+  @Override
+  public double capacity(double pressure) {
+    return pressure > end ? 0 : growth.capacity(pressure);
+  }
+
+  @Override
+  public double capacitySlope(double pressure) {
+    return pressure > end ? 0 : growth.capacitySlope(pressure);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof VapourStorage that && growth.equals(that.growth);
+  }
+
+  @Override
+  public int hashCode() {
+    return growth.hashCode();
+  }
+}

@@ -1,0 +1,47 @@
+package holdcurve.run;
+
+import holdcurve.check.Require;
+import holdcurve.circuit.Condition;
+import java.util.List;
+
+/** Computes a whole log. Immutable: threads may share it. */
+public final class RunSimulator {
+  /** Relative tolerance that keeps the error well under a millibar [-]. */
+  public static final double USUAL_TOLERANCE = 1e-6;
+
+  private final double tolerance;
+
+  public RunSimulator() {
+    this(USUAL_TOLERANCE);
+  }
+
+  /**
+   * @param tolerance relative tolerance of each step [-]
+   */
+  public RunSimulator(double tolerance) {
+    this.tolerance = Require.positive(tolerance, "tolerance", "-");
+  }
+
+  /**
+   * @param times since the pump stop, ascending and inside the plan; negative before the stop [s]
+   * @throws IllegalArgumentException if the circuit has no gauge, a time lies outside the plan, or
+   *     a leak names a point that isn't in the circuit
+   */
+  public RunRecord simulate(Condition condition, RunPlan plan, double[] times) {
+    check(times, plan);
+    Sampler sampler = new Sampler(times.clone(), condition.circuit().points());
+    List<RunEvent> events = new Walk(condition, plan, tolerance, sampler).finish(plan);
+    return new RunRecord(times.clone(), sampler.gauge(), sampler.pressures(), events);
+  }
+
+  private static void check(double[] times, RunPlan plan) {
+    double first = -plan.pumpStop();
+    for (int i = 0; i < times.length; i++) {
+      Require.within(times[i], first, first + plan.duration(), "sampling time", "s");
+      if (i > 0 && times[i] <= times[i - 1]) {
+        throw new IllegalArgumentException(
+            "sampling times must rise, but " + times[i] + " s follows " + times[i - 1] + " s");
+      }
+    }
+  }
+}

@@ -1,0 +1,124 @@
+package holdcurve.run;
+
+import holdcurve.circuit.Condition;
+import holdcurve.circuit.Part;
+import holdcurve.model.Network;
+import holdcurve.model.NetworkAssembler;
+import holdcurve.model.NetworkAssembler.Detail;
+import holdcurve.model.Operation;
+import holdcurve.model.Threshold;
+import holdcurve.model.ValveState;
+import holdcurve.ode.RosenbrockIntegrator;
+import holdcurve.ode.RosenbrockMethod;
+import holdcurve.part.Regulator;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One run under way: where it has got to, from switch to switch. Its clock is zero at the pump
+ * stop.
+ */
+final class Walk {
+  /** A valve that opens and shuts more often than this in one step of a plan is a mistake. */
+  private static final int MOST_CHANGES = 5_000;
+
+  private static final double EVENT_CHECK = 0.5;
+  private static final double EVENT_ACCURACY = 1e-7;
+
+  private final Condition condition;
+  private final double tolerance;
+  private final Sampler sampler;
+  private final List<RunEvent> events = new ArrayList<>();
+  private Operation operation;
+  private Network network;
+  private double[] y;
+  private double time;
+
+  Walk(Condition condition, RunPlan plan, double tolerance, Sampler sampler) {
+    this.condition = condition;
+    this.tolerance = tolerance;
+    this.sampler = sampler;
+    time = -plan.pumpStop();
+    operation = plan.before();
+    for (Part part : condition.circuit().partsOf(Regulator.KIND)) {
+      operation = operation.withValve(part.id(), ValveState.SEATED);
+    }
+    network = NetworkAssembler.assemble(condition, operation, Detail.FULL);
+    if (network.layout().gaugeRow() < 0) {
+      throw new IllegalArgumentException(condition.circuit().title() + " has no gauge to read");
+    }
+    y = network.stateAt(point -> 0, 0, plan.warmth());
+  }
+
+  /** Takes every step of the plan and returns what happened. */
+  List<RunEvent> finish(RunPlan plan) {
+    plan.steps().forEach(this::take);
+    sampler.finish(y);
+    return events;
+  }
+
+  private void take(RunStep step) {
+    double end = time + step.duration();
+    events.add(new RunEvent(time, step.name()));
+    switchTo(step.change().apply(operation));
+    step.warming()
+        .forEach(
+            (region, kelvin) -> {
+              int row = network.layout().warmthRow(region);
+              if (row >= 0) {
+                y[row] -= kelvin;
+              }
+            });
+    int changes = 0;
+    while (time < end) {
+      Optional<Threshold> passed = alreadyPassed().or(() -> integrate(end));
+      passed.ifPresent(this::change);
+      if (passed.isPresent() && ++changes > MOST_CHANGES) {
+        throw new IllegalStateException(
+            "'%s' opens and shuts without end at %s s".formatted(passed.get().part(), time));
+      }
+    }
+  }
+
+  private Optional<Threshold> alreadyPassed() {
+    return network.thresholds().stream().filter(one -> one.beyond(y) > 0).findFirst();
+  }
+
+  private void change(Threshold passed) {
+    String what = passed.becomes() == ValveState.SEATED ? " shuts" : " opens";
+    events.add(new RunEvent(time, passed.part() + what));
+    switchTo(operation.withValve(passed.part(), passed.becomes()));
+  }
+
+  private void switchTo(Operation next) {
+    Network before = network;
+    operation = next;
+    network = NetworkAssembler.assemble(condition, operation, Detail.FULL);
+    y = network.carryOver(y, before);
+  }
+
+  /** Goes on to the end, or to the first valve that changes. */
+  private Optional<Threshold> integrate(double end) {
+    RosenbrockIntegrator integrator = integrator();
+    List<ThresholdEvent> watched = network.thresholds().stream().map(ThresholdEvent::new).toList();
+    watched.forEach(event -> integrator.addEventHandler(event, EVENT_CHECK, EVENT_ACCURACY, 100));
+    sampler.follow(network);
+    integrator.addStepHandler(sampler);
+    time = integrator.integrate(network, time, y, end, y);
+    return watched.stream()
+        .filter(ThresholdEvent::passed)
+        .map(ThresholdEvent::threshold)
+        .findFirst();
+  }
+
+  private RosenbrockIntegrator integrator() {
+    double[] absolute = network.layout().scales();
+    double[] relative = new double[absolute.length];
+    Arrays.fill(relative, tolerance);
+    Arrays.setAll(absolute, row -> tolerance * absolute[row]);
+    return new RosenbrockIntegrator(
+        RosenbrockMethod.RODAS4.tableau(), 0, Double.MAX_VALUE, absolute, relative);
+  }
+}
