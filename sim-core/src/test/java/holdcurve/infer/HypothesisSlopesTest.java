@@ -22,7 +22,11 @@ class HypothesisSlopesTest {
     return new Random(3).doubles(dimension, -0.7, 0.7).toArray();
   }
 
-  /** With a tight solver: at the usual tolerance its noise would stand in the differences. */
+  /**
+   * With a tight solver: at the usual tolerance its noise would stand in the differences. Readings
+   * whitened to one another share what is left, a fiftieth of their deviation, where the regulator
+   * shuts within a step of the differences.
+   */
   @Test
   void slopesOfResidualsAreThoseOfDifferences() {
     HypothesisModel model = InventedJob.model(JOB, new HoldSimulator(Detail.LUMPED, 1e-8));
@@ -40,7 +44,7 @@ class HypothesisSlopesTest {
       u[j] = at;
       for (int i = 0; i < up.length; i++) {
         double difference = (up[i] - down[i]) / (2 * STEP);
-        double tolerance = 0.01 + 2e-3 * Math.abs(difference);
+        double tolerance = 0.02 + 5e-3 * Math.abs(difference);
         assertEquals(difference, jacobian[i][j], tolerance, "residual " + i + " by " + j);
       }
     }
