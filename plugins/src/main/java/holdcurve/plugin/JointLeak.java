@@ -8,11 +8,15 @@ import holdcurve.fault.FaultParameter;
 import holdcurve.fault.LeakFault;
 import holdcurve.fault.Prior;
 import holdcurve.fault.Site;
+import holdcurve.flow.FlowLaw;
 import holdcurve.flow.OpeningJointLaw;
+import holdcurve.flow.OrificeLaw;
+import holdcurve.flow.ParallelLaw;
 import java.util.List;
 
 /**
- * Fuel past a hose on its stub: an elastomer that the pressure lifts before it leaks in proportion.
+ * Fuel past a hose on its stub: a crack or groove that stands open, beside an elastomer that the
+ * pressure lifts before it leaks in proportion. Which of the two, the curve must say.
  */
 abstract class JointLeak implements LeakFault {
   private static final double SOFTNESS = 1e4;
@@ -25,6 +29,17 @@ abstract class JointLeak implements LeakFault {
           "assumed: a slack clamp leaks from the start, a hard hose only under pressure",
           false);
 
+  /** A groove of some tenths of a millimetre is free outflow from the first hundredths of a bar. */
+  private static final double GROOVE_TRANSITION = Unit.BAR.toSi(0.05);
+
+  private static final FaultParameter GROOVE =
+      new FaultParameter(
+          "share that runs through a groove standing open",
+          Unit.PERCENT,
+          new Prior.Between(0, 1),
+          "assumed: between a scored stub (all) and a hard hose (none)",
+          false);
+
   @Override
   public String repair() {
     return "Wipe every joint there dry, prime again and look; renew the hose end or clamp that turns wet.";
@@ -32,14 +47,17 @@ abstract class JointLeak implements LeakFault {
 
   @Override
   public List<FaultParameter> parameters() {
-    return List.of(LeakSizes.leak(0.3, false), OPENING);
+    return List.of(LeakSizes.leak(0.3, false), OPENING, GROOVE);
   }
 
   @Override
   public Condition apply(Condition condition, Site site, double[] parameters) {
-    OpeningJointLaw joint =
-        OpeningJointLaw.throughPoint(
-            parameters[0], LeakSizes.TEST_PRESSURE, parameters[1], SOFTNESS);
+    double groove = parameters[0] * parameters[2];
+    FlowLaw joint =
+        new ParallelLaw(
+            OpeningJointLaw.throughPoint(
+                parameters[0] - groove, LeakSizes.TEST_PRESSURE, parameters[1], SOFTNESS),
+            OrificeLaw.throughPoint(groove, LeakSizes.TEST_PRESSURE, GROOVE_TRANSITION));
     return condition.with(new LeakPath(site.point(), Circuit.AIR, joint));
   }
 }

@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 /** Stops with the feed clamped, and dries up below its opening pressure. */
 class FeedJointLeakTest {
 
-  private final Condition wet = with(new FeedJointLeak(), mLPerMinute(1), bar(1));
+  private final Condition wet = with(new FeedJointLeak(), mLPerMinute(1), bar(1), 0);
 
   @Test
   void onlyTheFeedClampStopsIt() {

@@ -18,8 +18,8 @@ class GaugeTeeLeakTest {
 
   @Test
   void curveIsThatOfARailJoint() {
-    Condition tee = with(new GaugeTeeLeak(), mLPerMinute(0.3), bar(0.5));
-    Condition joint = with(new RailJointLeak(), mLPerMinute(0.3), bar(0.5));
+    Condition tee = with(new GaugeTeeLeak(), mLPerMinute(0.3), bar(0.5), 0);
+    Condition joint = with(new RailJointLeak(), mLPerMinute(0.3), bar(0.5), 0);
     assertArrayEquals(hold(joint, BOTH), hold(tee, BOTH), 1e-6);
   }
 

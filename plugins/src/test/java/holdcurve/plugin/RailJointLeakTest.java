@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 /** No clamp stops it; it dries up below its opening pressure. */
 class RailJointLeakTest {
 
-  private final Condition wet = with(new RailJointLeak(), mLPerMinute(1), bar(1));
+  private final Condition wet = with(new RailJointLeak(), mLPerMinute(1), bar(1), 0);
 
   @Test
   void noClampStopsIt() {

@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Test;
 /** Behind the shut regulator: no hold shows it by itself. */
 class ReturnJointLeakTest {
 
-  private final Condition wet = with(new ReturnJointLeak(), mLPerMinute(1), bar(0.001));
+  private final Condition wet = with(new ReturnJointLeak(), mLPerMinute(1), bar(0.001), 0);
 
   /** All that gets there is the weep of a sound regulator; a needle shows no 0.01 bar. */
   @Test
@@ -46,7 +46,7 @@ class ReturnJointLeakTest {
     Condition seat = median(new RegulatorSeatLeak());
     ReturnJointLeak joint = new ReturnJointLeak();
     Condition both =
-        joint.apply(seat, joint.sites(CIRCUIT).get(0), new double[] {mLPerMinute(1), 0});
+        joint.apply(seat, joint.sites(CIRCUIT).get(0), new double[] {mLPerMinute(1), 0, 0});
     assertTrue(fall(both, RETURN) > 2 * fall(seat, RETURN));
   }
 

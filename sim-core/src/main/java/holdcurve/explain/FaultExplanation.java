@@ -71,7 +71,7 @@ public final class FaultExplanation {
       text.paragraph(site.where() + ": look at " + String.join(", ", site.parts()));
     }
     Condition usual = fault.apply(Condition.sound(circuit), sites.get(0), middle());
-    addEffect(usual, sites.size() > 1 ? " at " + sites.get(0).where() : "");
+    addEffect(usual, sites.size() > 1 ? ", " + sites.get(0).where() : "");
     addSketch(usual);
   }
 
@@ -80,7 +80,8 @@ public final class FaultExplanation {
   }
 
   private void addEffect(Condition usual, String where) {
-    text.heading("What it does, at its usual size" + where);
+    text.heading("What it does");
+    text.paragraph("At its usual size" + where + ":");
     for (LeakPath leak : usual.leaks()) {
       text.paragraph(LawInWords.of(leak));
     }

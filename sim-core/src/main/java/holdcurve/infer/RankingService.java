@@ -40,7 +40,8 @@ public final class RankingService implements Ranker {
   public Ranking rank(Job job, long seed, Progress progress) {
     List<String> notes = new ArrayList<>(job.understood());
     notes.addAll(catalogue.problems());
-    List<Hypothesis> all = Hypotheses.of(job.circuit(), catalogue, priors, job.priors(), notes);
+    List<Hypothesis> all =
+        Hypotheses.of(job.circuit(), catalogue.showingInHold(), priors, job.priors(), notes);
     JobModel data = JobModel.of(job);
     Alikeness alike = new Alikeness(job);
     List<Judged> judged = new ArrayList<>();
@@ -51,6 +52,7 @@ public final class RankingService implements Ranker {
       judged.addAll(judge.judge(pairs, 0.6, 0.95, best(judged)));
     }
     progress.at(0.95, "expected curves");
+    notes.addAll(catalogue.failures());
     return new RankingReport(job, data, alike, judged, seed, notes).ranking();
   }
 

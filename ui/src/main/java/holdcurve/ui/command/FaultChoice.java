@@ -16,8 +16,7 @@ import java.util.List;
 final class FaultChoice {
   private FaultChoice() {}
 
-  static Condition apply(Circuit circuit, List<String> choices) {
-    FaultCatalogue catalogue = FaultCatalogue.load();
+  static Condition apply(Circuit circuit, FaultCatalogue catalogue, List<String> choices) {
     Condition condition = Condition.sound(circuit);
     for (String choice : choices) {
       String[] parts = choice.split("=", 2);
@@ -29,7 +28,7 @@ final class FaultChoice {
     return condition;
   }
 
-  private static LeakFault fault(FaultCatalogue catalogue, String id) {
+  static LeakFault fault(FaultCatalogue catalogue, String id) {
     return catalogue
         .byId(id)
         .orElseThrow(

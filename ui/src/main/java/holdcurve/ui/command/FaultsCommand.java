@@ -1,15 +1,19 @@
 package holdcurve.ui.command;
 
 import holdcurve.circuit.Circuit;
+import holdcurve.explain.FaultExplanation;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.fault.LeakFault;
 import holdcurve.fault.Site;
 import holdcurve.file.CircuitReader;
+import holdcurve.file.InputException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -22,17 +26,30 @@ import picocli.CommandLine.Spec;
 final class FaultsCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
+  @Mixin private Plugins plugins;
+
   @Option(
       names = "--circuit",
       paramLabel = "CIRCUIT",
       description = "Show the sites in this circuit (*.circuit.json).")
   private Path circuitFile;
 
+  @Option(
+      names = "--explain",
+      paramLabel = "ID",
+      description = "Explain this fault: its law, its parameters and their sources, and its curve.")
+  private String explained;
+
   @Override
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
-    FaultCatalogue catalogue = FaultCatalogue.load();
+    FaultCatalogue catalogue = plugins.catalogue();
     Circuit circuit = circuitFile == null ? null : CircuitReader.read(circuitFile);
+    if (explained != null) {
+      out.println(FaultExplanation.of(FaultChoice.fault(catalogue, explained), circuitOrShipped()));
+      out.flush();
+      return 0;
+    }
     for (LeakFault fault : catalogue.faults()) {
       out.printf("%-22s %s%n", fault.id(), fault.name());
       if (circuit != null) {
@@ -42,6 +59,19 @@ final class FaultsCommand implements Callable<Integer> {
     catalogue.problems().forEach(out::println);
     out.flush();
     return 0;
+  }
+
+  private Circuit circuitOrShipped() {
+    return CircuitReader.read(
+        Optional.ofNullable(circuitFile)
+            .or(Scenarios::circuit)
+            .orElseThrow(
+                () ->
+                    InputException.at(
+                        "command line",
+                        "--explain " + explained,
+                        "no circuit is named",
+                        "add --circuit and a circuit file")));
   }
 
   private static void printSites(LeakFault fault, List<Site> sites, PrintWriter out) {

@@ -1,6 +1,5 @@
 package holdcurve.ui.command;
 
-import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.JobReader;
 import holdcurve.file.RankingWriter;
 import holdcurve.file.SafeFile;
@@ -30,6 +29,8 @@ import picocli.CommandLine.Spec;
 final class RankCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
+  @Mixin private Plugins plugins;
+
   @Parameters(
       paramLabel = "FILE",
       description = "A job (*.job.json), or with --circuit a gauge log.")
@@ -48,7 +49,7 @@ final class RankCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     Job job = circuit == null ? JobReader.read(file) : JobReader.of(circuit, file);
     ProgressLine progress = new ProgressLine(spec.commandLine().getErr());
-    Ranking ranking = new RankingService(FaultCatalogue.load()).rank(job, output.seed, progress);
+    Ranking ranking = new RankingService(plugins.catalogue()).rank(job, output.seed, progress);
     progress.clear();
     RankingText.print(ranking, job, out);
     out.flush();

@@ -26,6 +26,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -41,6 +42,8 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true)
 final class SimulateCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
+
+  @Mixin private Plugins plugins;
 
   @Parameters(paramLabel = "CIRCUIT", description = "The circuit (*.circuit.json).")
   private Path circuitFile;
@@ -109,7 +112,7 @@ final class SimulateCommand implements Callable<Integer> {
     Circuit circuit = CircuitReader.read(circuitFile);
     checkTimes();
     checkClamps(circuit);
-    Condition condition = FaultChoice.apply(circuit, faults);
+    Condition condition = FaultChoice.apply(circuit, plugins.catalogue(), faults);
     double[] times = times();
     double[] needle =
         new HoldSimulator(Detail.FULL, 1e-6).readings(condition, setup(circuit), times);

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
@@ -24,13 +25,15 @@ final class WindowCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
+  @Mixin private Plugins plugins;
+
   @Parameters(arity = "0..1", paramLabel = "JOB", description = "A job (*.job.json).")
   private Path file;
 
   @Override
   public Integer call() {
     Path job = file == null ? Scenarios.first().orElse(null) : file;
-    FaultCatalogue catalogue = FaultCatalogue.load();
+    FaultCatalogue catalogue = plugins.catalogue();
     Optional<String> reason = WindowLauncher.open(job, () -> new RankingService(catalogue));
     if (reason.isPresent()) {
       printInstead(reason.get(), job, catalogue);

@@ -1,0 +1,21 @@
+package holdcurve.ui.command;
+
+import holdcurve.fault.FaultCatalogue;
+import java.nio.file.Path;
+import java.util.Optional;
+import picocli.CommandLine.Option;
+
+/** The option that adds fault plugins. */
+final class Plugins {
+  @Option(
+      names = "--plugins",
+      paramLabel = "FOLDER",
+      description =
+          "Also use the fault plugins in the jars of this folder. A jar is a program: name only a"
+              + " folder whose jars you trust.")
+  private Path folder;
+
+  FaultCatalogue catalogue() {
+    return FaultCatalogue.load(Optional.ofNullable(folder));
+  }
+}
