@@ -4,6 +4,7 @@ import holdcurve.infer.Interval;
 import holdcurve.infer.Ranking;
 import holdcurve.infer.Suspect;
 import holdcurve.infer.SuspectGroup;
+import holdcurve.infer.Verdict;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -23,10 +24,12 @@ final class Scores {
   private int accused;
   private int intervals;
   private int covered;
+  private int unexplained;
   private double logScore;
 
   void add(GeneratedCase truth, Ranking ranking) {
     cases++;
+    unexplained += ranking.verdict().kind() == Verdict.Kind.UNEXPLAINED ? 1 : 0;
     String right = truth.fault().orElse(Suspect.NONE);
     double inRightGroup = 0;
     for (Cluster cluster : clusters(ranking)) {
@@ -121,7 +124,7 @@ final class Scores {
     return String.format(
         Locale.ROOT,
         "%d cases: right group first %.1f %%, calibration error %.3f, size covered %.1f %% of %d,"
-            + " sound accused %.1f %% of %d, log score %.3f",
+            + " sound accused %.1f %% of %d, called unexplained %d, log score %.3f",
         cases,
         100 * rightFirst(),
         calibrationError(),
@@ -129,6 +132,7 @@ final class Scores {
         intervals,
         100 * falseAccusations(),
         sound,
+        unexplained,
         logScore / cases);
   }
 }

@@ -1,2 +1,2 @@
-/** Argument checks shared by the physics packages. */
+/** What is said of a value that can't be used: by a programmer, or by a person with a file. */
 package holdcurve.check;

@@ -1,5 +1,6 @@
 package holdcurve.file;
 
+import holdcurve.check.InputException;
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Part;
 import holdcurve.circuit.PartKind;

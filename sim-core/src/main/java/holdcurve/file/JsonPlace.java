@@ -1,6 +1,7 @@
 package holdcurve.file;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import holdcurve.check.InputException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

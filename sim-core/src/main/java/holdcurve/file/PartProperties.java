@@ -1,5 +1,6 @@
 package holdcurve.file;
 
+import holdcurve.check.InputException;
 import holdcurve.circuit.PartKind;
 import holdcurve.circuit.Ports;
 import holdcurve.circuit.Property;

@@ -1,5 +1,6 @@
 package holdcurve.file;
 
+import holdcurve.check.InputException;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;

@@ -1,6 +1,6 @@
 package holdcurve.log;
 
-import holdcurve.file.InputException;
+import holdcurve.check.InputException;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;

@@ -1,6 +1,6 @@
 package holdcurve.log;
 
-import holdcurve.file.InputException;
+import holdcurve.check.InputException;
 import holdcurve.log.RowReader.EventLine;
 import holdcurve.log.RowReader.Row;
 import java.io.IOException;

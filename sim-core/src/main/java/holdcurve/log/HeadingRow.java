@@ -1,6 +1,6 @@
 package holdcurve.log;
 
-import holdcurve.file.InputException;
+import holdcurve.check.InputException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,6 +1,6 @@
 package holdcurve.log;
 
-import holdcurve.file.InputException;
+import holdcurve.check.InputException;
 
 /**
  * Walks through the lines of a text, whatever ends them (LF, CR LF or CR), and keeps the limits.

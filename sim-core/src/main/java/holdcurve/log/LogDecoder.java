@@ -1,6 +1,6 @@
 package holdcurve.log;
 
-import holdcurve.file.InputException;
+import holdcurve.check.InputException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;

@@ -1,6 +1,6 @@
 package holdcurve.log;
 
-import holdcurve.file.InputException;
+import holdcurve.check.InputException;
 import java.io.IOException;
 import java.io.Reader;
 import java.nio.file.Files;

@@ -1,6 +1,6 @@
 package holdcurve.log;
 
-import holdcurve.file.InputException;
+import holdcurve.check.InputException;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 

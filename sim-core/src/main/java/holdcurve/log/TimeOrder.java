@@ -1,6 +1,6 @@
 package holdcurve.log;
 
-import holdcurve.file.InputException;
+import holdcurve.check.InputException;
 import holdcurve.log.RowReader.Row;
 import java.util.ArrayList;
 import java.util.Collections;

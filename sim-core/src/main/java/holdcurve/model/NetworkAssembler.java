@@ -5,7 +5,6 @@ import holdcurve.circuit.Condition;
 import holdcurve.circuit.LeakPath;
 import holdcurve.circuit.Part;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -31,8 +30,6 @@ public final class NetworkAssembler {
   private final NetworkBuilder parts;
   private final NodePlacement placement;
   private final NodeStorage storage;
-  private final List<NetworkLayout.CreepRow> creepRows = new ArrayList<>();
-  private final Map<Region, Integer> warmthRows = new EnumMap<>(Region.class);
   private final Map<String, Integer> flowRows = new LinkedHashMap<>();
   private final List<Element> elements = new ArrayList<>();
   private int rows;
@@ -64,15 +61,19 @@ public final class NetworkAssembler {
 
   private Network build() {
     addPassages();
-    addCreep();
-    addTemperature();
+    HoseWalls walls = new HoseWalls(parts.creeps, placement, rows);
+    elements.addAll(walls.elements());
+    rows += walls.rows().size();
+    FuelTemperature temperature = new FuelTemperature(parts, placement, storage, rows);
+    elements.addAll(temperature.elements());
+    rows += temperature.rows().size();
     int gaugeRow = addGauge();
     NetworkLayout layout =
         new NetworkLayout(
             placement.inner(),
             placement.places(),
-            creepRows,
-            warmthRows,
+            walls.rows(),
+            temperature.rows(),
             flowRows,
             gaugeRow,
             parts.gaugePoint == null ? "" : parts.gaugePoint,
@@ -108,62 +109,6 @@ public final class NetworkAssembler {
     flowRows.put(passage.name(), rows);
     return InertLineElement.of(
         passage.name(), from, to, rows++, passage.inertance(), passage.law());
-  }
-
-  private void addCreep() {
-    Map<Node, Map<Double, Map<String, Double>>> walls = new LinkedHashMap<>();
-    for (NetworkBuilder.Creep creep : parts.creeps) {
-      Node node = placement.node(creep.point(), "a hose");
-      if (!node.boundary() && creep.compliance() > 0) {
-        walls
-            .computeIfAbsent(node, key -> new LinkedHashMap<>())
-            .computeIfAbsent(creep.relaxationTime(), key -> new LinkedHashMap<>())
-            .merge(creep.point(), creep.compliance(), Double::sum);
-      }
-    }
-    walls.forEach(
-        (node, branches) -> branches.forEach((time, shares) -> addCreepRow(node, time, shares)));
-  }
-
-  private void addCreepRow(Node node, double time, Map<String, Double> shares) {
-    double compliance = 0;
-    for (double share : shares.values()) {
-      compliance += share;
-    }
-    creepRows.add(new NetworkLayout.CreepRow(node, rows, time, compliance, shares));
-    elements.add(new CreepElement("hose stretch at " + node.name(), node, rows, compliance, time));
-    rows++;
-  }
-
-  /**
-   * Fuel under the bonnet always has a temperature of its own, the floor's only if some is there.
-   */
-  private void addTemperature() {
-    for (Region region : Region.values()) {
-      double[] swelling = storage.liquid(region);
-      boolean any = false;
-      double expansion = circuit.fluid().thermalExpansion(operation.fuelTemperature());
-      for (int i = 0; i < swelling.length; i++) {
-        any |= swelling[i] > 0;
-        swelling[i] *= expansion;
-      }
-      if (any || region == Region.ENGINE) {
-        addTemperature(region, swelling);
-      }
-    }
-  }
-
-  private void addTemperature(Region region, double[] swelling) {
-    String name = "fuel temperature, " + region.title();
-    Node[] nodes = placement.inner().toArray(Node[]::new);
-    if (operation.measuredTemperature().isPresent()) {
-      elements.add(
-          new MeasuredTemperatureElement(
-              name, operation.measuredTemperature().get(), nodes, swelling));
-    } else {
-      elements.add(new ThermalElement(name, rows, region.timeConstant(), nodes, swelling));
-      warmthRows.put(region, rows++);
-    }
   }
 
   private int addGauge() {

@@ -24,8 +24,8 @@ import holdcurve.model.Node;
 record RegulatorElement(
     String name, Node from, Node to, double opening, double gain, double closing, double hang)
     implements Element {
-  /** Softness of the opening: assumed, 3 mbar [Pa]. */
-  private static final double WIDTH = 300;
+  /** Softness of the opening: assumed, 1 mbar [Pa]. */
+  private static final double WIDTH = 100;
 
   private static final double TRANSITION = 2e3;
 

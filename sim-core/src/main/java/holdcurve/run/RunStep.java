@@ -3,6 +3,7 @@ package holdcurve.run;
 import holdcurve.check.Require;
 import holdcurve.model.Operation;
 import holdcurve.model.Region;
+import java.util.EnumMap;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
@@ -70,6 +71,9 @@ public record RunStep(
 
   /** The same step, with surroundings that get warmer at its beginning, as in a hot soak [K]. */
   public RunStep warming(Region region, double kelvin) {
-    return new RunStep(name, duration, change, Map.of(region, kelvin));
+    Map<Region, Double> all = new EnumMap<>(Region.class);
+    all.putAll(warming);
+    all.put(region, kelvin);
+    return new RunStep(name, duration, change, all);
   }
 }

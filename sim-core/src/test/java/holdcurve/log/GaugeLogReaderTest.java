@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.file.InputException;
+import holdcurve.check.InputException;
 import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.io.StringReader;

@@ -2,7 +2,7 @@ package holdcurve.log;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import holdcurve.file.InputException;
+import holdcurve.check.InputException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -3,7 +3,7 @@ package holdcurve.log;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.file.InputException;
+import holdcurve.check.InputException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,12 +1,12 @@
 package holdcurve.ui.command;
 
+import holdcurve.check.InputException;
 import holdcurve.circuit.Circuit;
 import holdcurve.explain.FaultExplanation;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.fault.LeakFault;
 import holdcurve.fault.Site;
 import holdcurve.file.CircuitReader;
-import holdcurve.file.InputException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;

@@ -1,6 +1,6 @@
 package holdcurve.ui.command;
 
-import holdcurve.file.InputException;
+import holdcurve.check.InputException;
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;

@@ -1,11 +1,11 @@
 package holdcurve.ui.command;
 
+import holdcurve.check.InputException;
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Condition;
 import holdcurve.circuit.Part;
 import holdcurve.circuit.Unit;
 import holdcurve.file.CircuitReader;
-import holdcurve.file.InputException;
 import holdcurve.file.SafeFile;
 import holdcurve.hold.HoldSetup;
 import holdcurve.hold.HoldSimulator;
@@ -18,6 +18,8 @@ import holdcurve.model.NetworkAssembler.Detail;
 import holdcurve.model.Operation;
 import holdcurve.part.Hose;
 import holdcurve.part.Regulator;
+import holdcurve.run.HoldRun;
+import holdcurve.run.RunRecord;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -92,6 +94,13 @@ final class SimulateCommand implements Callable<Integer> {
   private double warmth;
 
   @Option(
+      names = "--build-up",
+      paramLabel = "S",
+      description =
+          "Begin at rest and run the pump for this many seconds before it stops; readings before the stop have negative times.")
+  private Double buildUp;
+
+  @Option(
       names = "--read-by-eye",
       description =
           "Round as a person reads a class 1.6 gauge to 4 bar, to 0.02 bar, with its error.")
@@ -113,12 +122,10 @@ final class SimulateCommand implements Callable<Integer> {
     checkTimes();
     checkClamps(circuit);
     Condition condition = FaultChoice.apply(circuit, plugins.catalogue(), faults);
-    double[] times = times();
-    double[] needle =
-        new HoldSimulator(Detail.FULL, 1e-6).readings(condition, setup(circuit), times);
+    Curve curve = buildUp == null ? hold(circuit, condition) : wholeLog(condition);
     GaugeSpec gauge = GaugeSpec.usual();
-    double[] shown = byEye ? EyeReadings.of(needle, gauge, seed) : needle;
-    String log = GaugeLogWriter.write(log(times, shown));
+    double[] shown = byEye ? EyeReadings.of(curve.needle(), gauge, seed) : curve.needle();
+    String log = GaugeLogWriter.write(log(curve.times(), shown));
     PrintWriter out = spec.commandLine().getOut();
     if (logFile == null) {
       out.print(log);
@@ -130,7 +137,28 @@ final class SimulateCommand implements Callable<Integer> {
     return 0;
   }
 
+  /** Needle positions [Pa gauge] at times since the pump stop [s]. */
+  private record Curve(double[] times, double[] needle) {}
+
+  private Curve hold(Circuit circuit, Condition condition) {
+    double[] times = times();
+    return new Curve(
+        times, new HoldSimulator(Detail.FULL, 1e-6).readings(condition, setup(circuit), times));
+  }
+
+  private Curve wholeLog(Condition condition) {
+    RunRecord run = HoldRun.simulate(condition, buildUp, minutes * 60, clamped, clampTime, step);
+    return new Curve(run.times(), run.gauge());
+  }
+
   private void checkTimes() {
+    if (buildUp != null && !(buildUp > 0 && buildUp <= 3600)) {
+      throw InputException.at(
+          "command line",
+          "--build-up " + buildUp,
+          "the pump can't run that long",
+          "give 1 to 3600 seconds");
+    }
     if (!(minutes > 0 && minutes <= 600 && step > 0 && minutes * 60 / step <= 100_000)) {
       throw InputException.at(
           "command line",

@@ -1,6 +1,6 @@
 package holdcurve.ui.window.job;
 
-import holdcurve.file.InputException;
+import holdcurve.check.InputException;
 import holdcurve.infer.Ranker;
 import holdcurve.job.Job;
 import java.lang.System.Logger.Level;

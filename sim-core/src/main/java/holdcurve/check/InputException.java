@@ -1,4 +1,4 @@
-package holdcurve.file;
+package holdcurve.check;
 
 /**
  * Something a person gave us can't be used. The message is one sentence for that person: which
