@@ -57,7 +57,7 @@ public final class DamperDiaphragmLeak implements LeakFault {
 
   @Override
   public List<FaultParameter> parameters() {
-    return List.of(LeakSizes.leak(0.4, false), TRANSITION, LOST);
+    return List.of(LeakSizes.leak(0.4, true), TRANSITION, LOST);
   }
 
   @Override

@@ -47,7 +47,7 @@ abstract class JointLeak implements LeakFault {
 
   @Override
   public List<FaultParameter> parameters() {
-    return List.of(LeakSizes.leak(0.3, false), OPENING, GROOVE);
+    return List.of(LeakSizes.leak(0.3, true), OPENING, GROOVE);
   }
 
   @Override

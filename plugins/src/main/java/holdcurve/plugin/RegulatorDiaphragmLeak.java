@@ -47,7 +47,7 @@ public final class RegulatorDiaphragmLeak implements LeakFault {
 
   @Override
   public List<FaultParameter> parameters() {
-    return List.of(LeakSizes.leak(0.5, false), TRANSITION);
+    return List.of(LeakSizes.leak(0.5, true), TRANSITION);
   }
 
   @Override

@@ -28,8 +28,11 @@ final class Judge implements AutoCloseable {
    */
   private static final double HOPELESS = 15;
 
+  /** A pair holds a leading single fault, so its fit is as near and its approximation as good. */
+  private static final double PAIR_HOPELESS = 3;
+
   /** Error granted to an approximate evidence [nat]. */
-  private static final double APPROXIMATION_ERROR = 5;
+  private static final double APPROXIMATION_ERROR = 1;
 
   /**
    * A tenth of a nat is two percentage points at most; where sampling fails, a few small tempered
@@ -88,7 +91,7 @@ final class Judge implements AutoCloseable {
         each(
             fitted,
             one -> one.hypothesis().name(),
-            one -> Optional.of(sample(one, leading - HOPELESS)),
+            one -> Optional.of(sample(one, leading - margin(one.hypothesis()))),
             middle,
             to);
     return judged;
@@ -149,6 +152,11 @@ final class Judge implements AutoCloseable {
   /** Two faults are looked for from one start only: each alone has been looked for from several. */
   private static Settings starts(Hypothesis hypothesis) {
     return Settings.standard().withSeededStarts(hypothesis.members().size() < 2 ? 1 : 0);
+  }
+
+  /** How far behind the best a fit may lie and still be sampled [nat]. */
+  private static double margin(Hypothesis hypothesis) {
+    return hypothesis.members().size() < 2 ? HOPELESS : PAIR_HOPELESS;
   }
 
   private Judged sample(Fitted fit, double least) {

@@ -24,6 +24,7 @@ final class Latents {
     SET_PRESSURE(true),
     RESEAT_DROP(true),
     SQUEEZE(true),
+    LAW_BEND(true),
     GAUGE_OFFSET(false),
     READING_SCALE(false),
     MODEL_ERROR(false);

@@ -16,7 +16,7 @@ import java.util.Optional;
 /** Turns judged hypotheses into a ranking for people. */
 final class RankingReport {
   /** Suspects below this probability get no curves [-]. */
-  private static final double CURVES_ABOVE = 0.002;
+  private static final double CURVES_ABOVE = 0.02;
 
   private final Job job;
   private final JobModel data;

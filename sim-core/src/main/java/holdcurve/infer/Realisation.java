@@ -2,10 +2,12 @@ package holdcurve.infer;
 
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Condition;
+import holdcurve.circuit.LeakPath;
 import holdcurve.circuit.Part;
 import holdcurve.circuit.PartKind;
 import holdcurve.circuit.Property;
 import holdcurve.fault.FaultParameter;
+import holdcurve.flow.BentLaw;
 import holdcurve.hold.HoldSetup;
 import holdcurve.infer.Latents.Shared;
 import holdcurve.job.HoldTest;
@@ -16,10 +18,13 @@ import holdcurve.part.Hose;
 import holdcurve.part.Injector;
 import holdcurve.part.Regulator;
 import holdcurve.part.Seats;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Turns latent coordinates into a circuit in some condition and a way to run each test. */
 final class Realisation {
+  private static final double LARGEST_BEND = 0.4;
+
   private static final double SOFT_AT_ONE = 0.5 * Math.log1p(Math.exp(2));
 
   private final JobModel data;
@@ -86,7 +91,19 @@ final class Realisation {
       }
       condition = member.fault().apply(condition, member.site(), values);
     }
-    return condition;
+    return condition.leaks().isEmpty() ? condition : bent(condition, u);
+  }
+
+  /** Leaks in the field depart somewhat from the law that a fault gives them. */
+  private Condition bent(Condition condition, double[] u) {
+    double z = priors.lawBend() * latents.shared(u, Shared.LAW_BEND);
+    double bend = Math.max(-LARGEST_BEND, Math.min(LARGEST_BEND, z));
+    List<LeakPath> leaks = new ArrayList<>(condition.leaks().size());
+    for (LeakPath leak : condition.leaks()) {
+      leaks.add(
+          new LeakPath(leak.from(), leak.to(), new BentLaw(leak.law(), bend, Seats.TEST_PRESSURE)));
+    }
+    return new Condition(condition.circuit(), leaks);
   }
 
   /** Value of the k-th parameter in one test [SI]; {@code test} −1 for its value over all tests. */

@@ -14,6 +14,7 @@ package holdcurve.infer;
  * @param squeezeShare likewise, as a factor [-]
  * @param testVariation variation of a seat's leak between tests, standard deviation of its
  *     logarithm [-]
+ * @param lawBend exponent of a leak's law about its textbook value, standard deviation [-]
  * @param eyeShare reading error beside rounding, as a share of the resolution [-]
  * @param eyeFactor likewise, as a factor [-]
  * @param leastEye smallest reading error of any instrument [Pa]; measured loggers scatter by 3 to 4
@@ -32,6 +33,7 @@ record UnknownPriors(
     double squeezed,
     double squeezeShare,
     double testVariation,
+    double lawBend,
     double eyeShare,
     double eyeFactor,
     double leastEye,
@@ -39,6 +41,21 @@ record UnknownPriors(
     double modelErrorFactor) {
   static UnknownPriors usual() {
     return new UnknownPriors(
-        0.8, 0.8, 1e4, 0.05, 1.2, 0.01e-6 / 60, 1, 0.08e-6, 0.8, 0.2, 0.4, 1.7, 150, 0.004, 1.8);
+        0.8,
+        0.8,
+        1e4,
+        0.05,
+        1.2,
+        0.01e-6 / 60,
+        1,
+        0.08e-6,
+        0.8,
+        0.2,
+        0.2,
+        0.4,
+        1.7,
+        150,
+        0.004,
+        1.8);
   }
 }
