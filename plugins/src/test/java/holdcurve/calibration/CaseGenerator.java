@@ -43,7 +43,7 @@ final class CaseGenerator {
   /** Chance that a generated circuit is sound, as the priors have it. */
   private static final double SOUND = 0.35;
 
-  private static final List<String> FAULTS =
+  static final List<String> FAULTS =
       List.of(
           "check-valve-seat",
           "check-valve-seat",

@@ -59,6 +59,20 @@ public record Settings(
         temperedMoves);
   }
 
+  /** These settings with another number of starts drawn from the prior. */
+  public Settings withSeededStarts(int count) {
+    return new Settings(
+        starts,
+        count,
+        drawsPerRound,
+        maximumDraws,
+        minimumSampleSize,
+        targetError,
+        temperedParticles,
+        temperedRuns,
+        temperedMoves);
+  }
+
   /** These settings with another importance budget. */
   public Settings withDraws(int perRound, int maximum, double sampleSize, double error) {
     return new Settings(

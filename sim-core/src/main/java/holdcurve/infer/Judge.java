@@ -23,10 +23,10 @@ import java.util.function.Function;
  */
 final class Judge implements AutoCloseable {
   /**
-   * Below the best fit by this much, a hypothesis has no chance even if its approximate evidence is
-   * off by half of it [nat].
+   * Below the best fit by this much, a hypothesis has no chance: approximate evidences of near fits
+   * are off by one or two, of far ones by ten [nat].
    */
-  private static final double HOPELESS = 22;
+  private static final double HOPELESS = 15;
 
   /** Error granted to an approximate evidence [nat]. */
   private static final double APPROXIMATION_ERROR = 5;
@@ -36,7 +36,7 @@ final class Judge implements AutoCloseable {
    * runs must do.
    */
   private static final Settings SETTINGS =
-      Settings.standard().withDraws(150, 1200, 80, 0.08).withTempering(60, 2, 1);
+      Settings.standard().withDraws(100, 1000, 60, 0.1).withTempering(60, 2, 1);
 
   private final JobModel data;
   private final UnknownPriors unknowns;
@@ -131,7 +131,7 @@ final class Judge implements AutoCloseable {
   private Optional<Fitted> fit(Hypothesis hypothesis) {
     HypothesisModel model = new HypothesisModel(data, hypothesis, unknowns);
     List<Mode> joint =
-        ModeFinder.find(new Watched(model, progress), ownSeed(hypothesis), Settings.standard());
+        ModeFinder.find(new Watched(model, progress), ownSeed(hypothesis), starts(hypothesis));
     if (joint.isEmpty()) {
       return Optional.empty();
     }
@@ -144,6 +144,11 @@ final class Judge implements AutoCloseable {
     return Double.isFinite(laplace)
         ? Optional.of(new Fitted(hypothesis, model, marginal, laplace))
         : Optional.empty();
+  }
+
+  /** Two faults are looked for from one start only: each alone has been looked for from several. */
+  private static Settings starts(Hypothesis hypothesis) {
+    return Settings.standard().withSeededStarts(hypothesis.members().size() < 2 ? 1 : 0);
   }
 
   private Judged sample(Fitted fit, double least) {

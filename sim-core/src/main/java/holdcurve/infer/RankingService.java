@@ -12,10 +12,10 @@ import java.util.List;
  */
 public final class RankingService implements Ranker {
   /** Single faults whose company is considered, likeliest first. */
-  private static final int LEADERS = 3;
+  private static final int LEADERS = 2;
 
   /** A leader that is this far behind the likeliest explanation is none [nat]. */
-  private static final double LEADER_MARGIN = 8;
+  private static final double LEADER_MARGIN = 5;
 
   private final FaultCatalogue catalogue;
   private final FaultPriors priors;
