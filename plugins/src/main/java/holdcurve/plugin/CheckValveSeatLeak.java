@@ -22,7 +22,7 @@ public final class CheckValveSeatLeak implements LeakFault {
       new FaultParameter(
           "how much the pressure helps it shut",
           Unit.NONE,
-          new Prior.Between(0, 0.8),
+          new Prior.NearEnds(0, 0.8),
           "assumed: between a scored seat (0) and a soft one (0.8)",
           false);
 

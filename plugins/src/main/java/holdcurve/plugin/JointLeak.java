@@ -36,7 +36,7 @@ abstract class JointLeak implements LeakFault {
       new FaultParameter(
           "share that runs through a groove standing open",
           Unit.PERCENT,
-          new Prior.Between(0, 1),
+          new Prior.NearEnds(0, 1),
           "assumed: between a scored stub (all) and a hard hose (none)",
           false);
 

@@ -18,7 +18,8 @@ import java.util.List;
  */
 public final class RegulatorDiaphragmLeak implements LeakFault {
   private static final FaultParameter TRANSITION =
-      LeakSizes.transition(1, 6, "from a torn diaphragm (free outflow) to a porous one (laminar)");
+      LeakSizes.transition(
+          0.5, 8, "from a torn diaphragm (free outflow) to a porous one (laminar)");
 
   @Override
   public String id() {

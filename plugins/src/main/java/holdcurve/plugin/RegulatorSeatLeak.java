@@ -18,7 +18,7 @@ import java.util.List;
  */
 public final class RegulatorSeatLeak implements LeakFault {
   private static final FaultParameter TRANSITION =
-      LeakSizes.transition(1, 6, "from a score (free outflow) to a film under dirt (laminar)");
+      LeakSizes.transition(0.5, 8, "from a score (free outflow) to a film under dirt (laminar)");
 
   @Override
   public String id() {

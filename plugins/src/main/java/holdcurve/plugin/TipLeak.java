@@ -14,7 +14,8 @@ import holdcurve.flow.OrificeLaw;
  */
 abstract class TipLeak implements LeakFault {
   static final FaultParameter TRANSITION =
-      LeakSizes.transition(0.3, 5, "gaps of 5 to 50 micrometres between laminar and free outflow");
+      LeakSizes.transition(
+          0.5, 8, "from a score (free outflow) to a gap of some micrometres (laminar)");
 
   @Override
   public Condition apply(Condition condition, Site site, double[] parameters) {

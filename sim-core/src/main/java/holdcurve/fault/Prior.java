@@ -55,4 +55,21 @@ public sealed interface Prior {
       return least + (most - least) / (1 + Math.exp(-1.5 * z));
     }
   }
+
+  /**
+   * A quantity between two limits, near one end or the other likelier than half-way.
+   *
+   * @param least lower limit [SI]
+   * @param most upper limit [SI]
+   */
+  record NearEnds(double least, double most) implements Prior {
+    public NearEnds {
+      new Between(least, most);
+    }
+
+    @Override
+    public double at(double z) {
+      return least + (most - least) / (1 + Math.exp(-4 * z));
+    }
+  }
 }

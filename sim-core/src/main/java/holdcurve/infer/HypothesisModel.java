@@ -83,6 +83,21 @@ final class HypothesisModel implements ResidualLikelihood {
    */
   record Whitened(double[] residuals, double logDeterminant) {}
 
+  /** Residuals at {@code u}; null where the model fails. */
+  Whitened whitened(double[] u) {
+    double[] at = new double[residualCount()];
+    residuals(u, at);
+    return split(at);
+  }
+
+  private Whitened split(double[] at) {
+    if (!Double.isFinite(at[0])) {
+      return null;
+    }
+    double root = at[at.length - 1];
+    return new Whitened(Arrays.copyOf(at, at.length - 1), root * root + lowestLogDeterminant);
+  }
+
   /**
    * Residuals at {@code u} and their derivatives by some coordinates.
    *
@@ -92,11 +107,7 @@ final class HypothesisModel implements ResidualLikelihood {
    */
   Whitened linearised(double[] u, int[] by, double[][] jacobian) {
     double[] at = slopes(u, by, residualCount() - 1, jacobian);
-    if (at == null || !Double.isFinite(at[0])) {
-      return null;
-    }
-    double root = at[at.length - 1];
-    return new Whitened(Arrays.copyOf(at, at.length - 1), root * root + lowestLogDeterminant);
+    return at == null ? null : split(at);
   }
 
   /**

@@ -151,7 +151,7 @@ final class Judge implements AutoCloseable {
 
   /** Two faults are looked for from one start only: each alone has been looked for from several. */
   private static Settings starts(Hypothesis hypothesis) {
-    return Settings.standard().withSeededStarts(hypothesis.members().size() < 2 ? 1 : 0);
+    return Settings.standard().withSeededStarts(hypothesis.members().size() < 2 ? 2 : 0);
   }
 
   /** How far behind the best a fit may lie and still be sampled [nat]. */

@@ -21,6 +21,15 @@ final class MarginalLikelihood implements LogLikelihood {
    */
   private record Centre(Mode mode, double[] conditional, RealMatrix slope) {}
 
+  /** Distance from which a second look is taken, in prior standard deviations [-]. */
+  private static final double FAR = 0.5;
+
+  /**
+   * A mode this far behind the best lends no expectation: its neighbourhood is another's tail
+   * [nat].
+   */
+  private static final double BEHIND = 3;
+
   private final HypothesisModel model;
   private final int[] sampled;
   private final int[] conditional;
@@ -38,6 +47,9 @@ final class MarginalLikelihood implements LogLikelihood {
       centres.add(centre(mode));
     }
     centres.replaceAll(this::withMarginal);
+    double best =
+        centres.stream().mapToDouble(c -> c.mode().laplaceLogEvidence()).max().orElseThrow();
+    centres.removeIf(c -> c.mode().laplaceLogEvidence() < best - BEHIND);
   }
 
   @Override
@@ -97,25 +109,62 @@ final class MarginalLikelihood implements LogLikelihood {
 
   /**
    * The conditional distribution at a point of the sampled coordinates; null where the model fails.
+   * The curves are made linear where the conditional ones are expected, again where they turn out
+   * to lie if that is far off, and corrected there for what is left of their bend.
    */
   Point at(double[] s) {
     double[] u = expected(s);
-    double[][] jacobian = new double[model.residualCount() - 1][conditional.length];
-    HypothesisModel.Whitened base = model.linearised(u, conditional, jacobian);
+    double[][] slopes = new double[model.residualCount() - 1][conditional.length];
+    Conditional rest = linearised(u, slopes);
+    if (rest != null && moved(u, rest) > FAR) {
+      put(u, rest.mean());
+      rest = linearised(u, slopes);
+    }
+    if (rest == null) {
+      return null;
+    }
+    put(u, rest.mean());
+    HypothesisModel.Whitened there = model.whitened(u);
+    if (there == null) {
+      return null;
+    }
+    Conditional corrected = Conditional.of(slopes, atZero(there.residuals(), slopes, u));
+    put(u, corrected.mean());
+    return new Point(u, corrected, corrected.logMarginal() - 0.5 * there.logDeterminant());
+  }
+
+  /** Fills the slopes of the whitened curves at {@code u}; null where the model fails. */
+  private Conditional linearised(double[] u, double[][] slopes) {
+    HypothesisModel.Whitened base = model.linearised(u, conditional, slopes);
     if (base == null) {
       return null;
     }
-    double[] atZero = base.residuals();
-    for (int i = 0; i < atZero.length; i++) {
-      for (int k = 0; k < conditional.length; k++) {
-        jacobian[i][k] = -jacobian[i][k];
-        atZero[i] += jacobian[i][k] * u[conditional[k]];
+    for (double[] row : slopes) {
+      for (int k = 0; k < row.length; k++) {
+        row[k] = -row[k];
       }
     }
-    Conditional rest = Conditional.of(jacobian, atZero);
-    double[] centred = u.clone();
-    put(centred, rest.mean());
-    return new Point(centred, rest, rest.logMarginal() - 0.5 * base.logDeterminant());
+    return Conditional.of(slopes, atZero(base.residuals(), slopes, u));
+  }
+
+  /** What the residuals at {@code u} would be with all conditional coordinates at zero. */
+  private double[] atZero(double[] residuals, double[][] slopes, double[] u) {
+    double[] atZero = residuals.clone();
+    for (int i = 0; i < atZero.length; i++) {
+      for (int k = 0; k < conditional.length; k++) {
+        atZero[i] += slopes[i][k] * u[conditional[k]];
+      }
+    }
+    return atZero;
+  }
+
+  private double moved(double[] u, Conditional rest) {
+    double sum = 0;
+    for (int k = 0; k < conditional.length; k++) {
+      double step = rest.mean()[k] - u[conditional[k]];
+      sum += step * step;
+    }
+    return Math.sqrt(sum);
   }
 
   /** All coordinates, the conditional ones where they are expected, given the sampled ones. */

@@ -5,8 +5,8 @@ import java.util.Optional;
 
 /** Whether the likeliest hypothesis explains the readings at all, and where it doesn't. */
 final class Misfit {
-  /** A departure that a gauge shows plainly and no rounding explains [Pa]. */
-  private static final double LEAST = 1e4;
+  /** A departure that neither rounding nor a gauge a little off in its gain explains [Pa]. */
+  private static final double LEAST = 2e4;
 
   /** Departure in units of the reading's own error beyond which the model is off [-]. */
   private static final double LIMIT = 5;
