@@ -47,6 +47,7 @@ class ArchitectureTest {
               "javafx..",
               "holdcurve.ui.window..",
               "holdcurve.ui.theme..",
+              "holdcurve.check..",
               "holdcurve.circuit..",
               "holdcurve.fault..",
               "holdcurve.file..",
