@@ -54,7 +54,11 @@ final class Verdicts {
               + group.get().suspects().size()
               + " that these tests can't tell apart ("
               + percent(group.get().probability())
-              + " together).");
+              + " together); likeliest: "
+              + first.name().toLowerCase(Locale.ROOT)
+              + " ("
+              + percent(first.probability())
+              + ").");
     }
     if (1 - sound >= EARNED) {
       return new Verdict(
