@@ -2,7 +2,6 @@ package holdcurve.file;
 
 import holdcurve.check.InputException;
 import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Part;
 import holdcurve.job.GaugeSpec;
 import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
@@ -154,11 +153,7 @@ public final class JobReader {
   }
 
   private static Set<String> clampedHoses(JsonPlace test, Circuit circuit) {
-    List<String> clampable =
-        circuit.partsOf(Hose.KIND).stream()
-            .filter(hose -> hose.is(Hose.CLAMPABLE))
-            .map(Part::id)
-            .toList();
+    List<String> clampable = Hose.clampable(circuit);
     Set<String> hoses = new LinkedHashSet<>();
     test.find("clamped")
         .ifPresent(

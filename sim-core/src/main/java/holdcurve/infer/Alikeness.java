@@ -57,9 +57,7 @@ final class Alikeness {
    * Hoses one of whose clamping would tell two faults apart, in circuit order; empty if none would.
    */
   List<String> dividingHoses(Hypothesis.Member a, Hypothesis.Member b) {
-    return circuit.partsOf(Hose.KIND).stream()
-        .filter(hose -> hose.is(Hose.CLAMPABLE))
-        .map(Part::id)
+    return Hose.clampable(circuit).stream()
         .filter(hose -> !drain(a, Set.of(hose)).equals(drain(b, Set.of(hose))))
         .toList();
   }

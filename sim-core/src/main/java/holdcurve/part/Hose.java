@@ -1,5 +1,6 @@
 package holdcurve.part;
 
+import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Part;
 import holdcurve.circuit.Ports;
 import holdcurve.circuit.Property;
@@ -105,6 +106,11 @@ public final class Hose implements PartEquations {
           UNDER_FLOOR);
 
   private Hose() {}
+
+  /** Ids of the hoses of a circuit that a clamp can be set on, in circuit order. */
+  public static List<String> clampable(Circuit circuit) {
+    return circuit.partsOf(KIND).stream().filter(hose -> hose.is(CLAMPABLE)).map(Part::id).toList();
+  }
 
   @Override
   public String id() {

@@ -3,7 +3,6 @@ package holdcurve.ui.command;
 import holdcurve.check.InputException;
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Condition;
-import holdcurve.circuit.Part;
 import holdcurve.circuit.Unit;
 import holdcurve.file.CircuitReader;
 import holdcurve.file.SafeFile;
@@ -176,11 +175,7 @@ final class SimulateCommand implements Callable<Integer> {
   }
 
   private void checkClamps(Circuit circuit) {
-    List<String> clampable =
-        circuit.partsOf(Hose.KIND).stream()
-            .filter(hose -> hose.is(Hose.CLAMPABLE))
-            .map(Part::id)
-            .toList();
+    List<String> clampable = Hose.clampable(circuit);
     for (String hose : clamped) {
       if (!clampable.contains(hose)) {
         throw InputException.at(
