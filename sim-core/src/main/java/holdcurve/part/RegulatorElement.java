@@ -1,5 +1,6 @@
 package holdcurve.part;
 
+import holdcurve.flow.OrificeLaw;
 import holdcurve.flow.Softplus;
 import holdcurve.model.Element;
 import holdcurve.model.Jacobians;
@@ -27,7 +28,8 @@ record RegulatorElement(
   /** Softness of the opening: assumed, 1 mbar [Pa]. */
   private static final double WIDTH = 100;
 
-  private static final double TRANSITION = 2e3;
+  /** φ: an orifice of coefficient one. */
+  private static final OrificeLaw ROOT = new OrificeLaw(1, 2e3);
 
   @Override
   public void addRates(double t, double[] y, double[] rates) {
@@ -58,16 +60,10 @@ record RegulatorElement(
   }
 
   private double drive(double difference) {
-    return phi(difference) / phi(opening);
+    return ROOT.flow(difference) / ROOT.flow(opening);
   }
 
-  private double driveSlope(double d) {
-    double sum = d * d + TRANSITION * TRANSITION;
-    double slope = (d * d / 2 + TRANSITION * TRANSITION) / (sum * Math.sqrt(Math.sqrt(sum)));
-    return slope / phi(opening);
-  }
-
-  private static double phi(double d) {
-    return d / Math.sqrt(Math.sqrt(d * d + TRANSITION * TRANSITION));
+  private double driveSlope(double difference) {
+    return ROOT.slope(difference) / ROOT.flow(opening);
   }
 }
