@@ -14,8 +14,8 @@ import java.util.List;
  * One or several like injectors on the rail.
  *
  * <p>Shut, each weeps into the intake manifold in proportion to pressure. With the engine running
- * the spray is averaged over time: duty · Q_s · √(Δp/Δp_rated), Δp against the manifold. Single
- * pulses and opening delay belong to the bench sheet.
+ * the spray is averaged over time: duty · Q_s · √(Δp/Δp_rated), Δp against the manifold; a duty of
+ * 1 is one held open, of which {@code run.PulseTrain} makes single pulses.
  */
 public final class Injector implements PartEquations {
   public static final Property COUNT =
