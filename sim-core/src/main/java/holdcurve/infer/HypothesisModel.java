@@ -4,7 +4,9 @@ import holdcurve.evidence.ResidualLikelihood;
 import holdcurve.hold.HoldSimulator;
 import holdcurve.hold.HoldSlopes;
 import holdcurve.infer.Latents.Shared;
+import holdcurve.side.Truth;
 import java.util.Arrays;
+import java.util.List;
 import java.util.stream.IntStream;
 
 /**
@@ -24,6 +26,8 @@ final class HypothesisModel implements ResidualLikelihood {
   private final Latents latents;
   private final HoldSimulator simulator;
   private final double lowestLogDeterminant;
+  private final List<Truth.Member> members;
+  private final SideRows sides;
 
   HypothesisModel(JobModel data, Hypothesis hypothesis, UnknownPriors priors) {
     this(data, hypothesis, priors, new HoldSimulator());
@@ -37,10 +41,17 @@ final class HypothesisModel implements ResidualLikelihood {
     this.realisation = new Realisation(data, hypothesis, priors);
     this.latents = realisation.latents();
     this.lowestLogDeterminant = lowestLogDeterminant();
+    this.members =
+        hypothesis.members().stream().map(m -> new Truth.Member(m.fault(), m.site())).toList();
+    this.sides = new SideRows(this, data.sides(), data.series().size());
   }
 
   Realisation realisation() {
     return realisation;
+  }
+
+  List<Truth.Member> members() {
+    return members;
   }
 
   @Override
@@ -49,12 +60,12 @@ final class HypothesisModel implements ResidualLikelihood {
   }
 
   /**
-   * One a reading, and one for the log determinant of the reading error, which the inferred scales
-   * change.
+   * One a reading, those of what else was found out, and one for the log determinant of the reading
+   * error, which the inferred scales change.
    */
   @Override
   public int residualCount() {
-    return data.residualCount() + 1;
+    return data.residualCount() + data.sideCount() + 1;
   }
 
   @Override
@@ -76,9 +87,9 @@ final class HypothesisModel implements ResidualLikelihood {
   }
 
   /**
-   * Whitened residuals of all readings.
+   * Whitened residuals of all readings, and of what else was found out.
    *
-   * @param residuals reading minus curve, whitened [-]
+   * @param residuals reading minus curve, whitened; then side evidence [-]
    * @param logDeterminant of the covariance they were whitened by [nat]
    */
   record Whitened(double[] residuals, double logDeterminant) {}
@@ -91,7 +102,7 @@ final class HypothesisModel implements ResidualLikelihood {
   }
 
   private Whitened split(double[] at) {
-    if (!Double.isFinite(at[0])) {
+    if (Arrays.stream(at).anyMatch(r -> !Double.isFinite(r))) {
       return null;
     }
     double root = at[at.length - 1];
@@ -142,6 +153,7 @@ final class HypothesisModel implements ResidualLikelihood {
         v[j] = u[j];
       } else {
         fillColumn(u, tests, slopes, k, out);
+        sides.fillColumn(u, at, j, out, k, data.residualCount());
       }
     }
     return at;
@@ -227,8 +239,9 @@ final class HypothesisModel implements ResidualLikelihood {
       logDeterminant += data.errors().get(test).whiten(residuals, deviation, amplitude, out, place);
       place += residuals.length;
     }
+    sides.fill(u, out, place);
     double excess = logDeterminant - lowestLogDeterminant;
-    out[place] = Math.sqrt(excess);
+    out[place + data.sideCount()] = Math.sqrt(excess);
     return sum(out);
   }
 

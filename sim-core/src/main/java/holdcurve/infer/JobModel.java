@@ -3,6 +3,7 @@ package holdcurve.infer;
 import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
 import holdcurve.model.Operation;
+import holdcurve.side.SideEvidence;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -14,9 +15,14 @@ import java.util.List;
  * @param series readings of each test
  * @param errors reading error of each test
  * @param operations operation of each test, before clamps
+ * @param sides what was found out beside the readings
  */
 record JobModel(
-    Job job, List<ReadingSeries> series, List<ReadingError> errors, List<Operation> operations) {
+    Job job,
+    List<ReadingSeries> series,
+    List<ReadingError> errors,
+    List<Operation> operations,
+    List<SideEvidence> sides) {
   static JobModel of(Job job) {
     List<ReadingSeries> series = new ArrayList<>();
     List<ReadingError> errors = new ArrayList<>();
@@ -27,10 +33,16 @@ record JobModel(
       errors.add(new ReadingError(readings));
       operations.add(TestOperations.of(test));
     }
-    return new JobModel(job, series, errors, operations);
+    return new JobModel(job, series, errors, operations, List.of());
   }
 
+  /** Number of residuals of the readings. */
   int residualCount() {
     return series.stream().mapToInt(s -> s.time().length).sum();
+  }
+
+  /** Number of residuals of all else. */
+  int sideCount() {
+    return sides.stream().mapToInt(SideEvidence::rows).sum();
   }
 }

@@ -120,6 +120,11 @@ final class Latents {
     return touched.get(j).get(test);
   }
 
+  /** Whether coordinate {@code j} belongs to one test alone. */
+  boolean isOfOneTest(int j) {
+    return j >= firstParameter + parameters.size();
+  }
+
   /** Whether coordinate {@code j} changes how residuals are whitened. */
   boolean changesScale(int j) {
     return j == Shared.READING_SCALE.ordinal() || j == Shared.MODEL_ERROR.ordinal();

@@ -1,0 +1,75 @@
+package holdcurve.infer;
+
+import holdcurve.side.SideEvidence;
+import java.util.Arrays;
+import java.util.List;
+
+/** The rows of residuals that stand after those of the readings: what was found out beside them. */
+final class SideRows {
+  private final HypothesisModel model;
+  private final List<SideEvidence> sides;
+  private final int tests;
+
+  SideRows(HypothesisModel model, List<SideEvidence> sides, int tests) {
+    this.model = model;
+    this.sides = sides;
+    this.tests = tests;
+  }
+
+  /** Fills all rows from {@code place} on; where one fails, it becomes not-a-number. */
+  void fill(double[] u, double[] out, int place) {
+    TruthAt truth = new TruthAt(model, u);
+    int row = place;
+    for (SideEvidence side : sides) {
+      fill(side, truth, out, row);
+      row += side.rows();
+    }
+  }
+
+  private static void fill(SideEvidence side, TruthAt truth, double[] out, int row) {
+    try {
+      side.residuals(truth, out, row);
+    } catch (RuntimeException e) {
+      Arrays.fill(out, row, row + side.rows(), Double.NaN);
+    }
+  }
+
+  /**
+   * Fills one column of the Jacobian of these rows by differences.
+   *
+   * @param at residuals of all rows at {@code u}
+   * @param j coordinate
+   * @param out rows of the whole Jacobian
+   * @param column to fill
+   * @param place first row of these
+   */
+  void fillColumn(double[] u, double[] at, int j, double[][] out, int column, int place) {
+    double[] moved = new double[at.length];
+    int row = place;
+    for (SideEvidence side : sides) {
+      if (reaches(j, side)) {
+        double[] v = u.clone();
+        v[j] += side.differenceStep();
+        fill(side, new TruthAt(model, v), moved, row);
+        for (int i = row; i < row + side.rows(); i++) {
+          out[i][column] = (moved[i] - at[i]) / side.differenceStep();
+        }
+      }
+      row += side.rows();
+    }
+  }
+
+  /** Coordinates that change no curve belong to the gauge. */
+  private boolean reaches(int j, SideEvidence side) {
+    Latents latents = model.realisation().latents();
+    int touched = 0;
+    boolean concerned = false;
+    for (int test = 0; test < tests; test++) {
+      if (latents.changesCurve(j, test)) {
+        touched++;
+        concerned |= side.concerns(test);
+      }
+    }
+    return concerned || touched == 0 || !latents.isOfOneTest(j);
+  }
+}

@@ -1,0 +1,56 @@
+package holdcurve.infer;
+
+import holdcurve.circuit.Circuit;
+import holdcurve.circuit.Condition;
+import holdcurve.hold.Hold;
+import holdcurve.side.Truth;
+import java.util.List;
+
+/** One hypothesis at one point of its latent space, for side evidence. */
+final class TruthAt implements Truth {
+  private final HypothesisModel model;
+  private final double[] u;
+  private Circuit sound;
+
+  TruthAt(HypothesisModel model, double[] u) {
+    this.model = model;
+    this.u = u;
+  }
+
+  @Override
+  public List<Member> members() {
+    return model.members();
+  }
+
+  private Circuit soundCircuit() {
+    if (sound == null) {
+      sound = model.realisation().sound(u);
+    }
+    return sound;
+  }
+
+  @Override
+  public Condition sound() {
+    return Condition.sound(soundCircuit());
+  }
+
+  @Override
+  public Condition condition(int test) {
+    return model.realisation().condition(soundCircuit(), u, test);
+  }
+
+  @Override
+  public Hold hold(int test) {
+    return new Hold(condition(test), model.realisation().setup(u, test));
+  }
+
+  @Override
+  public double gaugeOffset() {
+    return model.gaugeOffset(u);
+  }
+
+  @Override
+  public double readingDeviation() {
+    return model.readingDeviation(u);
+  }
+}

@@ -1,0 +1,38 @@
+package holdcurve.side;
+
+/**
+ * Something known about a job beside the gauge readings of its holds. It adds rows of residuals to
+ * those of the readings, so that −½ Σ r² is its log likelihood but for a constant that is the same
+ * for every {@link Truth}. Any probability can be a row: the square root of its deviance, −2 ln P,
+ * with the sign that makes it smooth.
+ *
+ * <p>Called from several threads at once.
+ */
+public interface SideEvidence {
+  /** Number of rows, the same for every truth [-]. */
+  int rows();
+
+  /**
+   * Fills its rows. Not-a-number, or an exception, says that the truth is impossible.
+   *
+   * @param out receives the rows from {@code offset} on [-]
+   */
+  void residuals(Truth truth, double[] out, int offset);
+
+  /**
+   * Whether it depends on what belongs to one test alone: start pressure, fuel warmth, clamp
+   * quality, variation of a leak.
+   *
+   * @param test place of the hold test in the job
+   */
+  default boolean concerns(int test) {
+    return false;
+  }
+
+  /**
+   * Change of a latent coordinate for differences: small for formulas, larger for simulations [-].
+   */
+  default double differenceStep() {
+    return 1e-4;
+  }
+}
