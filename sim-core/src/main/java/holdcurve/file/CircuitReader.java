@@ -20,7 +20,8 @@ public final class CircuitReader {
   /** Kind and version that circuit files carry. */
   public static final String FORMAT = "holdcurve-circuit/1";
 
-  private static final Set<String> ENTRIES = Set.of("format", "title", "notes", "fluid", "parts");
+  private static final Set<String> ENTRIES =
+      Set.of("format", "title", "notes", "fluid", "parts", "outline");
   private static final Set<String> FLUID_ENTRIES = Set.of("kind", "reid_kPa", "density_kg_m3");
 
   private CircuitReader() {}
@@ -35,10 +36,20 @@ public final class CircuitReader {
         root.find("title")
             .map(place -> place.text("give it a name"))
             .orElse(file.getFileName().toString());
-    List<Part> parts = readParts(root.get("parts", "list the parts of the circuit"));
-    Circuit circuit = new Circuit(title, readFluid(root), parts);
+    Circuit circuit = new Circuit(title, readFluid(root), parts(root));
     CircuitCheck.check(circuit, file.toString());
     return circuit;
+  }
+
+  private static List<Part> parts(JsonPlace root) {
+    if (root.find("outline").isEmpty()) {
+      return readParts(
+          root.get("parts", "list the parts, or write an \"outline\": { \"cylinders\": 6 }"));
+    }
+    if (root.find("parts").isPresent()) {
+      throw root.bad("there are both 'parts' and an 'outline'", "keep the one that is right");
+    }
+    return OutlineReader.parts(root.get("outline", "write { \"cylinders\": 6 }"));
   }
 
   private static Fluid readFluid(JsonPlace root) {

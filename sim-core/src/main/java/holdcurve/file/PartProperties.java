@@ -46,6 +46,11 @@ final class PartProperties {
     if (property.unit() == Unit.FLAG) {
       return place.flag("write true or false") ? 1 : 0;
     }
+    return number(place, property);
+  }
+
+  /** A number in the property's file unit, as SI. */
+  static double number(JsonPlace place, Property property) {
     Unit unit = property.unit();
     String symbol = unit.symbol().isEmpty() ? "" : " " + unit.symbol();
     return unit.toSi(
