@@ -26,14 +26,14 @@ import java.util.TreeSet;
  * same trapped fuel to the same kind of place in every test give the gauge the same thing to show,
  * but for the shape of their laws.
  */
-final class Alikeness {
+public final class Alikeness {
   private static final String OUTSIDE = "outside";
 
   private final Circuit circuit;
   private final List<Set<String>> clampings;
   private final Map<Set<String>, Network> networks = new HashMap<>();
 
-  Alikeness(Job job) {
+  public Alikeness(Job job) {
     circuit = job.circuit();
     Set<Set<String>> done = new LinkedHashSet<>();
     done.add(Set.of());
@@ -42,8 +42,13 @@ final class Alikeness {
   }
 
   /** Whether two faults drain the same fuel the same way in all tests done. */
-  boolean drainAlike(Hypothesis.Member a, Hypothesis.Member b) {
+  public boolean drainAlike(Hypothesis.Member a, Hypothesis.Member b) {
     return sizedAlike(a, b) && clampings.stream().allMatch(c -> drain(a, c).equals(drain(b, c)));
+  }
+
+  /** Whether two faults would drain the same fuel the same way with these hoses clamped. */
+  public boolean drainAlike(Hypothesis.Member a, Hypothesis.Member b, Set<String> clamped) {
+    return sizedAlike(a, b) && drain(a, clamped).equals(drain(b, clamped));
   }
 
   /** A leak and a valve that shuts too low are told apart by the shape of the curve. */
@@ -56,7 +61,7 @@ final class Alikeness {
   /**
    * Hoses one of whose clamping would tell two faults apart, in circuit order; empty if none would.
    */
-  List<String> dividingHoses(Hypothesis.Member a, Hypothesis.Member b) {
+  public List<String> dividingHoses(Hypothesis.Member a, Hypothesis.Member b) {
     return Hose.clampable(circuit).stream()
         .filter(hose -> !drain(a, Set.of(hose)).equals(drain(b, Set.of(hose))))
         .toList();
@@ -65,7 +70,7 @@ final class Alikeness {
   /**
    * The fuel that a fault drains in the test with the fewest clamps: ids of the parts it stands in.
    */
-  List<String> drained(Hypothesis.Member member) {
+  public List<String> drained(Hypothesis.Member member) {
     Network network = network(Set.of());
     Optional<Node> node =
         leaks(member).stream().findFirst().map(l -> network.layout().node(l.from()));

@@ -23,28 +23,12 @@ final class CurveBands {
 
   /** One curve a hold test. */
   List<HoldCurve> curves(Judged judged) {
-    List<double[]> draws = completeDraws(judged);
+    List<double[]> draws = PosteriorDraws.of(judged, seed, DRAWS);
     List<HoldCurve> curves = new ArrayList<>();
     for (int test = 0; test < job.tests().size(); test++) {
       curves.add(curve(judged.model(), draws, test));
     }
     return curves;
-  }
-
-  private List<double[]> completeDraws(Judged judged) {
-    RandomGenerator random = new Well19937c(seed);
-    List<double[]> draws = new ArrayList<>();
-    for (double[] sampled : judged.evidence().draws().resample(seed, DRAWS)) {
-      MarginalLikelihood.Point point = judged.likelihood().at(sampled);
-      if (point != null) {
-        double[] normal = new double[judged.likelihood().conditionalCount()];
-        for (int i = 0; i < normal.length; i++) {
-          normal[i] = random.nextGaussian();
-        }
-        draws.add(judged.likelihood().complete(point, normal));
-      }
-    }
-    return draws;
   }
 
   private HoldCurve curve(HypothesisModel model, List<double[]> draws, int test) {

@@ -16,7 +16,8 @@ import java.util.stream.Collectors;
 public record Hypothesis(List<Member> members, double priorWeight) {
   /** One fault at one site. */
   public record Member(LeakFault fault, Site site) {
-    String id() {
+    /** {@code fault@site}. */
+    public String id() {
       return fault.id() + "@" + site.id();
     }
   }
@@ -39,7 +40,8 @@ public record Hypothesis(List<Member> members, double priorWeight) {
     return parameters;
   }
 
-  String name() {
+  /** In plain words. */
+  public String name() {
     return members.isEmpty()
         ? "No fault: only the weep of sound seats"
         : members.stream()
@@ -47,7 +49,8 @@ public record Hypothesis(List<Member> members, double priorWeight) {
             .collect(Collectors.joining(", and "));
   }
 
-  String where() {
+  /** Where in this circuit; empty for no fault. */
+  public String where() {
     return members.stream().map(member -> member.site().where()).collect(Collectors.joining("; "));
   }
 
@@ -59,7 +62,8 @@ public record Hypothesis(List<Member> members, double priorWeight) {
             .collect(Collectors.joining(" "));
   }
 
-  String repair() {
+  /** What puts it right. */
+  public String repair() {
     return members.isEmpty()
         ? "Nothing to repair."
         : members.stream().map(member -> member.fault().repair()).collect(Collectors.joining(" "));

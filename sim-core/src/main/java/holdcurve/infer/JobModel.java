@@ -36,6 +36,12 @@ record JobModel(
     return new JobModel(job, series, errors, operations, List.of());
   }
 
+  /** Tests that are still to be done: no readings, only how they would be run. */
+  static JobModel planned(Job job) {
+    List<Operation> operations = job.tests().stream().map(TestOperations::of).toList();
+    return new JobModel(job, List.of(), List.of(), operations, List.of());
+  }
+
   /** Number of residuals of the readings. */
   int residualCount() {
     return series.stream().mapToInt(s -> s.time().length).sum();

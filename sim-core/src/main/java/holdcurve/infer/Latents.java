@@ -157,6 +157,11 @@ final class Latents {
     return firstParameter + k;
   }
 
+  /** Number of the coordinates that come first and belong to no single test. */
+  int commonCount() {
+    return firstParameter + parameters.size();
+  }
+
   double start(double[] u, int test) {
     return u[start[test]];
   }

@@ -18,6 +18,9 @@ final class RankingReport {
   /** Suspects below this probability get no curves [-]. */
   private static final double CURVES_ABOVE = 0.02;
 
+  /** Hypotheses below this probability are not asked about the future [-]. */
+  private static final double MATTERS = 0.002;
+
   private final Job job;
   private final JobModel data;
   private final Alikeness alike;
@@ -65,6 +68,26 @@ final class RankingReport {
     addDoubts(best.evidence());
     Verdict verdict = new Verdicts(suspects, groups, new Misfit(data, best)).verdict();
     return new Ranking(job.title(), seed, verdict, suspects, groups, Seats.TEST_PRESSURE, notes);
+  }
+
+  /**
+   * @param draws possibilities kept of each hypothesis that matters
+   */
+  List<Belief> beliefs(UnknownPriors unknowns, int draws) {
+    List<Belief> beliefs = new ArrayList<>();
+    for (int i = 0; i < judged.size(); i++) {
+      Judged one = judged.get(i);
+      double probability = probabilities.probabilities()[i];
+      List<Possibility> possibilities =
+          probability < MATTERS
+              ? List.of()
+              : PosteriorDraws.of(one, seed, draws).stream()
+                  .map(u -> Possibility.of(job, one.model(), unknowns, u))
+                  .toList();
+      beliefs.add(new Belief(one.hypothesis(), probability, possibilities));
+    }
+    beliefs.sort(Comparator.comparingDouble(Belief::probability).reversed());
+    return beliefs;
   }
 
   private void addDoubts(Evidence best) {

@@ -38,6 +38,21 @@ public final class RankingService implements Ranker {
 
   @Override
   public Ranking rank(Job job, long seed, Progress progress) {
+    return report(job, seed, progress).ranking();
+  }
+
+  /**
+   * Ranks, and keeps what is needed to look ahead.
+   *
+   * @param draws possibilities kept of each hypothesis that matters
+   * @throws java.util.concurrent.CancellationException if {@code progress} says so
+   */
+  public Beliefs believe(Job job, long seed, int draws, Progress progress) {
+    RankingReport report = report(job, seed, progress);
+    return new Beliefs(job, report.ranking(), report.beliefs(unknowns, draws));
+  }
+
+  private RankingReport report(Job job, long seed, Progress progress) {
     List<String> notes = new ArrayList<>(job.understood());
     notes.addAll(catalogue.problems());
     List<Hypothesis> all =
@@ -53,7 +68,7 @@ public final class RankingService implements Ranker {
     }
     progress.at(0.95, "expected curves");
     notes.addAll(catalogue.failures());
-    return new RankingReport(job, data, alike, judged, seed, notes).ranking();
+    return new RankingReport(job, data, alike, judged, seed, notes);
   }
 
   /** Pairs with a leading suspect, of faults that don't drain the same fuel the same way. */

@@ -47,6 +47,10 @@ final class Realisation {
     return latents;
   }
 
+  Hypothesis hypothesis() {
+    return hypothesis;
+  }
+
   /** How a test was begun and clamped. */
   HoldSetup setup(double[] u, int test) {
     HoldTest hold = data.job().tests().get(test);
