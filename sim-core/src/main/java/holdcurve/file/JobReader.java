@@ -20,8 +20,7 @@ import java.util.Set;
 
 /** Reads {@code *.job.json} and the circuit and logs that it names, relative to its own folder. */
 public final class JobReader {
-  private static final Set<String> ENTRIES =
-      Set.of("format", "title", "notes", "circuit", "gauge", "tests", "priors");
+  private static final Set<String> ENTRIES = entries();
   private static final Set<String> GAUGE_ENTRIES =
       Set.of("range_bar", "class_percent", "resolution_bar");
   private static final Set<String> TEST_ENTRIES =
@@ -36,6 +35,13 @@ public final class JobReader {
 
   private JobReader(Path file) {
     this.file = file;
+  }
+
+  private static Set<String> entries() {
+    Set<String> entries =
+        new HashSet<>(Set.of("format", "title", "notes", "circuit", "gauge", "tests", "priors"));
+    entries.addAll(UpkeepReader.ENTRIES);
+    return Set.copyOf(entries);
   }
 
   /**
@@ -58,13 +64,15 @@ public final class JobReader {
     JsonPlace root = JsonFiles.read(file, "holdcurve-job", 1);
     root.allow(ENTRIES);
     Circuit circuit = readCircuit(root);
+    List<HoldTest> tests = readTests(root.get("tests", "list the hold tests"), circuit);
     return new Job(
         root.get("title", "give the job a title").text("write what you call it"),
         circuit,
         root.find("gauge").map(JobReader::gauge).orElseGet(GaugeSpec::usual),
-        readTests(root.get("tests", "list the hold tests"), circuit),
+        tests,
         readPriors(root),
-        understood);
+        understood,
+        UpkeepReader.read(root, circuit, tests));
   }
 
   private Circuit readCircuit(JsonPlace root) {

@@ -1,6 +1,9 @@
 package holdcurve.job;
 
 import holdcurve.log.GaugeLog;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 
@@ -13,7 +16,7 @@ import java.util.Set;
  * @param primeTime how long the pump had run [s]
  * @param fuelTemperature of the fuel at the start [K]; absent if not measured
  * @param log readings
- * @param date when it was done, as written; may be empty
+ * @param date when it was done, as written, best as 2026-04-11; may be empty
  * @param notes free text; may be empty
  */
 public record HoldTest(
@@ -32,5 +35,14 @@ public record HoldTest(
   /** A hold with everything else as usual: clamps after 5 s, 20 s of priming. */
   public static HoldTest of(String id, Set<String> clamped, GaugeLog log) {
     return new HoldTest(id, clamped, 5, 20, OptionalDouble.empty(), log, "", "");
+  }
+
+  /** The day it was done; empty if none is written, or not as year-month-day. */
+  public Optional<LocalDate> day() {
+    try {
+      return Optional.of(LocalDate.parse(date));
+    } catch (DateTimeParseException e) {
+      return Optional.empty();
+    }
   }
 }

@@ -13,6 +13,7 @@ import java.util.Map;
  * @param tests hold tests, in the order they were done
  * @param priors fault id → how many times likelier than usual the user thinks it [-]
  * @param understood what was made of the files, in plain sentences
+ * @param upkeep repairs, pass limit and refit list
  */
 public record Job(
     String title,
@@ -20,7 +21,8 @@ public record Job(
     GaugeSpec gauge,
     List<HoldTest> tests,
     Map<String, Double> priors,
-    List<String> understood) {
+    List<String> understood,
+    Upkeep upkeep) {
   /** Format and version that job files carry. */
   public static final String FORMAT = "holdcurve-job/1";
 
@@ -28,5 +30,21 @@ public record Job(
     tests = List.copyOf(tests);
     priors = Map.copyOf(priors);
     understood = List.copyOf(understood);
+  }
+
+  /** A job without repairs, with the usual pass limit and refit list. */
+  public Job(
+      String title,
+      Circuit circuit,
+      GaugeSpec gauge,
+      List<HoldTest> tests,
+      Map<String, Double> priors,
+      List<String> understood) {
+    this(title, circuit, gauge, tests, priors, understood, Upkeep.none(circuit));
+  }
+
+  /** The same job with other hold tests. */
+  public Job withTests(List<HoldTest> others) {
+    return new Job(title, circuit, gauge, others, priors, understood, upkeep);
   }
 }

@@ -1,0 +1,31 @@
+package holdcurve.job;
+
+import holdcurve.circuit.Circuit;
+import holdcurve.pass.PassLimit;
+import holdcurve.refit.RefitList;
+import java.util.List;
+
+/**
+ * What was done to the circuit, and what it must hold afterwards.
+ *
+ * @param repairs in the order they were done
+ * @param pass what a hold without clamps must still show
+ * @param passStated whether the job states that limit, rather than taking the usual one
+ * @param refit steps from parts on the bench to the first pressurisation
+ * @param refitStated whether the job carries its own list, rather than taking the shipped one
+ */
+public record Upkeep(
+    List<Repair> repairs,
+    PassLimit pass,
+    boolean passStated,
+    RefitList refit,
+    boolean refitStated) {
+  public Upkeep {
+    repairs = List.copyOf(repairs);
+  }
+
+  /** No repair, the usual limit, and the shipped list with nothing ticked. */
+  public static Upkeep none(Circuit circuit) {
+    return new Upkeep(List.of(), PassLimit.usual(circuit), false, RefitList.shipped(), false);
+  }
+}
