@@ -31,13 +31,24 @@ public final class CircuitReader {
    */
   public static Circuit read(Path file) {
     JsonPlace root = JsonFiles.read(file, "holdcurve-circuit", 1);
+    return read(root, file.getFileName().toString());
+  }
+
+  /**
+   * Reads the text of a circuit file that stands elsewhere, such as in the program itself.
+   *
+   * @param name where it comes from, for messages
+   * @throws InputException if it can't be used, saying where and why
+   */
+  public static Circuit read(String name, String text) {
+    return read(JsonFiles.read(name, text, "holdcurve-circuit", 1), name);
+  }
+
+  private static Circuit read(JsonPlace root, String untitled) {
     root.allow(ENTRIES);
-    String title =
-        root.find("title")
-            .map(place -> place.text("give it a name"))
-            .orElse(file.getFileName().toString());
+    String title = root.find("title").map(place -> place.text("give it a name")).orElse(untitled);
     Circuit circuit = new Circuit(title, readFluid(root), parts(root));
-    CircuitCheck.check(circuit, file.toString());
+    CircuitCheck.check(circuit, root.file());
     return circuit;
   }
 

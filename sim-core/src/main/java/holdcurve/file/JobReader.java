@@ -5,6 +5,7 @@ import holdcurve.circuit.Circuit;
 import holdcurve.job.GaugeSpec;
 import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
+import holdcurve.log.GaugeLog;
 import holdcurve.log.GaugeLogReader;
 import holdcurve.log.LogImport;
 import holdcurve.part.Hose;
@@ -31,10 +32,12 @@ public final class JobReader {
       Set.of("Columns separated by ',', decimal point.", "Times in seconds.", "Pressures in bar.");
 
   private final Path file;
+  private final boolean unfinished;
   private final List<String> understood = new ArrayList<>();
 
-  private JobReader(Path file) {
+  private JobReader(Path file, boolean unfinished) {
     this.file = file;
+    this.unfinished = unfinished;
   }
 
   private static Set<String> entries() {
@@ -48,7 +51,17 @@ public final class JobReader {
    * @throws InputException if the job, its circuit or one of its logs can't be used
    */
   public static Job read(Path file) {
-    return new JobReader(file).read();
+    return new JobReader(file, false).read();
+  }
+
+  /**
+   * Reads a job that is still being worked on: it may have no test yet, and a test may have no
+   * readings, or fewer than a ranking needs.
+   *
+   * @throws InputException if the job, its circuit or one of its logs can't be used
+   */
+  public static Job readUnfinished(Path file) {
+    return new JobReader(file, true).read();
   }
 
   /** A job of one hold without clamps, made from a circuit and a log alone. */
@@ -122,7 +135,7 @@ public final class JobReader {
 
   private List<HoldTest> readTests(JsonPlace list, Circuit circuit) {
     List<JsonPlace> items = list.items("list the tests as [ { \"id\": ..., \"log\": ... }, ... ]");
-    if (items.isEmpty()) {
+    if (items.isEmpty() && !unfinished) {
       throw list.bad("there is no hold test", "add one with its log");
     }
     List<HoldTest> tests = new ArrayList<>();
@@ -141,11 +154,7 @@ public final class JobReader {
     place.requireObject("describe a test as { \"id\": ..., \"clamped\": [ ], \"log\": ... }");
     place.allow(TEST_ENTRIES);
     String id = place.get("id", "give the test a short name").text("write a short name");
-    Path logFile = sibling(place.get("log", "name its log file"), "name its log file");
-    LogImport log = GaugeLogReader.read(logFile);
-    log.understood().stream()
-        .filter(sentence -> !ROUTINE.contains(sentence))
-        .forEach(sentence -> understood.add(id + ": " + sentence));
+    GaugeLog log = readLog(id, place);
     return new HoldTest(
         id,
         clampedHoses(place, circuit),
@@ -155,9 +164,22 @@ public final class JobReader {
             .find("fuel_temp_C")
             .map(p -> OptionalDouble.of(p.number(-20, 90, " °C") + 273.15))
             .orElseGet(OptionalDouble::empty),
-        log.log(),
+        log,
         place.find("date").map(p -> p.text("write a date")).orElse(""),
         place.find("notes").map(p -> p.text("write a text")).orElse(""));
+  }
+
+  private GaugeLog readLog(String id, JsonPlace test) {
+    if (unfinished && test.find("log").isEmpty()) {
+      return new GaugeLog(id, List.of(), 0);
+    }
+    Path logFile = sibling(test.get("log", "name its log file"), "name its log file");
+    LogImport log =
+        unfinished ? GaugeLogReader.readUnfinished(logFile) : GaugeLogReader.read(logFile);
+    log.understood().stream()
+        .filter(sentence -> !ROUTINE.contains(sentence))
+        .forEach(sentence -> understood.add(id + ": " + sentence));
+    return log.log();
   }
 
   private static Set<String> clampedHoses(JsonPlace test, Circuit circuit) {

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import holdcurve.check.InputException;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -44,7 +45,37 @@ final class JsonFiles {
    * @param version newest version that is understood
    */
   static JsonPlace read(Path file, String kind, int version) {
-    JsonPlace root = parse(file);
+    return checked(parse(file), kind, version);
+  }
+
+  /**
+   * Like {@link #read(Path, String, int)}, from text that is no file.
+   *
+   * @param name where it comes from, for messages
+   */
+  static JsonPlace read(String name, String text, String kind, int version) {
+    try {
+      return checked(new JsonPlace(name, "", MAPPER.readTree(text)), kind, version);
+    } catch (JsonProcessingException e) {
+      throw InputException.because(
+          name, place(e), "not valid JSON: " + plain(e), "correct it there", e);
+    }
+  }
+
+  /** As people and other programs like to read it: one entry a line, a line end at the end. */
+  static String print(JsonNode node) {
+    try {
+      return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(node) + "\n";
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  static ObjectNode object() {
+    return MAPPER.createObjectNode();
+  }
+
+  private static JsonPlace checked(JsonPlace root, String kind, int version) {
     root.requireObject("start the file with { \"format\": \"" + kind + "/" + version + "\", ...");
     checkFormat(root, kind, version);
     return root;

@@ -26,15 +26,26 @@ public final class GaugeLogReader {
   private static final double LATEST_START = 3600;
 
   private final LogText source;
+  private final int fewest;
   private final List<PassedOver> passedOver = new ArrayList<>();
 
   private GaugeLogReader(LogText source) {
+    this(source, FEWEST);
+  }
+
+  private GaugeLogReader(LogText source, int fewest) {
     this.source = source;
+    this.fewest = fewest;
   }
 
   /** Reads a file of at most 64 MB. */
   public static LogImport read(Path file) {
     return new GaugeLogReader(LogText.of(file)).read();
+  }
+
+  /** Like {@link #read(Path)}, for a hold still under way: one reading is enough. */
+  public static LogImport readUnfinished(Path file) {
+    return new GaugeLogReader(LogText.of(file), 0).read();
   }
 
   /**
@@ -144,7 +155,7 @@ public final class GaugeLogReader {
 
   private void requireHold(GaugeLog log) {
     int usable = log.hold().size();
-    if (usable < FEWEST) {
+    if (usable < fewest) {
       throw InputException.at(
           source.name(),
           "",
@@ -152,7 +163,7 @@ public final class GaugeLogReader {
               + " usable reading"
               + (usable == 1 ? "" : "s")
               + " at or after the pump stop",
-          "a hold needs at least " + FEWEST);
+          "a hold needs at least " + fewest);
     }
   }
 }
