@@ -162,6 +162,10 @@ final class Latents {
     return firstParameter + parameters.size();
   }
 
+  int startIndex(int test) {
+    return start[test];
+  }
+
   double start(double[] u, int test) {
     return u[start[test]];
   }

@@ -16,16 +16,31 @@ import java.util.List;
 final class FaultChoice {
   private FaultChoice() {}
 
+  /**
+   * One fault as it was named.
+   *
+   * @param values of its parameters [SI]
+   */
+  record Choice(LeakFault fault, Site site, double[] values) {
+    Condition apply(Condition condition) {
+      return fault.apply(condition, site, values);
+    }
+  }
+
   static Condition apply(Circuit circuit, FaultCatalogue catalogue, List<String> choices) {
     Condition condition = Condition.sound(circuit);
     for (String choice : choices) {
-      String[] parts = choice.split("=", 2);
-      String[] place = parts[0].split("@", 2);
-      LeakFault fault = fault(catalogue, place[0]);
-      Site site = site(fault, circuit, place.length > 1 ? place[1] : "");
-      condition = fault.apply(condition, site, values(fault, choice, parts));
+      condition = choose(circuit, catalogue, choice).apply(condition);
     }
     return condition;
+  }
+
+  static Choice choose(Circuit circuit, FaultCatalogue catalogue, String choice) {
+    String[] parts = choice.split("=", 2);
+    String[] place = parts[0].split("@", 2);
+    LeakFault fault = fault(catalogue, place[0]);
+    Site site = site(fault, circuit, place.length > 1 ? place[1] : "");
+    return new Choice(fault, site, values(fault, choice, parts));
   }
 
   static LeakFault fault(FaultCatalogue catalogue, String id) {

@@ -1,0 +1,215 @@
+package holdcurve.whatif;
+
+import holdcurve.circuit.Circuit;
+import holdcurve.circuit.Condition;
+import holdcurve.circuit.Part;
+import holdcurve.evidence.WeightedDraws;
+import holdcurve.hold.Hold;
+import holdcurve.hold.HoldSetup;
+import holdcurve.hold.HoldSimulator;
+import holdcurve.infer.Belief;
+import holdcurve.infer.HoldCurve;
+import holdcurve.infer.Interval;
+import holdcurve.job.HoldTest;
+import holdcurve.log.GaugeLog;
+import holdcurve.model.Operation;
+import holdcurve.part.Pump;
+import holdcurve.pass.PassLimit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import org.apache.commons.math3.random.Well19937c;
+
+/**
+ * Asks many ways that a circuit may be what a change would do to it. The same draws stand before
+ * and after, so that their difference is the change's own.
+ */
+public final class WhatIf {
+  private static final int HOLDS = 200;
+  private static final int RUNS = 24;
+  private static final double[] USUAL_TIMES = {
+    0, 5, 10, 20, 30, 45, 60, 90, 120, 180, 240, 300, 360, 420, 480, 540, 600
+  };
+
+  private final List<Weighted> holds;
+  private final List<Weighted> runs;
+  private final Function<Circuit, PassLimit> limit;
+
+  /**
+   * @param beliefs what is believed of the circuit
+   * @param limit pass limit of a circuit, such as {@code PassLimit::usual}
+   * @param seed of the random numbers; the same seed gives the same answer
+   */
+  public WhatIf(List<Belief> beliefs, Function<Circuit, PassLimit> limit, long seed) {
+    this.holds = Weighted.of(beliefs, HOLDS, seed);
+    this.runs = Weighted.of(beliefs, RUNS, seed);
+    this.limit = limit;
+  }
+
+  /**
+   * @param title of the job or circuit
+   * @param circuit as described, for the pass limit
+   */
+  public Comparison compare(String title, Circuit circuit, Change change) {
+    return new Comparison(
+        title, change.what(), outlook(circuit, Change.none()), outlook(circuit, change), List.of());
+  }
+
+  /** What is to be expected after a change. */
+  public Outlook outlook(Circuit circuit, Change change) {
+    PassLimit least = limit.apply(change.circuit().apply(circuit));
+    double[] times = times(least);
+    WeightedDraws curves = curves(change, times);
+    int place = place(times, least.time());
+    WeightedDraws engine = engine(change);
+    return new Outlook(
+        curve(curves, times),
+        least,
+        curves.mean(curve -> curve[place] >= least.pressure() ? 1 : 0),
+        interval(engine, 0),
+        interval(engine, 1),
+        interval(engine, 2),
+        interval(engine, 3));
+  }
+
+  private WeightedDraws curves(Change change, double[] times) {
+    return asked(
+        holds,
+        draw -> {
+          Hold hold = hold(draw, change);
+          return new HoldSimulator().readings(hold.condition(), hold.setup(), times);
+        });
+  }
+
+  private WeightedDraws engine(Change change) {
+    double temperature = change.fuelTemperature().orElse(Operation.ROOM_TEMPERATURE);
+    return asked(
+        runs,
+        draw -> {
+          EngineRun run = EngineRun.of(condition(draw, change), temperature);
+          return new double[] {run.buildUp(), run.primed(), run.idle(), run.fullLoad()};
+        });
+  }
+
+  /** Draws whose simulation fails are left out. */
+  private static WeightedDraws asked(List<Weighted> draws, Function<Weighted, double[]> question) {
+    double[][] answers = new double[draws.size()][];
+    IntStream.range(0, answers.length)
+        .parallel()
+        .forEach(i -> answers[i] = answer(draws.get(i), question));
+    List<double[]> points = new ArrayList<>();
+    List<Double> weights = new ArrayList<>();
+    for (int i = 0; i < answers.length; i++) {
+      if (answers[i] != null) {
+        points.add(answers[i]);
+        weights.add(draws.get(i).weight());
+      }
+    }
+    if (points.isEmpty()) {
+      throw new IllegalStateException("the changed circuit can't be simulated");
+    }
+    return new WeightedDraws(points, weights.stream().mapToDouble(w -> w).toArray());
+  }
+
+  private static double[] answer(Weighted draw, Function<Weighted, double[]> question) {
+    try {
+      return question.apply(draw);
+    } catch (RuntimeException e) {
+      return null;
+    }
+  }
+
+  private static Condition condition(Weighted draw, Change change) {
+    return change
+        .adds()
+        .apply(
+            draw.possibility()
+                .condition(
+                    circuit -> Unstated.spread(change.circuit().apply(circuit), draw.seed()),
+                    member -> !change.cures().test(member)));
+  }
+
+  /** A hold without clamps after the change. */
+  static Hold hold(Weighted draw, Change change) {
+    HoldTest test =
+        new HoldTest(
+            "hold",
+            Set.of(),
+            5,
+            20,
+            change.fuelTemperature(),
+            new GaugeLog("none", List.of(), 0),
+            "",
+            "");
+    Hold hold =
+        draw.possibility()
+            .hold(
+                change.circuit(),
+                test,
+                member -> !change.cures().test(member),
+                new Well19937c(draw.seed()));
+    Condition condition = change.adds().apply(hold.condition());
+    return new Hold(condition, begun(hold.setup(), condition.circuit(), change.warmth()));
+  }
+
+  /** A pump can't start a hold higher than it can push. */
+  private static HoldSetup begun(HoldSetup setup, Circuit circuit, OptionalDouble warmth) {
+    double push =
+        circuit.partsOf(Pump.KIND).stream()
+            .mapToDouble(WhatIf::push)
+            .max()
+            .orElse(Double.POSITIVE_INFINITY);
+    return new HoldSetup(
+        Math.min(setup.pressure(), push),
+        setup.soak(),
+        warmth.orElse(setup.warmth()),
+        setup.operation(),
+        setup.clamped(),
+        setup.clampTime(),
+        setup.clampConductance(),
+        setup.squeezed());
+  }
+
+  private static double push(Part pump) {
+    return Math.min(pump.value(Pump.STALL), pump.value(Pump.RELIEF));
+  }
+
+  private static double[] times(PassLimit least) {
+    TreeSet<Double> times = new TreeSet<>();
+    for (double time : USUAL_TIMES) {
+      times.add(time);
+    }
+    times.add(least.time());
+    return times.stream().mapToDouble(t -> t).toArray();
+  }
+
+  private static int place(double[] times, double time) {
+    return java.util.Arrays.binarySearch(times, time);
+  }
+
+  private static HoldCurve curve(WeightedDraws curves, double[] times) {
+    return new HoldCurve(
+        "hold",
+        times,
+        quantile(curves, times, 0.5),
+        quantile(curves, times, 0.05),
+        quantile(curves, times, 0.95));
+  }
+
+  private static double[] quantile(WeightedDraws curves, double[] times, double share) {
+    double[] quantile = new double[times.length];
+    java.util.Arrays.setAll(quantile, k -> curves.quantile(curve -> curve[k], share));
+    return quantile;
+  }
+
+  private static Interval interval(WeightedDraws draws, int k) {
+    return new Interval(
+        draws.quantile(run -> run[k], 0.05),
+        draws.quantile(run -> run[k], 0.5),
+        draws.quantile(run -> run[k], 0.95));
+  }
+}
