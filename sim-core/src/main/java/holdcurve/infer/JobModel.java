@@ -3,6 +3,7 @@ package holdcurve.infer;
 import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
 import holdcurve.model.Operation;
+import holdcurve.side.FindingEvidence;
 import holdcurve.side.SideEvidence;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,7 +34,9 @@ record JobModel(
       errors.add(new ReadingError(readings));
       operations.add(TestOperations.of(test));
     }
-    return new JobModel(job, series, errors, operations, List.of());
+    List<SideEvidence> sides =
+        FindingEvidence.of(job).stream().map(FindingEvidence.Said::evidence).toList();
+    return new JobModel(job, series, errors, operations, sides);
   }
 
   /** Tests that are still to be done: no readings, only how they would be run. */

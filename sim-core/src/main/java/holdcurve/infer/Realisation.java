@@ -33,6 +33,7 @@ final class Realisation {
   private final Latents latents;
   private final List<FaultParameter> parameters;
   private final Circuit circuit;
+  private final int[] leakCounts;
 
   Realisation(JobModel data, Hypothesis hypothesis, UnknownPriors priors) {
     this.data = data;
@@ -40,6 +41,7 @@ final class Realisation {
     this.priors = priors;
     this.circuit = data.job().circuit();
     this.parameters = hypothesis.parameters();
+    this.leakCounts = leakCounts(hypothesis, circuit);
     this.latents = new Latents(data.job().tests(), parameters);
   }
 
@@ -96,6 +98,35 @@ final class Realisation {
       condition = member.fault().apply(condition, member.site(), values);
     }
     return condition.leaks().isEmpty() ? condition : bent(condition, u);
+  }
+
+  /**
+   * The leaks that one member adds to a condition of this hypothesis: members are applied in order,
+   * and each adds as many as it does to a sound circuit.
+   */
+  List<LeakPath> leaksOf(int member, Condition condition) {
+    int first = 0;
+    for (int i = 0; i < member; i++) {
+      first += leakCounts[i];
+    }
+    return condition.leaks().subList(first, first + leakCounts[member]);
+  }
+
+  private static int[] leakCounts(Hypothesis hypothesis, Circuit circuit) {
+    Condition sound = Condition.sound(circuit);
+    return hypothesis.members().stream()
+        .mapToInt(
+            member ->
+                member
+                    .fault()
+                    .apply(sound, member.site(), typical(member.fault().parameters()))
+                    .leaks()
+                    .size())
+        .toArray();
+  }
+
+  private static double[] typical(List<FaultParameter> parameters) {
+    return parameters.stream().mapToDouble(p -> p.prior().at(0)).toArray();
   }
 
   /** Leaks in the field depart somewhat from the law that a fault gives them. */

@@ -2,6 +2,7 @@ package holdcurve.infer;
 
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Condition;
+import holdcurve.circuit.LeakPath;
 import holdcurve.hold.Hold;
 import holdcurve.side.Truth;
 import java.util.List;
@@ -11,6 +12,7 @@ final class TruthAt implements Truth {
   private final HypothesisModel model;
   private final double[] u;
   private Circuit sound;
+  private Condition overall;
 
   TruthAt(HypothesisModel model, double[] u) {
     this.model = model;
@@ -36,7 +38,18 @@ final class TruthAt implements Truth {
 
   @Override
   public Condition condition(int test) {
-    return model.realisation().condition(soundCircuit(), u, test);
+    if (test != ALL_TESTS) {
+      return model.realisation().condition(soundCircuit(), u, test);
+    }
+    if (overall == null) {
+      overall = model.realisation().condition(soundCircuit(), u, test);
+    }
+    return overall;
+  }
+
+  @Override
+  public List<LeakPath> leaks(int member, int test) {
+    return model.realisation().leaksOf(member, condition(test));
   }
 
   @Override

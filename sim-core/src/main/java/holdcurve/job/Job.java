@@ -1,6 +1,7 @@
 package holdcurve.job;
 
 import holdcurve.circuit.Circuit;
+import holdcurve.finding.Finding;
 import java.util.List;
 import java.util.Map;
 
@@ -11,6 +12,7 @@ import java.util.Map;
  * @param circuit the circuit as described
  * @param gauge the gauge its readings come from
  * @param tests hold tests, in the order they were done
+ * @param findings what was seen, counted or measured beside the gauge
  * @param priors fault id → how many times likelier than usual the user thinks it [-]
  * @param understood what was made of the files, in plain sentences
  * @param upkeep repairs, pass limit and refit list
@@ -20,6 +22,7 @@ public record Job(
     Circuit circuit,
     GaugeSpec gauge,
     List<HoldTest> tests,
+    List<Finding> findings,
     Map<String, Double> priors,
     List<String> understood,
     Upkeep upkeep) {
@@ -28,11 +31,12 @@ public record Job(
 
   public Job {
     tests = List.copyOf(tests);
+    findings = List.copyOf(findings);
     priors = Map.copyOf(priors);
     understood = List.copyOf(understood);
   }
 
-  /** A job without repairs, with the usual pass limit and refit list. */
+  /** A job without findings and repairs, with the usual pass limit and refit list. */
   public Job(
       String title,
       Circuit circuit,
@@ -40,11 +44,16 @@ public record Job(
       List<HoldTest> tests,
       Map<String, Double> priors,
       List<String> understood) {
-    this(title, circuit, gauge, tests, priors, understood, Upkeep.none(circuit));
+    this(title, circuit, gauge, tests, List.of(), priors, understood, Upkeep.none(circuit));
   }
 
   /** The same job with other hold tests. */
   public Job withTests(List<HoldTest> others) {
-    return new Job(title, circuit, gauge, others, priors, understood, upkeep);
+    return new Job(title, circuit, gauge, others, findings, priors, understood, upkeep);
+  }
+
+  /** The same job with other findings. */
+  public Job withFindings(List<Finding> others) {
+    return new Job(title, circuit, gauge, tests, others, priors, understood, upkeep);
   }
 }

@@ -1,6 +1,7 @@
 package holdcurve.side;
 
 import holdcurve.circuit.Condition;
+import holdcurve.circuit.LeakPath;
 import holdcurve.fault.LeakFault;
 import holdcurve.fault.Site;
 import holdcurve.hold.Hold;
@@ -29,6 +30,14 @@ public interface Truth {
    * @param test place of a hold test in the job, or {@link #ALL_TESTS}
    */
   Condition condition(int test);
+
+  /**
+   * The leaks that one of the members opens.
+   *
+   * @param member place in {@link #members}
+   * @param test as for {@link #condition}
+   */
+  List<LeakPath> leaks(int member, int test);
 
   /** How a hold test was begun and clamped, and with which circuit. */
   Hold hold(int test);

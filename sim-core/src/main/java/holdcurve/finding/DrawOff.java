@@ -1,0 +1,32 @@
+package holdcurve.finding;
+
+import holdcurve.check.Require;
+import java.util.Locale;
+import java.util.Set;
+
+/**
+ * Fuel drawn off at the gauge tee into a measuring cylinder, with the pressure before and after:
+ * how much the circuit stores for each bar.
+ *
+ * @param volume drawn off [m³]
+ * @param from pressure before [Pa gauge]
+ * @param to pressure after, lower [Pa gauge]
+ * @param duration how long it took [s]
+ * @param clamped hoses that were clamped meanwhile
+ */
+public record DrawOff(double volume, double from, double to, double duration, Set<String> clamped)
+    implements Finding {
+  public DrawOff {
+    Require.positive(volume, "volume drawn off", "m³");
+    Require.positive(from - to, "drop of the pressure while drawing off", "Pa");
+    Require.notNegative(to, "pressure after drawing off", "Pa");
+    Require.positive(duration, "time of drawing off", "s");
+    clamped = Set.copyOf(clamped);
+  }
+
+  @Override
+  public String inWords() {
+    return String.format(
+        Locale.ROOT, "%.1f mL drawn off from %.2f to %.2f bar", volume * 1e6, from / 1e5, to / 1e5);
+  }
+}

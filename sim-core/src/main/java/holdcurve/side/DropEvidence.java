@@ -1,0 +1,138 @@
+package holdcurve.side;
+
+import holdcurve.circuit.LeakPath;
+import holdcurve.circuit.Part;
+import holdcurve.finding.DropCount;
+import holdcurve.job.Job;
+import holdcurve.part.ColdStartInjector;
+import holdcurve.part.Injector;
+import holdcurve.part.Seats;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.apache.commons.math3.special.Gamma;
+
+/**
+ * Drops counted at one part's lifted injectors, all counts together: where one of a set drips, the
+ * others don't.
+ *
+ * <p>A count is negative binomial: chance about a mean that itself is known only to the size of a
+ * drop and the mood of a seat.
+ */
+final class DropEvidence implements SideEvidence {
+  /** A count with what it needs worked out. */
+  private record Count(DropCount finding, double pressure, int test) {}
+
+  private final Seeing seeing;
+  private final Places places;
+  private final Part part;
+  private final int injectors;
+  private final List<Count> counts = new ArrayList<>();
+
+  /**
+   * @param part the injectors counted at
+   * @param findings counts at that part
+   */
+  DropEvidence(Seeing seeing, Job job, Part part, List<DropCount> findings) {
+    this.seeing = seeing;
+    this.places = new Places(job.circuit());
+    this.part = part;
+    this.injectors = count(part);
+    Pressures pressures = new Pressures(job);
+    for (DropCount finding : findings) {
+      counts.add(new Count(finding, pressures.at(finding.when()), pressures.test(finding.when())));
+    }
+  }
+
+  /** How many injectors a part stands for. */
+  static int count(Part part) {
+    return part.kind() == Injector.KIND ? (int) Math.round(part.value(Injector.COUNT)) : 1;
+  }
+
+  @Override
+  public int rows() {
+    return 1;
+  }
+
+  @Override
+  public boolean concerns(int test) {
+    return counts.stream().anyMatch(count -> count.test() == test);
+  }
+
+  @Override
+  public void residuals(Truth truth, double[] out, int offset) {
+    double[] leak = new double[counts.size()];
+    for (int m = 0; m < truth.members().size(); m++) {
+      List<LeakPath> leaks = truth.leaks(m, Truth.ALL_TESTS);
+      if (places.dripping(truth.members().get(m), leaks).equals(part.id())) {
+        addLeak(truth, m, leak);
+      }
+    }
+    double[] weep = new double[counts.size()];
+    for (int i = 0; i < weep.length; i++) {
+      weep[i] = weep(truth) * counts.get(i).pressure() / Seats.TEST_PRESSURE;
+    }
+    out[offset] = Deviance.root(probability(leak, weep));
+  }
+
+  private void addLeak(Truth truth, int member, double[] leak) {
+    for (int i = 0; i < leak.length; i++) {
+      leak[i] += Places.flow(truth.leaks(member, counts.get(i).test()), counts.get(i).pressure());
+    }
+  }
+
+  /** Of one sound injector at the test pressure [m³/s]. */
+  private double weep(Truth truth) {
+    Part there = truth.sound().circuit().part(part.id());
+    return there.value(there.kind() == Injector.KIND ? Injector.WEEP : ColdStartInjector.WEEP);
+  }
+
+  /** Over the ways in which a leak can be shared out among the injectors. */
+  private double probability(double[] leak, double[] weep) {
+    double[] even = new double[injectors];
+    Arrays.fill(even, 1.0 / injectors);
+    double alike = probability(leak, weep, even);
+    if (injectors == 1 || counts.stream().allMatch(c -> c.finding().number().isEmpty())) {
+      return alike;
+    }
+    double one =
+        IntStream.range(0, injectors)
+            .mapToDouble(k -> probability(leak, weep, only(k)))
+            .average()
+            .orElseThrow();
+    return seeing.oneInjector() * one + (1 - seeing.oneInjector()) * alike;
+  }
+
+  private double[] only(int k) {
+    double[] share = new double[injectors];
+    share[k] = 1;
+    return share;
+  }
+
+  private double probability(double[] leak, double[] weep, double[] share) {
+    double product = 1;
+    for (int i = 0; i < leak.length; i++) {
+      DropCount finding = counts.get(i).finding();
+      double flow =
+          finding.number().isPresent()
+              ? leak[i] * share[finding.number().getAsInt() - 1] + weep[i]
+              : leak[i] + injectors * weep[i];
+      product *= probability(finding.drops(), seeing.drops(flow, finding.duration()));
+    }
+    return product;
+  }
+
+  /** Negative binomial about {@code mean}, and a share of counts that mean nothing. */
+  private double probability(int drops, double mean) {
+    double shape = 1 / seeing.countVariance();
+    double log =
+        Gamma.logGamma(drops + shape)
+            - Gamma.logGamma(shape)
+            - Gamma.logGamma(drops + 1.0)
+            + shape * Math.log(shape / (shape + mean))
+            + (drops == 0 ? 0 : drops * Math.log(mean / (shape + mean)));
+    double anything = 1.0 / ((drops + 1.0) * (drops + 2.0));
+    return (1 - seeing.miscounted()) * Math.exp(log) + seeing.miscounted() * anything;
+  }
+}

@@ -1,0 +1,58 @@
+package holdcurve.side;
+
+import holdcurve.circuit.Circuit;
+import holdcurve.circuit.LeakPath;
+import holdcurve.part.Regions;
+import holdcurve.part.Regulator;
+import java.util.List;
+import java.util.Set;
+
+/** Where a leak can be met with from outside. */
+final class Places {
+  private final Circuit circuit;
+  private final Regions regions;
+
+  Places(Circuit circuit) {
+    this.circuit = circuit;
+    this.regions = Regions.of(circuit);
+  }
+
+  /** The parts one of which a member's leak wets from outside; none if it stays inside. */
+  static List<String> wetted(Truth.Member member, List<LeakPath> leaks) {
+    boolean outside = leaks.stream().anyMatch(leak -> leak.to().equals(Circuit.AIR));
+    return outside ? member.site().parts() : List.of();
+  }
+
+  /** The injectors that a member makes drip, or empty. */
+  String dripping(Truth.Member member, List<LeakPath> leaks) {
+    return isInto(leaks, Circuit.MANIFOLD) && !isRegulator(member)
+        ? member.site().parts().get(0)
+        : "";
+  }
+
+  /** Whether a member lets fuel through the regulator's diaphragm. */
+  boolean wetsReferenceHose(Truth.Member member, List<LeakPath> leaks) {
+    return isInto(leaks, Circuit.MANIFOLD) && isRegulator(member);
+  }
+
+  private static boolean isInto(List<LeakPath> leaks, String boundary) {
+    return leaks.stream().anyMatch(leak -> leak.to().equals(boundary));
+  }
+
+  private boolean isRegulator(Truth.Member member) {
+    return member.site().parts().stream()
+        .map(circuit::part)
+        .anyMatch(part -> part.kind() == Regulator.KIND);
+  }
+
+  /** Whether a member's leak lies in the stretch of line that a connection point belongs to. */
+  boolean sameStretch(Truth.Member member, String point) {
+    Set<String> stretch = regions.around(member.site().point());
+    return stretch.isEmpty() ? member.site().point().equals(point) : stretch.contains(point);
+  }
+
+  /** Flow of leaks to a boundary, everything else at surroundings' pressure [m³/s]. */
+  static double flow(List<LeakPath> leaks, double pressure) {
+    return leaks.stream().mapToDouble(leak -> leak.law().flow(pressure)).sum();
+  }
+}
