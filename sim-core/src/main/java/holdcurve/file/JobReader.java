@@ -44,6 +44,7 @@ public final class JobReader {
     Set<String> entries =
         new HashSet<>(Set.of("format", "title", "notes", "circuit", "gauge", "tests", "priors"));
     entries.addAll(UpkeepReader.ENTRIES);
+    entries.add(FindingReader.ENTRY);
     return Set.copyOf(entries);
   }
 
@@ -83,6 +84,7 @@ public final class JobReader {
         circuit,
         root.find("gauge").map(JobReader::gauge).orElseGet(GaugeSpec::usual),
         tests,
+        FindingReader.read(root, circuit, tests),
         readPriors(root),
         understood,
         UpkeepReader.read(root, circuit, tests));
@@ -182,7 +184,8 @@ public final class JobReader {
     return log.log();
   }
 
-  private static Set<String> clampedHoses(JsonPlace test, Circuit circuit) {
+  /** The hoses that the entry {@code clamped} lists; none without it. */
+  static Set<String> clampedHoses(JsonPlace test, Circuit circuit) {
     List<String> clampable = Hose.clampable(circuit);
     Set<String> hoses = new LinkedHashSet<>();
     test.find("clamped")

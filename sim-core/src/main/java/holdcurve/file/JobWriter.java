@@ -46,6 +46,7 @@ public final class JobWriter {
     addGauge(root.putObject("gauge"), job.gauge());
     ArrayNode tests = root.putArray("tests");
     job.tests().forEach(test -> addTest(tests.addObject(), test));
+    FindingWriter.put(root, job.findings());
     if (!job.priors().isEmpty()) {
       ObjectNode priors = root.putObject("priors");
       job.priors().keySet().stream().sorted().forEach(id -> priors.put(id, job.priors().get(id)));

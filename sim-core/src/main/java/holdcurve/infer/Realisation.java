@@ -33,7 +33,7 @@ final class Realisation {
   private final Latents latents;
   private final List<FaultParameter> parameters;
   private final Circuit circuit;
-  private final int[] leakCounts;
+  private int[] leakCounts;
 
   Realisation(JobModel data, Hypothesis hypothesis, UnknownPriors priors) {
     this.data = data;
@@ -41,7 +41,6 @@ final class Realisation {
     this.priors = priors;
     this.circuit = data.job().circuit();
     this.parameters = hypothesis.parameters();
-    this.leakCounts = leakCounts(hypothesis, circuit);
     this.latents = new Latents(data.job().tests(), parameters);
   }
 
@@ -105,6 +104,9 @@ final class Realisation {
    * and each adds as many as it does to a sound circuit.
    */
   List<LeakPath> leaksOf(int member, Condition condition) {
+    if (leakCounts == null) {
+      leakCounts = leakCounts(hypothesis, circuit);
+    }
     int first = 0;
     for (int i = 0; i < member; i++) {
       first += leakCounts[i];

@@ -114,11 +114,11 @@ final class DropEvidence implements SideEvidence {
     double product = 1;
     for (int i = 0; i < leak.length; i++) {
       DropCount finding = counts.get(i).finding();
-      double flow =
-          finding.number().isPresent()
-              ? leak[i] * share[finding.number().getAsInt() - 1] + weep[i]
-              : leak[i] + injectors * weep[i];
-      product *= probability(finding.drops(), seeing.drops(flow, finding.duration()));
+      boolean single = finding.number().isPresent();
+      int tips = single ? 1 : injectors;
+      double leaking = single ? leak[i] * share[finding.number().getAsInt() - 1] : leak[i];
+      double mean = seeing.drops(leaking + tips * weep[i], tips, finding.duration());
+      product *= probability(finding.drops(), mean);
     }
     return product;
   }

@@ -88,11 +88,12 @@ record Seeing(
   /**
    * Drops expected.
    *
-   * @param flow at the tip [m³/s]
+   * @param flow at all tips together [m³/s]
+   * @param tips how many they are [-]
    * @param duration [s]
    */
-  double drops(double flow, double duration) {
-    double left = flow <= 0 ? 0 : flow * flow / (flow + evaporated);
+  double drops(double flow, int tips, double duration) {
+    double left = flow <= 0 ? 0 : flow * flow / (flow + tips * evaporated);
     return left * duration / drop;
   }
 }

@@ -1,0 +1,67 @@
+package holdcurve.file;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import holdcurve.circuit.Unit;
+import holdcurve.finding.DrawOff;
+import holdcurve.finding.DropCount;
+import holdcurve.finding.Finding;
+import holdcurve.finding.JointLook;
+import holdcurve.finding.Moment;
+import holdcurve.finding.ReferenceHoseLook;
+import java.util.List;
+
+/** Puts the entry {@code findings} into a job's JSON. */
+final class FindingWriter {
+  private FindingWriter() {}
+
+  /** Leaves the entry out where there is no finding. */
+  static void put(ObjectNode job, List<Finding> findings) {
+    job.remove(FindingReader.ENTRY);
+    if (!findings.isEmpty()) {
+      ArrayNode list = job.putArray(FindingReader.ENTRY);
+      findings.forEach(finding -> put(list.addObject(), finding));
+    }
+  }
+
+  private static void put(ObjectNode node, Finding finding) {
+    if (finding instanceof JointLook look) {
+      node.put("kind", FindingReader.JOINT);
+      look.part().ifPresent(part -> node.put("part", part));
+      look.end().ifPresent(end -> node.put("end", end));
+      node.put("seen", look.wet() ? "wet" : "dry");
+      put(node, look.when());
+    } else if (finding instanceof DropCount count) {
+      node.put("kind", FindingReader.DROPS).put("part", count.part());
+      count.number().ifPresent(number -> node.put("number", number));
+      node.put("drops", count.drops()).put("minutes", rounded(count.duration() / 60));
+      put(node, count.when());
+    } else if (finding instanceof ReferenceHoseLook look) {
+      node.put("kind", FindingReader.REFERENCE_HOSE).put("fuel", look.fuel());
+      put(node, look.when());
+    } else if (finding instanceof DrawOff drawOff) {
+      put(node, drawOff);
+    }
+  }
+
+  private static void put(ObjectNode node, DrawOff drawOff) {
+    node.put("kind", FindingReader.DRAW_OFF);
+    node.put("drawn_mL", rounded(Unit.MILLILITRE.fromSi(drawOff.volume())));
+    node.put("from_bar", rounded(Unit.BAR.fromSi(drawOff.from())));
+    node.put("to_bar", rounded(Unit.BAR.fromSi(drawOff.to())));
+    node.put("seconds", rounded(drawOff.duration()));
+    if (!drawOff.clamped().isEmpty()) {
+      drawOff.clamped().stream().sorted().forEach(node.putArray("clamped")::add);
+    }
+  }
+
+  private static void put(ObjectNode node, Moment moment) {
+    moment.test().ifPresent(test -> node.put("test", test));
+    moment.pressure().ifPresent(p -> node.put("pressure_bar", rounded(Unit.BAR.fromSi(p))));
+  }
+
+  /** Without binary tails. */
+  private static double rounded(double value) {
+    return Math.rint(value * 1e6) / 1e6;
+  }
+}

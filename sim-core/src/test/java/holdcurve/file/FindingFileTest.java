@@ -1,0 +1,121 @@
+package holdcurve.file;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import holdcurve.check.InputException;
+import holdcurve.finding.DrawOff;
+import holdcurve.finding.DropCount;
+import holdcurve.finding.JointLook;
+import holdcurve.finding.Moment;
+import holdcurve.finding.ReferenceHoseLook;
+import holdcurve.job.Job;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Findings in a job file, read, written and refused. */
+class FindingFileTest {
+  private static final Path SCENARIOS = Path.of(System.getProperty("holdcurve.root"), "scenarios");
+
+  private static final String EVERY =
+      """
+      { "kind": "joint", "part": "feed-hose", "end": "rail", "seen": "wet", "test": "first" },
+      { "kind": "joint", "seen": "dry" },
+      { "kind": "drops", "part": "injectors", "number": 3, "drops": 4, "minutes": 5,
+        "pressure_bar": 1.9 },
+      { "kind": "drops", "part": "cold-start-injector", "drops": 0, "minutes": 5 },
+      { "kind": "reference-hose", "fuel": false },
+      { "kind": "draw-off", "drawn_mL": 1.2, "from_bar": 2, "to_bar": 1.6, "seconds": 8,
+        "clamped": [ "feed-hose" ] }
+      """;
+
+  @TempDir private Path folder;
+  private Path file;
+
+  @BeforeEach
+  void copyCircuitAndLog() throws IOException {
+    Files.copy(
+        SCENARIOS.resolve("circuits/six-cylinder-return-line.circuit.json"),
+        folder.resolve("car.circuit.json"));
+    Files.copy(SCENARIOS.resolve("logs/sound-base.csv"), folder.resolve("log.csv"));
+    file = folder.resolve("car.job.json");
+  }
+
+  private Job read(String findings) throws IOException {
+    Files.writeString(
+        file,
+        """
+        { "format": "holdcurve-job/1", "title": "A job (invented)", "circuit": "car.circuit.json",
+          "notes": "kept", "tests": [ { "id": "first", "log": "log.csv" } ], "findings": [
+        """
+            + findings
+            + "] }\n");
+    return JobReader.read(file);
+  }
+
+  @Test
+  void everyKindIsRead() throws IOException {
+    Moment first = new Moment(Optional.of("first"), OptionalDouble.empty());
+    assertEquals(
+        List.of(
+            new JointLook(Optional.of("feed-hose"), Optional.of("rail"), true, first),
+            JointLook.allDry(),
+            new DropCount("injectors", OptionalInt.of(3), 4, 300, Moment.at(1.9e5)),
+            DropCount.ofAll("cold-start-injector", 0, 300),
+            new ReferenceHoseLook(false, Moment.PRIMED),
+            new DrawOff(1.2e-6, 2e5, 1.6e5, 8, Set.of("feed-hose"))),
+        read(EVERY).findings());
+  }
+
+  @Test
+  void whatIsWrittenIsReadBack() throws IOException {
+    Job job = read(EVERY);
+    JobWriter.write(file, job);
+    assertEquals(job.findings(), JobReader.read(file).findings());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "{ 'kind': 'smell' } | unknown kind of finding \"smell\"; use one of joint, drops,"
+            + " reference-hose and draw-off.",
+        "{ 'kind': 'joint', 'seen': 'wet' } | 'part' is missing; name the part that was wet.",
+        "{ 'kind': 'joint', 'part': 'rail-hose', 'seen': 'dry' } | there is no part 'rail-hose'",
+        "{ 'kind': 'joint', 'part': 'feed-hose', 'seen': 'damp' } | found \"damp\"; write \"wet\""
+            + " or \"dry\".",
+        "{ 'kind': 'joint', 'part': 'feed-hose', 'end': 'tank', 'seen': 'dry' } | 'feed-hose' has"
+            + " no end at 'tank'; write 'filter-outlet' or 'rail'.",
+        "{ 'kind': 'drops', 'part': 'rail', 'drops': 2, 'minutes': 5 } | found \"rail\"; name the"
+            + " injectors: injectors and cold-start-injector.",
+        "{ 'kind': 'drops', 'part': 'injectors', 'number': 7, 'drops': 2, 'minutes': 5 } | 7 is out"
+            + " of range; give a number from 1 to 6.",
+        "{ 'kind': 'drops', 'part': 'injectors', 'drops': 2.5, 'minutes': 5 } | found 2.5; write a"
+            + " whole number.",
+        "{ 'kind': 'drops', 'part': 'injectors', 'drops': 2 } | 'minutes' is missing; write over"
+            + " how many minutes.",
+        "{ 'kind': 'reference-hose', 'fuel': 'no' } | found \"no\" where true or false belongs;"
+            + " write true if there was fuel in it, else false.",
+        "{ 'kind': 'draw-off', 'drawn_mL': 1, 'from_bar': 1.6, 'to_bar': 2 } | 2 bar is not below"
+            + " the 1.6 bar before",
+        "{ 'kind': 'joint', 'seen': 'dry', 'test': 'second' } | there is no test 'second'; use one"
+            + " of first."
+      })
+  void whatIsWrongIsSaidWithItsPlace(String finding, String sentence) {
+    String json = finding.replace('\'', '"');
+    String message = assertThrows(InputException.class, () -> read(json)).getMessage();
+    assertTrue(message.contains("findings[0]") && message.contains(sentence), message);
+  }
+}
