@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
       WhatIfCommand.class,
       SimulateCommand.class,
       FaultsCommand.class,
+      BenchSheetCommand.class,
       WindowCommand.class
     },
     footer = {

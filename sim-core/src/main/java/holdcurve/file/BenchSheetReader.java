@@ -1,0 +1,241 @@
+package holdcurve.file;
+
+import holdcurve.check.InputException;
+import holdcurve.injector.Bench;
+import holdcurve.injector.BenchInjector;
+import holdcurve.injector.BenchLimits;
+import holdcurve.injector.BenchReadings;
+import holdcurve.injector.BenchSheet;
+import holdcurve.injector.FlowPoint;
+import holdcurve.injector.Service;
+import holdcurve.log.SheetTable;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * Reads bench sheets: {@code *.bench.json}, or a table with one line an injector and, where it was
+ * measured twice, a column {@code service} that says {@code before} or {@code after}.
+ */
+public final class BenchSheetReader {
+  private static final String KIND = "holdcurve-bench-sheet";
+  private static final Set<String> ENTRIES =
+      Set.of("format", "title", "notes", "bench", "bench_before", "rated", "serviced", "injectors");
+  private static final Set<String> BENCH_SETTINGS =
+      Set.of(
+          "pressure_bar",
+          "fluid",
+          "fluid_temp_c",
+          "repeatability_percent",
+          "accuracy_percent",
+          "drop_time_min");
+  private static final Set<String> TABLE_SETTINGS =
+      Set.of("format", "title", "notes", "serviced", "rated_ml_min", "rated_bar", "rated_fluid");
+
+  private final BenchLimits limits;
+  private final String file;
+  private final List<String> understood = new ArrayList<>();
+
+  private BenchSheetReader(String file, BenchLimits limits) {
+    this.file = file;
+    this.limits = limits;
+  }
+
+  /**
+   * @throws InputException if the sheet can't be used, saying where and why
+   */
+  public static BenchSheet read(Path path, BenchLimits limits) {
+    BenchSheetReader reader = new BenchSheetReader(path.toString(), limits);
+    boolean json = path.toString().toLowerCase(Locale.ROOT).endsWith(".json");
+    return json
+        ? reader.json(JsonFiles.read(path, KIND, 1))
+        : reader.table(SheetTable.read(path, "injector"));
+  }
+
+  /**
+   * Reads a table from a text, for example from the clipboard.
+   *
+   * @param name where it comes from, for messages
+   * @throws InputException as for a file
+   */
+  public static BenchSheet read(String name, String text, BenchLimits limits) {
+    return new BenchSheetReader(name, limits).table(SheetTable.read(name, text, "injector"));
+  }
+
+  private BenchSheet json(JsonPlace root) {
+    root.allow(ENTRIES);
+    SheetFields top = SheetFields.of(root);
+    SheetFields place = object(root.get("bench", "say at what pressure it was measured"));
+    place.allow(BENCH_SETTINGS);
+    Bench bench = bench(place, "");
+    Optional<SheetFields> earlier = root.find("bench_before").map(BenchSheetReader::object);
+    earlier.ifPresent(fields -> fields.allow(BENCH_SETTINGS));
+    Bench before = earlier.map(fields -> bench(fields, "")).orElse(bench);
+    List<BenchInjector> injectors = new ArrayList<>();
+    for (JsonPlace item : root.get("injectors", "list the injectors").items("list them as [ ]")) {
+      injectors.add(injector(item, earlier.orElse(place), place, before, bench));
+    }
+    OptionalDouble rated =
+        root.find("rated")
+            .map(BenchSheetReader::object)
+            .map(fields -> rated(fields, "static_ml_min", "pressure_bar", "fluid", bench))
+            .orElse(OptionalDouble.empty());
+    return sheet(top, before, bench, rated, injectors);
+  }
+
+  private static SheetFields object(JsonPlace place) {
+    place.requireObject("write { \"pressure_bar\": 3.0 }");
+    return SheetFields.of(place);
+  }
+
+  private BenchInjector injector(
+      JsonPlace place, SheetFields earlier, SheetFields later, Bench before, Bench after) {
+    place.requireObject("write { \"id\": \"1\", \"before\": { }, \"after\": { } }");
+    place.allow(Set.of("id", "before", "after", "notes"));
+    String id = SheetFields.of(place).word("id", "give the injector its number");
+    Optional<BenchReadings> was =
+        place.find("before").map(p -> new BenchReadingsFields(limits, before, earlier).read(p));
+    Optional<BenchReadings> is =
+        place.find("after").map(p -> new BenchReadingsFields(limits, after, later).read(p));
+    if (was.isEmpty() && is.isEmpty()) {
+      throw place.bad("there are no readings", "add \"before\" or \"after\"");
+    }
+    return new BenchInjector(id, was, is);
+  }
+
+  private BenchSheet table(SheetTable table) {
+    understood.addAll(table.understood());
+    SheetFields top = SheetFields.of(file, "", table.settings());
+    Set<String> known = new java.util.TreeSet<>(TABLE_SETTINGS);
+    BENCH_SETTINGS.forEach(
+        name -> {
+          known.add(name);
+          known.add("before_" + name);
+        });
+    top.allow(known);
+    TableFormat.require(top, KIND, 1);
+    Bench bench = bench(top, "");
+    boolean two = table.settings().keySet().stream().anyMatch(name -> name.startsWith("before_"));
+    Bench before = two ? bench(top, "before_") : bench;
+    OptionalDouble rated =
+        top.find("rated_ml_min").isPresent()
+            ? rated(top, "rated_ml_min", "rated_bar", "rated_fluid", bench)
+            : OptionalDouble.empty();
+    return sheet(top, before, bench, rated, rows(table, top, before, bench));
+  }
+
+  private List<BenchInjector> rows(SheetTable table, SheetFields top, Bench before, Bench after) {
+    Map<String, Map<Service, BenchReadings>> found = new LinkedHashMap<>();
+    for (SheetTable.Row row : table.rows()) {
+      SheetFields fields = SheetFields.of(file, "line " + row.line(), row.cells());
+      String id = fields.word("injector", "give the injector its number");
+      Service state = state(fields);
+      Bench bench = state == Service.BEFORE ? before : after;
+      BenchReadings readings = new BenchReadingsFields(limits, bench, top).read(fields);
+      if (found.computeIfAbsent(id, key -> new LinkedHashMap<>()).put(state, readings) != null) {
+        throw InputException.at(
+            file,
+            "line " + row.line(),
+            "injector " + id + " stands there a second time " + state.word() + " service",
+            "give one line for before and one for after service");
+      }
+    }
+    return found.entrySet().stream()
+        .map(
+            e ->
+                new BenchInjector(
+                    e.getKey(),
+                    Optional.ofNullable(e.getValue().get(Service.BEFORE)),
+                    Optional.ofNullable(e.getValue().get(Service.AFTER))))
+        .toList();
+  }
+
+  private static Service state(SheetFields fields) {
+    Optional<JsonPlace> place = fields.find("service");
+    if (place.isEmpty()) {
+      return Service.BEFORE;
+    }
+    String remedy = "write before or after";
+    String word = place.get().text(remedy).toLowerCase(Locale.ROOT);
+    for (Service state : Service.values()) {
+      if (state.word().equals(word)) {
+        return state;
+      }
+    }
+    throw place.get().bad("'" + word + "' is no state of service", remedy);
+  }
+
+  private BenchSheet sheet(
+      SheetFields top,
+      Bench before,
+      Bench after,
+      OptionalDouble rated,
+      List<BenchInjector> injectors) {
+    if (injectors.isEmpty()) {
+      throw InputException.at(file, "injectors", "there is none", "add the injectors");
+    }
+    Set<String> ids = new java.util.HashSet<>();
+    for (BenchInjector injector : injectors) {
+      if (!ids.add(injector.id())) {
+        throw InputException.at(
+            file, "injectors", "two are called " + injector.id(), "give each its own number");
+      }
+    }
+    String title =
+        top.find("title")
+            .map(place -> place.text("give it a name"))
+            .orElseGet(() -> Path.of(file).getFileName().toString());
+    return new BenchSheet(
+        title, before, after, rated, top.find("serviced").map(this::day), injectors, understood);
+  }
+
+  private LocalDate day(JsonPlace place) {
+    String remedy = "write the day as 2026-11-10";
+    try {
+      return LocalDate.parse(place.text(remedy));
+    } catch (DateTimeParseException e) {
+      throw place.bad(place.shown() + " is no date", remedy);
+    }
+  }
+
+  private Bench bench(SheetFields fields, String prefix) {
+    double bar =
+        fields
+            .get(prefix + "pressure_bar", "say at what pressure it was measured")
+            .number(0.5, 12, " bar");
+    double celsius = fields.number(prefix + "fluid_temp_c", -10, 60, " °C", 20);
+    FlowPoint point =
+        new FlowPoint(
+            bar * 1e5, FluidNames.read(fields, prefix + "fluid", "n-heptane"), celsius + 273.15);
+    return new Bench(
+        point,
+        percent(fields, prefix + "repeatability_percent", 0.01, limits.repeatability()),
+        percent(fields, prefix + "accuracy_percent", 0, limits.accuracy()));
+  }
+
+  private static double percent(SheetFields fields, String name, double least, double usual) {
+    return fields.number(name, least, 20, " %", 100 * usual) / 100;
+  }
+
+  /** What the maker states, carried over to the bench after service. */
+  private static OptionalDouble rated(
+      SheetFields fields, String flow, String pressure, String fluid, Bench bench) {
+    double flowRate =
+        fields.get(flow, "give the static flow that the maker states").number(20, 3000, " mL/min");
+    double bar = fields.number(pressure, 0.5, 12, " bar", bench.point().pressure() / 1e5);
+    FlowPoint at =
+        new FlowPoint(
+            bar * 1e5,
+            FluidNames.read(fields, fluid, bench.point().fluid().id()),
+            bench.point().temperature());
+    return OptionalDouble.of(flowRate * 1e-6 / 60 * at.factorTo(bench.point()));
+  }
+}

@@ -1,0 +1,18 @@
+package holdcurve.file;
+
+import holdcurve.fluid.Fluid;
+import holdcurve.fluid.Fluids;
+import java.util.Locale;
+
+/** Reads the name of a fluid in a sheet. */
+final class FluidNames {
+  private FluidNames() {}
+
+  static Fluid read(SheetFields fields, String name, String usual) {
+    String remedy = "use one of " + Words.list(Fluids.ids());
+    String id = fields.find(name).map(p -> p.text(remedy)).orElse(usual).toLowerCase(Locale.ROOT);
+    return Fluids.byId(id)
+        .orElseThrow(
+            () -> fields.get(name, remedy).bad("'" + id + "' is no fluid known here", remedy));
+  }
+}

@@ -1,0 +1,151 @@
+package holdcurve.ui.command;
+
+import holdcurve.check.InputException;
+import holdcurve.circuit.Circuit;
+import holdcurve.file.BenchReportWriter;
+import holdcurve.file.BenchSheetReader;
+import holdcurve.file.CircuitReader;
+import holdcurve.file.SafeFile;
+import holdcurve.fluid.Fluids;
+import holdcurve.injector.BenchJudge;
+import holdcurve.injector.BenchLimits;
+import holdcurve.injector.BenchReport;
+import holdcurve.injector.BenchSheet;
+import holdcurve.injector.FlowPoint;
+import holdcurve.injector.MatchedSets;
+import holdcurve.part.Regulator;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Judges a flow-bench sheet. */
+@Command(
+    name = "bench-sheet",
+    description = {
+      "Judges a flow-bench sheet of a set of injectors: carried over to the circuit's pressure and",
+      "fuel, how far each is out of line, what the service brought, which to send away.",
+      "  holdcurve bench-sheet six.csv --circuit my-car.circuit.json"
+    },
+    mixinStandardHelpOptions = true)
+final class BenchSheetCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "FILE", description = "A bench sheet (*.csv or *.bench.json).")
+  private Path file;
+
+  @Option(
+      names = "--circuit",
+      paramLabel = "CIRCUIT",
+      description = "Show flows at this circuit's set pressure and with its fuel.")
+  private Path circuit;
+
+  @Option(
+      names = "--pressure",
+      paramLabel = "BAR",
+      description = "Show flows at this pressure (default: the circuit's, else the bench's).")
+  private Double bar;
+
+  @Option(
+      names = "--fuel",
+      paramLabel = "FUEL",
+      description = "Show flows with this fuel (default: the circuit's, else petrol).")
+  private String fuel;
+
+  @Option(
+      names = "--fuel-temp",
+      paramLabel = "C",
+      defaultValue = "20",
+      description = "Temperature of the fuel in °C (default: ${DEFAULT-VALUE}).")
+  private double celsius;
+
+  @Option(
+      names = "--sets-of",
+      paramLabel = "N",
+      description = "Sort them into matched sets of so many.")
+  private Integer setsOf;
+
+  @Option(
+      names = "--today",
+      paramLabel = "DATE",
+      description = "The day to count shelf time to, as 2026-11-24 (default: today).")
+  private LocalDate today;
+
+  @Option(
+      names = "--json",
+      paramLabel = "FILE",
+      description = "Also write the result as JSON to this file.")
+  private Path json;
+
+  @Override
+  public Integer call() {
+    PrintWriter out = spec.commandLine().getOut();
+    BenchLimits limits = BenchLimits.shipped();
+    BenchSheet sheet = BenchSheetReader.read(file, limits);
+    LocalDate day = today == null ? LocalDate.now() : today;
+    BenchReport report = BenchJudge.judge(sheet, point(sheet), limits, day);
+    BenchSheetText.print(report, limits.sprayGrades(), out);
+    if (setsOf != null) {
+      out.println();
+      BenchSheetText.print(matched(report), out);
+    }
+    out.flush();
+    if (json != null) {
+      SafeFile.write(json, BenchReportWriter.json(report));
+    }
+    return 0;
+  }
+
+  private FlowPoint point(BenchSheet sheet) {
+    Circuit known = circuit == null ? null : CircuitReader.read(circuit);
+    double pressure = sheet.bench(sheet.latest()).point().pressure();
+    if (bar != null) {
+      if (!(bar >= 0.5 && bar <= 12)) {
+        throw bad("--pressure " + bar, "out of range", "give 0.5 to 12 bar");
+      }
+      pressure = bar * 1e5;
+    } else if (known != null) {
+      pressure = known.partsOf(Regulator.KIND).get(0).value(Regulator.SET);
+    }
+    if (!(celsius >= -10 && celsius <= 60)) {
+      throw bad("--fuel-temp " + celsius, "out of range", "give -10 to 60 °C");
+    }
+    if (fuel == null && known != null) {
+      return new FlowPoint(pressure, known.fluid(), celsius + 273.15);
+    }
+    String id = fuel == null ? "petrol" : fuel;
+    return new FlowPoint(
+        pressure,
+        Fluids.byId(id)
+            .orElseThrow(
+                () ->
+                    bad(
+                        "--fuel " + id,
+                        "no such fuel",
+                        "use one of " + String.join(", ", Fluids.ids()))),
+        celsius + 273.15);
+  }
+
+  private MatchedSets matched(BenchReport report) {
+    long fit =
+        report.injectors().stream()
+            .filter(i -> i.troubles().isEmpty() && i.now().staticFlow().isPresent())
+            .count();
+    if (setsOf < 2 || setsOf > fit) {
+      throw bad(
+          "--sets-of " + setsOf,
+          "only " + fit + " injectors are fit to be matched",
+          "give 2 to " + Math.max(2, fit));
+    }
+    return MatchedSets.of(report, setsOf);
+  }
+
+  private static InputException bad(String place, String problem, String remedy) {
+    return InputException.at("command line", place, problem, remedy);
+  }
+}
