@@ -2,10 +2,13 @@ package holdcurve.hold;
 
 import holdcurve.circuit.Condition;
 import holdcurve.circuit.Part;
+import holdcurve.model.Handover;
 import holdcurve.model.Network;
 import holdcurve.model.NetworkAssembler;
 import holdcurve.model.NetworkAssembler.Detail;
 import holdcurve.model.NetworkLayout;
+import holdcurve.model.NetworkVariant;
+import holdcurve.model.Node;
 import holdcurve.model.Operation;
 import holdcurve.model.VariedNetwork;
 import holdcurve.ode.LeanRosenbrockDriver;
@@ -16,9 +19,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.BiFunction;
-import java.util.function.BiPredicate;
-import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Computes what the gauge shows after the pump has stopped, fast enough to be asked thousands of
@@ -39,7 +40,7 @@ public final class HoldSimulator {
 
   private final Detail detail;
   private final double tolerance;
-  private final BiFunction<Condition, Operation, Network> assembler;
+  private final NetworkAssembler assembler;
   private final Map<List<Integer>, LeanRosenbrockDriver> drivers = new HashMap<>();
   private final Map<List<Integer>, TangentDriver> tangentDrivers = new HashMap<>();
 
@@ -53,7 +54,7 @@ public final class HoldSimulator {
   public HoldSimulator(Detail detail, double tolerance) {
     this.detail = detail;
     this.tolerance = tolerance;
-    this.assembler = NetworkAssembler.repeated(detail);
+    this.assembler = new NetworkAssembler(detail);
   }
 
   /**
@@ -65,7 +66,7 @@ public final class HoldSimulator {
   public double[] readings(Condition condition, HoldSetup setup, double[] times) {
     Hold hold = new Hold(condition, setup);
     Network open = open(hold);
-    double[] y = start(open, hold);
+    double[] y = start(NetworkVariant.same(open), hold, pressurised(open, hold));
     double end = times[times.length - 1];
     double[] shown = new double[times.length];
     boolean clamps = clamps(setup, end);
@@ -73,7 +74,14 @@ public final class HoldSimulator {
     run(open, 0, y, openEnd, times, shown);
     if (clamps) {
       Network shut = shut(hold);
-      run(shut, openEnd, clamp(open, y, shut, hold), end, times, shown);
+      double[] held =
+          clamp(
+              NetworkVariant.same(open),
+              y,
+              NetworkVariant.same(shut),
+              Handover.between(open, shut),
+              hold);
+      run(shut, openEnd, held, end, times, shown);
     }
     return shown;
   }
@@ -89,29 +97,44 @@ public final class HoldSimulator {
   public HoldSlopes slopes(Hold base, List<Hold> moved, double step, double[] times) {
     double end = times[times.length - 1];
     boolean clamps = clamps(base.setup(), end);
-    Family open = family(base, moved, this::open, HoldSimulator::openAlike);
-    Family shut = clamps ? family(base, moved, this::shut, HoldSimulator::shutAlike) : open;
-    if (!open.isAlike() || !shut.isAlike()) {
+    Family open = family(open(base), base, moved, this::openVariant);
+    Family shut = clamps ? family(shut(base), base, moved, this::shutVariant) : open;
+    if (open == null || shut == null) {
       return differences(base, moved, step, times);
     }
-    Tangents state = new Tangents(start(open.base(), base), moved.size(), step);
+    ToDoubleFunction<String> share = pressurised(open.base(), base);
+    Tangents state =
+        new Tangents(start(NetworkVariant.same(open.base()), base, share), moved.size(), step);
     for (int k = 0; k < moved.size(); k++) {
-      state.setMoved(k, start(open.moved().get(k), moved.get(k)));
+      state.setMoved(k, start(open.moved().get(k), moved.get(k), share));
     }
     HoldSlopes result =
         new HoldSlopes(new double[times.length], new double[times.length][moved.size()]);
     double openEnd = clamps ? base.setup().clampTime() : end;
     run(open, 0, state, openEnd, times, result);
     if (clamps) {
-      Tangents held =
-          new Tangents(clamp(open.base(), state.y(), shut.base(), base), moved.size(), step);
-      for (int k = 0; k < moved.size(); k++) {
-        Network from = open.moved().get(k);
-        held.setMoved(k, clamp(from, state.moved(k), shut.moved().get(k), moved.get(k)));
-      }
-      run(shut, openEnd, held, end, times, result);
+      run(shut, openEnd, clamp(open, state, shut, base, moved), end, times, result);
     }
     return result;
+  }
+
+  private static Tangents clamp(
+      Family open, Tangents state, Family shut, Hold base, List<Hold> moved) {
+    Handover handover = Handover.between(open.base(), shut.base());
+    double[] y =
+        clamp(
+            NetworkVariant.same(open.base()),
+            state.y(),
+            NetworkVariant.same(shut.base()),
+            handover,
+            base);
+    Tangents held = new Tangents(y, moved.size(), state.step());
+    for (int k = 0; k < moved.size(); k++) {
+      NetworkVariant from = open.moved().get(k);
+      NetworkVariant to = shut.moved().get(k);
+      held.setMoved(k, clamp(from, state.moved(k), to, handover, moved.get(k)));
+    }
+    return held;
   }
 
   /** For parameters that change which states there are. */
@@ -127,27 +150,36 @@ public final class HoldSimulator {
     return new HoldSlopes(shown, slopes);
   }
 
-  /** A network and those it is compared with. */
-  private record Family(Network base, List<Network> moved) {
-    boolean isAlike() {
-      return moved.stream().allMatch(base::hasStatesOf);
+  /** A network and its variants. */
+  private record Family(Network base, List<NetworkVariant> moved) {}
+
+  /** Null if a hold's states are others than the base's. */
+  private static Family family(Network network, Hold base, List<Hold> moved, Variation variation) {
+    List<NetworkVariant> variants = new ArrayList<>(moved.size());
+    for (Hold hold : moved) {
+      NetworkVariant variant = variation.of(network, base, hold);
+      if (variant == null) {
+        return null;
+      }
+      variants.add(variant);
     }
+    return new Family(network, variants);
   }
 
-  /**
-   * Networks of all holds; where a hold surely has the network of the base, it is taken as it is.
-   */
-  private static Family family(
-      Hold base,
-      List<Hold> moved,
-      Function<Hold, Network> assembler,
-      BiPredicate<Hold, Hold> alike) {
-    Network network = assembler.apply(base);
-    List<Network> others = new ArrayList<>(moved.size());
-    for (Hold hold : moved) {
-      others.add(alike.test(base, hold) ? network : assembler.apply(hold));
-    }
-    return new Family(network, others);
+  private interface Variation {
+    NetworkVariant of(Network network, Hold base, Hold moved);
+  }
+
+  private NetworkVariant openVariant(Network network, Hold base, Hold moved) {
+    return openAlike(base, moved)
+        ? NetworkVariant.same(network)
+        : NetworkVariant.of(network, moved.condition(), moved.setup().operation(), assembler);
+  }
+
+  private NetworkVariant shutVariant(Network network, Hold base, Hold moved) {
+    return shutAlike(base, moved)
+        ? NetworkVariant.same(network)
+        : NetworkVariant.of(network, moved.condition(), held(moved.setup()), assembler);
   }
 
   private static boolean openAlike(Hold a, Hold b) {
@@ -163,48 +195,49 @@ public final class HoldSimulator {
   }
 
   private Network open(Hold hold) {
-    return assembler.apply(hold.condition(), hold.setup().operation());
+    return assembler.assemble(hold.condition(), hold.setup().operation());
   }
 
   private Network shut(Hold hold) {
-    HoldSetup setup = hold.setup();
-    return assembler.apply(
-        hold.condition(), setup.operation().withClamps(setup.clamped(), setup.clampConductance()));
+    return assembler.assemble(hold.condition(), held(hold.setup()));
   }
 
-  private static double[] clamp(Network open, double[] y, Network shut, Hold hold) {
-    double[] state = shut.carryOver(y, open);
-    squeeze(shut, state, hold.condition(), hold.setup());
+  private static Operation held(HoldSetup setup) {
+    return setup.operation().withClamps(setup.clamped(), setup.clampConductance());
+  }
+
+  private static double[] clamp(
+      NetworkVariant open, double[] y, NetworkVariant shut, Handover handover, Hold hold) {
+    double[] state = shut.carryOver(y, open, handover);
+    for (String hose : hold.setup().clamped()) {
+      Part part = hold.condition().circuit().part(hose);
+      push(shut, state, part.from(), hold.setup().squeezed());
+      push(shut, state, part.to(), hold.setup().squeezed());
+    }
     return state;
   }
 
-  /** Whatever an open way joins to the tank, without a valve between, stands without pressure. */
-  private double[] start(Network open, Hold hold) {
-    HoldSetup setup = hold.setup();
-    Network lumped =
-        detail == Detail.LUMPED
-            ? open
-            : NetworkAssembler.assemble(hold.condition(), setup.operation(), Detail.LUMPED);
-    return open.stateAt(
-        point -> lumped.layout().node(point).boundary() ? 0 : setup.pressure(),
-        setup.soak(),
-        setup.warmth());
-  }
-
-  private static void squeeze(
-      Network network, double[] state, Condition condition, HoldSetup setup) {
-    for (String hose : setup.clamped()) {
-      Part part = condition.circuit().part(hose);
-      push(network, state, part.from(), setup.squeezed());
-      push(network, state, part.to(), setup.squeezed());
-    }
-  }
-
-  private static void push(Network network, double[] state, String point, double volume) {
-    var node = network.layout().node(point);
+  private static void push(NetworkVariant network, double[] state, String point, double volume) {
+    Node node = network.node(point);
     if (!node.boundary()) {
       state[node.row()] += volume / network.capacity(node.row(), state[node.row()]);
     }
+  }
+
+  /** Whatever an open way joins to the tank, without a valve between, stands without pressure. */
+  private ToDoubleFunction<String> pressurised(Network open, Hold hold) {
+    NetworkLayout lumped =
+        detail == Detail.LUMPED
+            ? open.layout()
+            : NetworkAssembler.assemble(hold.condition(), hold.setup().operation(), Detail.LUMPED)
+                .layout();
+    return point -> lumped.node(point).boundary() ? 0 : 1;
+  }
+
+  private static double[] start(NetworkVariant open, Hold hold, ToDoubleFunction<String> share) {
+    HoldSetup setup = hold.setup();
+    return open.stateAt(
+        point -> setup.pressure() * share.applyAsDouble(point), setup.soak(), setup.warmth());
   }
 
   private void run(

@@ -4,7 +4,6 @@ import holdcurve.line.Storage;
 import holdcurve.ode.StiffEquations;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -26,6 +25,10 @@ public final class Network implements StiffEquations {
   private final Storage[][] storages;
   private final List<Threshold> thresholds;
   private final boolean timed;
+  private final Origin origin;
+
+  /** Where a network comes from, to vary it and to hand its state over to another. */
+  record Origin(Blueprint blueprint, Contributions contributions, CreepPlan.Walls walls) {}
 
   Network(
       NetworkLayout layout,
@@ -33,7 +36,8 @@ public final class Network implements StiffEquations {
       double[] constantCapacity,
       Storage[][] storages,
       List<Threshold> thresholds,
-      boolean timed) {
+      boolean timed,
+      Origin origin) {
     this.layout = layout;
     this.elements = elements.toArray(Element[]::new);
     this.linear = LinearRates.of(elements, layout.dimension());
@@ -42,6 +46,11 @@ public final class Network implements StiffEquations {
     this.storages = storages;
     this.thresholds = List.copyOf(thresholds);
     this.timed = timed;
+    this.origin = origin;
+  }
+
+  Origin origin() {
+    return origin;
   }
 
   private static Element[] bent(Element[] elements) {
@@ -74,9 +83,21 @@ public final class Network implements StiffEquations {
     return bent;
   }
 
+  Element element(int i) {
+    return elements[i];
+  }
+
+  double constantCapacity(int node) {
+    return constantCapacity[node];
+  }
+
+  Storage[] storages(int node) {
+    return storages[node];
+  }
+
   boolean hasCapacityOf(Network other, int node) {
     return constantCapacity[node] == other.constantCapacity[node]
-        && NetworkDifference.same(storages[node], other.storages[node]);
+        && Arrays.equals(storages[node], other.storages[node]);
   }
 
   /** Whether each row of the state stands for the same in the other network. */
@@ -188,14 +209,16 @@ public final class Network implements StiffEquations {
    *     elsewhere is as warm as its surroundings
    */
   public double[] stateAt(ToDoubleFunction<String> pressure, double soak, double warmth) {
+    return stateAt(pressure, soak, warmth, origin.walls());
+  }
+
+  double[] stateAt(
+      ToDoubleFunction<String> pressure, double soak, double warmth, CreepPlan.Walls walls) {
     double[] y = new double[getDimension()];
     for (int i = 0; i < layout.nodes().size(); i++) {
       y[i] = pressure.applyAsDouble(layout.nodes().get(i).name());
     }
-    for (NetworkLayout.CreepRow creep : layout.creepRows()) {
-      double taken = 1 - Math.exp(-soak / creep.relaxationTime());
-      y[creep.row()] = creep.compliance() * creep.node().pressure(y) * taken;
-    }
+    walls.fillSoaked(y, soak);
     if (layout.warmthRow() >= 0) {
       y[layout.warmthRow()] = warmth;
     }
@@ -212,16 +235,6 @@ public final class Network implements StiffEquations {
    * @param y state of {@code before}
    */
   public double[] carryOver(double[] y, Network before) {
-    double[] carried = stateAt(point -> before.layout.node(point).pressure(y), 0, 0);
-    for (NetworkLayout.CreepRow creep : layout.creepRows()) {
-      double volume = 0;
-      for (Map.Entry<String, Double> share : creep.shares().entrySet()) {
-        volume +=
-            before.layout.creepVolume(y, share.getKey(), creep.relaxationTime(), share.getValue());
-      }
-      carried[creep.row()] = volume;
-    }
-    layout.carryRest(carried, y, before.layout);
-    return carried;
+    return Handover.between(before, this).carry(y, before.origin.walls(), origin.walls());
   }
 }

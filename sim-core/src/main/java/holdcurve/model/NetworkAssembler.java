@@ -1,16 +1,14 @@
 package holdcurve.model;
 
-import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Condition;
-import holdcurve.circuit.LeakPath;
-import holdcurve.circuit.Part;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.function.BiFunction;
+import java.util.ArrayDeque;
+import java.util.Deque;
 
-/** Turns a circuit in some condition and operation into its equations. */
+/**
+ * Turns a circuit in some condition and operation into its equations. One that is kept remembers
+ * how the same parts were joined before, and asks only parts that are new what they bring. Not
+ * thread-safe.
+ */
 public final class NetworkAssembler {
   /**
    * How much of the network's fast part is kept.
@@ -29,133 +27,63 @@ public final class NetworkAssembler {
   /** Ways in which one circuit is clamped and plumbed that are worth remembering. */
   private static final int MOST_KNOWN = 32;
 
-  private final Circuit circuit;
-  private final Operation operation;
-  private final NetworkBuilder parts;
-  private final NodePlacement placement;
-  private final NodeStorage storage;
-  private final Map<String, Integer> flowRows = new LinkedHashMap<>();
-  private final List<Element> elements = new ArrayList<>();
-  private int rows;
+  /** A blueprint and what it was last filled with. */
+  private static final class Known {
+    private final Blueprint blueprint;
+    private Contributions last;
 
-  private NetworkAssembler(
-      Condition condition, Operation operation, Detail detail, List<NodePlacement> known) {
-    this.circuit = condition.circuit();
-    this.operation = operation;
-    this.parts = new NetworkBuilder(circuit.fluid(), operation);
-    for (Part part : circuit.parts()) {
-      if (part.kind() instanceof PartEquations kind) {
-        kind.assemble(part, parts);
-      }
+    private Known(Blueprint blueprint, Contributions last) {
+      this.blueprint = blueprint;
+      this.last = last;
     }
-    for (LeakPath leak : condition.leaks()) {
-      parts.addPassage(
-          "leak from " + leak.from() + " to " + leak.to(), leak.from(), leak.to(), leak.law());
-    }
-    this.placement = placement(detail, known);
-    this.storage = new NodeStorage(parts, placement);
-    this.rows = placement.rows();
+  }
+
+  private final Detail detail;
+  private final Deque<Known> known = new ArrayDeque<>();
+
+  public NetworkAssembler(Detail detail) {
+    this.detail = detail;
   }
 
   /**
    * @throws IllegalArgumentException if a leak or part names a point that isn't in the circuit
    */
   public static Network assemble(Condition condition, Operation operation, Detail detail) {
-    return new NetworkAssembler(condition, operation, detail, new ArrayList<>()).build();
+    return new NetworkAssembler(detail).assemble(condition, operation);
   }
 
   /**
-   * A way to assemble many networks of one detail, which remembers how the same parts were joined
-   * before. Not thread-safe.
+   * Like {@link #assemble(Condition, Operation, Detail)} with this assembler's detail, faster from
+   * the second time on.
    */
-  public static BiFunction<Condition, Operation, Network> repeated(Detail detail) {
-    List<NodePlacement> known = new ArrayList<>();
-    return (condition, operation) ->
-        new NetworkAssembler(condition, operation, detail, known).build();
+  public Network assemble(Condition condition, Operation operation) {
+    Contributions contributions = Contributions.of(condition, operation, earlier(operation));
+    Known match = match(contributions);
+    match.last = contributions;
+    return match.blueprint.build(contributions);
   }
 
-  private NodePlacement placement(Detail detail, List<NodePlacement> known) {
-    for (NodePlacement placement : known) {
-      if (placement.serves(circuit, operation, parts.passages)) {
-        return placement;
+  private Contributions earlier(Operation operation) {
+    for (Known one : known) {
+      if (one.last.operation().isLikeButForClamps(operation)
+          && one.last.operation().clamps().keySet().equals(operation.clamps().keySet())) {
+        return one.last;
       }
     }
-    NodePlacement fresh = new NodePlacement(circuit, operation, detail, parts.passages);
-    if (known.size() < MOST_KNOWN) {
-      known.add(fresh);
+    return null;
+  }
+
+  private Known match(Contributions contributions) {
+    for (Known one : known) {
+      if (one.blueprint.serves(contributions)) {
+        return one;
+      }
+    }
+    Known fresh = new Known(new Blueprint(contributions, detail), contributions);
+    known.addFirst(fresh);
+    if (known.size() > MOST_KNOWN) {
+      known.removeLast();
     }
     return fresh;
-  }
-
-  private Network build() {
-    addPassages();
-    HoseWalls walls = new HoseWalls(parts.creeps, placement, rows);
-    elements.addAll(walls.elements());
-    rows += walls.rows().size();
-    FuelTemperature temperature = new FuelTemperature(parts, placement, storage, rows);
-    elements.addAll(temperature.elements());
-    rows += temperature.rows().size();
-    int gaugeRow = addGauge();
-    NetworkLayout layout =
-        new NetworkLayout(
-            placement.inner(),
-            placement.places(),
-            walls.rows(),
-            temperature.rows(),
-            flowRows,
-            gaugeRow,
-            parts.gaugePoint == null ? "" : parts.gaugePoint,
-            placement.ledger(),
-            rows);
-    return new Network(
-        layout,
-        elements,
-        storage.constantCapacity(),
-        storage.storages(),
-        thresholds(),
-        operation.measuredTemperature().isPresent());
-  }
-
-  private void addPassages() {
-    for (NetworkBuilder.Passage passage : parts.passages) {
-      Node from = placement.node(passage.from(), passage.name());
-      Node to = placement.node(passage.to(), passage.name());
-      if (from != to) {
-        elements.add(passage(passage, from, to));
-      }
-    }
-    for (NetworkBuilder.Made made : parts.made) {
-      Node[] ends = {placement.node(made.from(), "a part"), placement.node(made.to(), "a part")};
-      elements.add(made.factory().apply(ends));
-    }
-  }
-
-  private Element passage(NetworkBuilder.Passage passage, Node from, Node to) {
-    if (operation.pace() == Pace.SLOW || passage.inertance() == 0) {
-      return new FlowElement(passage.name(), from, to, passage.law().get());
-    }
-    flowRows.put(passage.name(), rows);
-    return InertLineElement.of(
-        passage.name(), from, to, rows++, passage.inertance(), passage.law().get());
-  }
-
-  private int addGauge() {
-    if (parts.gaugePoint == null) {
-      return -1;
-    }
-    Node node = placement.node(parts.gaugePoint, "the gauge");
-    elements.add(new GaugeElement("gauge", node, rows, parts.gaugeLag));
-    return rows++;
-  }
-
-  private List<Threshold> thresholds() {
-    List<Threshold> thresholds = new ArrayList<>();
-    for (NetworkBuilder.Watched watched : parts.watched) {
-      Node node = placement.node(watched.point(), watched.part());
-      thresholds.add(
-          new Threshold(
-              watched.part(), node, watched.level(), watched.rising(), watched.becomes()));
-    }
-    return thresholds;
   }
 }

@@ -9,7 +9,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 
 /**
- * Collects what the parts of a circuit bring, by the names of connection points; {@link Network}
+ * Collects what one part of a circuit brings, by the names of connection points; {@link Blueprint}
  * turns it into equations. Kinds of part are its only callers.
  */
 public final class NetworkBuilder {
@@ -18,13 +18,13 @@ public final class NetworkBuilder {
 
   private final Fluid fluid;
   private final Operation operation;
-  final List<Passage> passages = new ArrayList<>();
-  final List<Made> made = new ArrayList<>();
-  final List<Held> storages = new ArrayList<>();
-  final List<Liquid> liquids = new ArrayList<>();
-  final List<Wall> walls = new ArrayList<>();
-  final List<Creep> creeps = new ArrayList<>();
-  final List<Watched> watched = new ArrayList<>();
+  final List<Passage> passages = new ArrayList<>(4);
+  final List<Made> made = new ArrayList<>(1);
+  final List<Held> storages = new ArrayList<>(1);
+  final List<Liquid> liquids = new ArrayList<>(2);
+  final List<Wall> walls = new ArrayList<>(2);
+  final List<Creep> creeps = new ArrayList<>(4);
+  final List<Watched> watched = new ArrayList<>(1);
   String gaugePoint;
   double gaugeLag;
 

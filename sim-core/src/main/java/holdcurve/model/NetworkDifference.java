@@ -7,26 +7,69 @@ import java.util.List;
 
 /** How the right side of one network differs from that of another with the same states. */
 final class NetworkDifference {
-  private final Network moved;
+  /** No difference at all. */
+  static final NetworkDifference NONE =
+      new NetworkDifference(null, new Element[0], new Element[0], new Capacity[0]);
+
+  /**
+   * How the capacity of a node differs.
+   *
+   * @param constant [m³/Pa]
+   * @param gained storages that only the moved network has
+   * @param lost storages that only the base has
+   */
+  record Capacity(int node, double constant, Storage[] gained, Storage[] lost) {
+    Capacity plus(double more, Storage[] alsoGained, Storage[] alsoLost) {
+      return new Capacity(
+          node, constant + more, joined(gained, alsoGained), joined(lost, alsoLost));
+    }
+
+    private static Storage[] joined(Storage[] a, Storage[] b) {
+      Storage[] both = Arrays.copyOf(a, a.length + b.length);
+      System.arraycopy(b, 0, both, a.length, b.length);
+      return both;
+    }
+
+    /** Capacity of the moved node less that of the base [m³/Pa]. */
+    double at(double pressure) {
+      double more = constant;
+      for (Storage storage : gained) {
+        more += storage.capacity(pressure);
+      }
+      for (Storage storage : lost) {
+        more -= storage.capacity(pressure);
+      }
+      return more;
+    }
+  }
+
   private final LinearRates linear;
   private final Element[] added;
   private final Element[] removed;
-  private final boolean[] otherCapacity;
-  private final double[] lost;
+  private final Capacity[] capacities;
 
-  private NetworkDifference(Network base, Network moved, Element[] added, Element[] removed) {
-    this.moved = moved;
-    this.linear = moved.linear().minus(base.linear());
+  private NetworkDifference(
+      LinearRates linear, Element[] added, Element[] removed, Capacity[] capacities) {
+    this.linear = linear;
     this.added = added;
     this.removed = removed;
-    this.otherCapacity = new boolean[base.layout().nodes().size()];
-    for (int i = 0; i < otherCapacity.length; i++) {
-      otherCapacity[i] = !base.hasCapacityOf(moved, i);
-    }
-    this.lost = new double[base.getDimension()];
+    this.capacities = capacities;
   }
 
-  static NetworkDifference of(Network base, Network moved) {
+  /**
+   * @param added elements that only the moved network has
+   * @param removed elements that only the base has
+   * @param n dimension of the state
+   */
+  static NetworkDifference of(
+      List<Element> added, List<Element> removed, List<Capacity> capacities, int n) {
+    LinearRates linear = LinearRates.of(added, n).minus(LinearRates.of(removed, n));
+    return new NetworkDifference(
+        linear, bent(added), bent(removed), capacities.toArray(Capacity[]::new));
+  }
+
+  /** The difference of two whole networks. */
+  static NetworkDifference between(Network base, Network moved) {
     List<Element> added = new ArrayList<>();
     List<Element> removed = new ArrayList<>();
     Element[] from = base.bent();
@@ -40,40 +83,71 @@ final class NetworkDifference {
         added.add(to[i]);
       }
     }
+    List<Capacity> capacities = new ArrayList<>();
+    for (int i = 0; i < base.layout().nodes().size(); i++) {
+      if (!base.hasCapacityOf(moved, i)) {
+        double constant = moved.constantCapacity(i) - base.constantCapacity(i);
+        capacities.add(new Capacity(i, constant, moved.storages(i), base.storages(i)));
+      }
+    }
     return new NetworkDifference(
-        base, moved, added.toArray(Element[]::new), removed.toArray(Element[]::new));
+        moved.linear().minus(base.linear()),
+        added.toArray(Element[]::new),
+        removed.toArray(Element[]::new),
+        capacities.toArray(Capacity[]::new));
+  }
+
+  private static Element[] bent(List<Element> elements) {
+    return elements.stream().filter(element -> !element.isLinear()).toArray(Element[]::new);
+  }
+
+  /** Elements that only the base has and that aren't linear. */
+  Element[] removed() {
+    return removed;
+  }
+
+  boolean isNone() {
+    return this == NONE;
+  }
+
+  /** Capacity of the moved node less that of the base [m³/Pa]. */
+  double capacity(int node, double pressure) {
+    for (Capacity capacity : capacities) {
+      if (capacity.node() == node) {
+        return capacity.at(pressure);
+      }
+    }
+    return 0;
   }
 
   /**
    * @param flow what the base collects at y, before division by its capacities
    * @param capacity of the base's nodes at y
+   * @param lost what each removed element adds to the base, in the order of {@link #removed}
    * @param change filled with the moved right side less that of the base
    */
-  void fill(double t, double[] y, double[] flow, double[] capacity, double[] change) {
+  void fill(
+      double t, double[] y, double[] flow, double[] capacity, double[][] lost, double[] change) {
+    if (linear == null) {
+      Arrays.fill(change, 0);
+      return;
+    }
     linear.fill(y, change);
     for (Element element : added) {
       element.addRates(t, y, change);
     }
-    if (removed.length > 0) {
-      Arrays.fill(lost, 0);
-      for (Element element : removed) {
-        element.addRates(t, y, lost);
-      }
-      for (int i = 0; i < lost.length; i++) {
-        change[i] -= lost[i];
+    for (double[] gone : lost) {
+      for (int i = 0; i < gone.length; i++) {
+        change[i] -= gone[i];
       }
     }
-    for (int i = 0; i < otherCapacity.length; i++) {
-      if (otherCapacity[i]) {
-        change[i] = (flow[i] + change[i]) / moved.capacity(i, y[i]) - flow[i] / capacity[i];
-      } else if (change[i] != 0) {
-        change[i] /= capacity[i];
-      }
+    for (Capacity other : capacities) {
+      int i = other.node();
+      double moved = capacity[i] + other.at(y[i]);
+      change[i] = change[i] * (capacity[i] / moved) + flow[i] * ((capacity[i] - moved) / moved);
     }
-  }
-
-  /** Whether two lists of storages answer alike. */
-  static boolean same(Storage[] a, Storage[] b) {
-    return a == b || Arrays.equals(a, b);
+    for (int i = 0; i < capacity.length; i++) {
+      change[i] /= capacity[i];
+    }
   }
 }

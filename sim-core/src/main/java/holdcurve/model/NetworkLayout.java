@@ -29,12 +29,10 @@ public record NetworkLayout(
     int dimension) {
 
   /**
-   * One relaxation time of the hose walls at one node.
-   *
-   * @param shares connection point → its part of {@code compliance} [m³/Pa]
+   * One relaxation time [s] of the hose walls at one node, with the compliance of all of them
+   * [m³/Pa].
    */
-  public record CreepRow(
-      Node node, int row, double relaxationTime, double compliance, Map<String, Double> shares) {}
+  public record CreepRow(Node node, int row, double relaxationTime, double compliance) {}
 
   /** The node that a connection point lies on. */
   public Node node(String point) {
@@ -113,39 +111,6 @@ public record NetworkLayout(
     }
     warmthRows.values().forEach(row -> scales[row] = 1e-2);
     return scales;
-  }
-
-  double creepVolume(double[] y, String point, double relaxationTime, double compliance) {
-    Node node = node(point);
-    for (CreepRow creep : creepRows) {
-      if (creep.node() == node && creep.relaxationTime() == relaxationTime) {
-        return y[creep.row()] * compliance / creep.compliance();
-      }
-    }
-    return 0;
-  }
-
-  void carryRest(double[] carried, double[] y, NetworkLayout before) {
-    warmthRows.forEach(
-        (region, row) -> {
-          int earlier = before.warmthRow(region);
-          carried[row] = earlier < 0 ? 0 : y[earlier];
-        });
-    flowRows.forEach(
-        (line, row) -> {
-          Integer earlier = before.flowRows.get(line);
-          carried[row] = earlier == null ? 0 : y[earlier];
-        });
-    if (gaugeRow >= 0 && before.gaugeRow >= 0) {
-      carried[gaugeRow] = y[before.gaugeRow];
-    }
-    for (Node boundary : ledger) {
-      for (Node earlier : before.ledger) {
-        if (earlier.name().equals(boundary.name())) {
-          carried[boundary.row()] = y[earlier.row()];
-        }
-      }
-    }
   }
 
   /** Connection points that lie on an inner node, in no particular order. */

@@ -1,7 +1,6 @@
 package holdcurve.model;
 
 import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Part;
 import holdcurve.model.NetworkAssembler.Detail;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -19,18 +18,20 @@ final class NodePlacement {
   private final Map<String, Node> places = new HashMap<>();
   private final List<Node> inner = new ArrayList<>();
   private final List<Node> boundaries = new ArrayList<>();
-  private final List<NetworkBuilder.Passage> open = new ArrayList<>();
   private int rows;
 
   NodePlacement(
-      Circuit circuit, Operation operation, Detail detail, List<NetworkBuilder.Passage> passages) {
+      Circuit circuit,
+      Operation operation,
+      Detail detail,
+      Iterable<NetworkBuilder.Passage> passages) {
     this.circuit = circuit;
     this.operation = operation;
     this.detail = detail;
     placeGroups(groups(passages));
   }
 
-  private PointGroups groups(List<NetworkBuilder.Passage> passages) {
+  private PointGroups groups(Iterable<NetworkBuilder.Passage> passages) {
     PointGroups groups = new PointGroups();
     groups.add(Circuit.AIR);
     groups.add(Circuit.MANIFOLD);
@@ -39,7 +40,6 @@ final class NodePlacement {
       for (NetworkBuilder.Passage passage : passages) {
         if (passage.open()) {
           groups.join(passage.from(), passage.to());
-          open.add(passage);
         }
       }
     }
@@ -68,49 +68,6 @@ final class NodePlacement {
   private Node boundary(String point) {
     double pressure = point.equals(Circuit.MANIFOLD) ? operation.manifoldPressure() : 0;
     return Node.fixed(point, detail == Detail.LEDGER ? rows++ : -1, pressure);
-  }
-
-  /** Whether these would be placed just as this one was. */
-  boolean serves(Circuit other, Operation during, List<NetworkBuilder.Passage> passages) {
-    return operation.manifoldPressure() == during.manifoldPressure()
-        && samePlaces(other.parts())
-        && (detail != Detail.LUMPED || sameOpen(passages));
-  }
-
-  private boolean samePlaces(List<Part> others) {
-    List<Part> parts = circuit.parts();
-    if (others.size() != parts.size()) {
-      return false;
-    }
-    for (int i = 0; i < parts.size(); i++) {
-      Part a = parts.get(i);
-      Part b = others.get(i);
-      boolean same =
-          a == b
-              || a.kind() == b.kind()
-                  && a.id().equals(b.id())
-                  && a.from().equals(b.from())
-                  && a.to().equals(b.to());
-      if (!same) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  private boolean sameOpen(List<NetworkBuilder.Passage> passages) {
-    int next = 0;
-    for (NetworkBuilder.Passage passage : passages) {
-      if (passage.open()) {
-        if (next == open.size()
-            || !passage.from().equals(open.get(next).from())
-            || !passage.to().equals(open.get(next).to())) {
-          return false;
-        }
-        next++;
-      }
-    }
-    return next == open.size();
   }
 
   /**

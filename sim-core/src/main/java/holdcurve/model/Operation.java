@@ -140,4 +140,26 @@ public record Operation(
         valves,
         other);
   }
+
+  /** Whether the other differs from this at most in how hoses are clamped. */
+  boolean isLikeButForClamps(Operation other) {
+    return this == other
+        || pumpRunning == other.pumpRunning
+            && injectorDuty == other.injectorDuty
+            && manifoldPressure == other.manifoldPressure
+            && fuelTemperature == other.fuelTemperature
+            && pace == other.pace
+            && measuredTemperature.equals(other.measuredTemperature)
+            && valves.equals(other.valves);
+  }
+
+  /** Whether a part is clamped as in the other. */
+  boolean clampsLike(Operation other, String part) {
+    if (clamps == other.clamps) {
+      return true;
+    }
+    Double here = clamps.get(part);
+    Double there = other.clamps.get(part);
+    return here == null ? there == null : here.equals(there);
+  }
 }

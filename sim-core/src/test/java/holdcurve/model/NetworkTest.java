@@ -77,12 +77,12 @@ class NetworkTest {
 
   @Property(tries = 20)
   void rememberedPlacesGiveTheSameNetwork(@ForAll long seed) {
-    var repeated = NetworkAssembler.repeated(Detail.LUMPED);
+    NetworkAssembler repeated = new NetworkAssembler(Detail.LUMPED);
     Condition stiff = LEAKY.with("feed-hose", Hose.COMPLIANCE, 1e-15);
     for (Condition condition : List.of(LEAKY, stiff, LEAKY)) {
       for (Operation operation : List.of(HELD, Operation.holding(), Operation.priming(), HELD)) {
         Network plain = NetworkAssembler.assemble(condition, operation, Detail.LUMPED);
-        Network network = repeated.apply(condition, operation);
+        Network network = repeated.assemble(condition, operation);
         double[] y = drawn(plain, seed);
         assertArrayEquals(rates(plain, y), rates(network, y));
         assertEquals(plain.layout().places().keySet(), network.layout().places().keySet());
@@ -105,7 +105,9 @@ class NetworkTest {
     Network base = NetworkAssembler.assemble(LEAKY, HELD, Detail.LUMPED);
     List<Network> networks =
         moved.stream().map(c -> NetworkAssembler.assemble(c, HELD, Detail.LUMPED)).toList();
-    VariedNetwork varied = new VariedNetwork(base, networks, step);
+    List<NetworkVariant> variants =
+        networks.stream().map(network -> NetworkVariant.of(base, network)).toList();
+    VariedNetwork varied = new VariedNetwork(base, variants, step);
     double[] y = drawn(base, 7);
     double[] derivatives = new double[y.length * 8];
     varied.computeParameterDerivatives(0, y, derivatives, 8);

@@ -1,0 +1,96 @@
+package holdcurve.model;
+
+import holdcurve.circuit.Circuit;
+import holdcurve.circuit.Condition;
+import holdcurve.circuit.LeakPath;
+import holdcurve.circuit.Part;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What a circuit in some condition brings under one operation, part by part.
+ *
+ * @param condition parts and leaks
+ * @param operation what is being done
+ * @param parts what each part brings, in the circuit's order, and the leaks as the last
+ */
+record Contributions(Condition condition, Operation operation, NetworkBuilder[] parts) {
+  /**
+   * @param earlier whose parts are taken over where they are the same; or null
+   */
+  static Contributions of(Condition condition, Operation operation, Contributions earlier) {
+    List<Part> parts = condition.circuit().parts();
+    NetworkBuilder[] brought = new NetworkBuilder[parts.size() + 1];
+    boolean known =
+        earlier != null
+            && earlier.parts.length == brought.length
+            && earlier.operation.isLikeButForClamps(operation)
+            && earlier.circuit().fluid() == condition.circuit().fluid();
+    for (int i = 0; i < parts.size(); i++) {
+      Part part = parts.get(i);
+      boolean same =
+          known
+              && earlier.circuit().parts().get(i) == part
+              && earlier.operation.clampsLike(operation, part.id());
+      brought[i] = same ? earlier.parts[i] : of(condition.circuit(), part, operation);
+    }
+    brought[parts.size()] = of(condition, operation);
+    return new Contributions(condition, operation, brought);
+  }
+
+  /** What one part brings. */
+  static NetworkBuilder of(Circuit circuit, Part part, Operation operation) {
+    NetworkBuilder builder = new NetworkBuilder(circuit.fluid(), operation);
+    if (part.kind() instanceof PartEquations kind) {
+      kind.assemble(part, builder);
+    }
+    return builder;
+  }
+
+  private static NetworkBuilder of(Condition condition, Operation operation) {
+    NetworkBuilder builder = new NetworkBuilder(condition.circuit().fluid(), operation);
+    for (LeakPath leak : condition.leaks()) {
+      builder.addPassage(
+          "leak from " + leak.from() + " to " + leak.to(), leak.from(), leak.to(), leak.law());
+    }
+    return builder;
+  }
+
+  Circuit circuit() {
+    return condition.circuit();
+  }
+
+  /** All passages, part after part. */
+  List<NetworkBuilder.Passage> passages() {
+    List<NetworkBuilder.Passage> all = new ArrayList<>();
+    for (NetworkBuilder part : parts) {
+      all.addAll(part.passages);
+    }
+    return all;
+  }
+
+  /** Whether everything is joined as in the other, whatever the sizes. */
+  boolean isJoinedLike(Contributions other) {
+    if (parts.length != other.parts.length || !sameFrame(other)) {
+      return false;
+    }
+    List<Part> here = circuit().parts();
+    List<Part> there = other.circuit().parts();
+    for (int i = 0; i < parts.length; i++) {
+      boolean same = parts[i] == other.parts[i] || Shapes.same(parts[i], other.parts[i]);
+      if (!same || i < here.size() && !Shapes.same(here.get(i), there.get(i))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private boolean sameFrame(Contributions other) {
+    Operation a = operation;
+    Operation b = other.operation;
+    return a == b
+        || a.manifoldPressure() == b.manifoldPressure()
+            && a.pace() == b.pace()
+            && a.measuredTemperature().isPresent() == b.measuredTemperature().isPresent();
+  }
+}
