@@ -20,13 +20,11 @@ import org.apache.commons.math3.linear.RealVector;
 final class DampedGaussNewton {
   private static final int ITERATIONS = 40;
 
-  /** Predicted decrease of the negative log posterior at which the search ends [nat]. */
-  private static final double TOLERANCE = 1e-4;
-
   private static final double SAME_MODE = 0.3;
 
   private final CountedLikelihood likelihood;
   private final List<Mode> known;
+  private final double tolerance;
 
   private double[] u;
   private double[] residuals;
@@ -34,9 +32,14 @@ final class DampedGaussNewton {
   private double damping = 1;
   private double growth = 2;
 
-  DampedGaussNewton(CountedLikelihood likelihood, List<Mode> known) {
+  /**
+   * @param tolerance predicted decrease of the negative log posterior at which the search ends
+   *     [nat]
+   */
+  DampedGaussNewton(CountedLikelihood likelihood, List<Mode> known, double tolerance) {
     this.likelihood = likelihood;
     this.known = known;
+    this.tolerance = tolerance;
   }
 
   /**
@@ -54,7 +57,7 @@ final class DampedGaussNewton {
       if (isKnown(newton)) {
         return null;
       }
-      if (local.predictedDecrease(newton, 0) < TOLERANCE) {
+      if (local.predictedDecrease(newton, 0) < tolerance) {
         return mode(local, true);
       }
       if (!improve(local)) {

@@ -28,7 +28,7 @@ public final class ModeFinder {
   static List<Mode> find(CountedLikelihood likelihood, RandomGenerator random, Settings settings) {
     List<Mode> modes = new ArrayList<>();
     for (double[] start : starts(likelihood.dimension(), random, settings)) {
-      Mode mode = new DampedGaussNewton(likelihood, modes).search(start);
+      Mode mode = new DampedGaussNewton(likelihood, modes, settings.modeTolerance()).search(start);
       if (mode != null && Double.isFinite(mode.logLikelihood()) && isNew(mode, modes)) {
         modes.add(mode);
       }

@@ -83,7 +83,7 @@ final class HypothesisModel implements ResidualLikelihood {
     for (double[] row : out) {
       Arrays.fill(row, 0);
     }
-    return slopes(u, IntStream.range(0, u.length).toArray(), residualCount(), out) != null;
+    return slopes(u, IntStream.range(0, u.length).toArray(), out);
   }
 
   /**
@@ -110,74 +110,99 @@ final class HypothesisModel implements ResidualLikelihood {
   }
 
   /**
-   * Residuals at {@code u} and their derivatives by some coordinates.
+   * Residuals at a place and how they change about it.
    *
-   * @param by the coordinates
-   * @param jacobian filled with one row a reading, one column a coordinate
+   * @param at residuals, whitened
+   * @param slopes derivatives of the residuals before whitening, one row a residual, one column a
+   *     coordinate [Pa], of side evidence [-]
+   */
+  record Linear(Whitened at, double[][] slopes) {}
+
+  /**
+   * Residuals at {@code u} and their derivatives by coordinates that change the curve.
+   *
    * @return null where the model fails
    */
-  Whitened linearised(double[] u, int[] by, double[][] jacobian) {
-    double[] at = slopes(u, by, residualCount() - 1, jacobian);
-    return at == null ? null : split(at);
+  Linear linear(double[] u, int[] by) {
+    double[] at = new double[residualCount()];
+    double[][] slopes = new double[at.length - 1][by.length];
+    Whitened residuals = curvesWithSlopes(u, by, at, slopes) == null ? null : split(at);
+    return residuals == null ? null : new Linear(residuals, slopes);
+  }
+
+  /** Whitens slopes of {@link #linear}, in place, with the scales at {@code u}. */
+  void whitenSlopes(double[] u, double[][] slopes) {
+    double deviation = readingDeviation(u);
+    double amplitude = modelError(u);
+    int place = 0;
+    for (int test = 0; test < data.series().size(); test++) {
+      data.errors().get(test).whitenRows(slopes, deviation, amplitude, place);
+      place += data.series().get(test).time().length;
+    }
   }
 
   /**
-   * Fills the first {@code rows} rows of the Jacobian; returns the residuals at {@code u}, or null
-   * where the model fails. Coordinates that change the curve have their slopes from the simulator;
-   * those that change how residuals are whitened are differenced, which costs no simulation.
+   * Fills the Jacobian; returns false where the model fails. Coordinates that change the curve have
+   * their slopes from the simulator; those that change how residuals are whitened are differenced,
+   * which costs no simulation.
    */
-  private double[] slopes(double[] u, int[] by, int rows, double[][] out) {
-    double[][] curves = new double[data.series().size()][];
-    CurveSlopes slopes = new CurveSlopes(realisation, simulator, u, by, SLOPE_STEP);
-    HoldSlopes[] tests = new HoldSlopes[curves.length];
-    try {
-      for (int test = 0; test < curves.length; test++) {
-        tests[test] = slopes.of(test, data.series().get(test).time());
-        curves[test] = tests[test].shown();
-      }
-    } catch (RuntimeException e) {
-      return null;
-    }
+  private boolean slopes(double[] u, int[] by, double[][] out) {
     double[] at = new double[residualCount()];
-    whiten(u, curves, at);
+    double[][] curves = curvesWithSlopes(u, by, at, out);
+    if (curves == null) {
+      return false;
+    }
+    whitenSlopes(u, out);
     double[] v = u.clone();
-    double[] moved = new double[residualCount()];
+    double[] moved = new double[at.length];
     for (int k = 0; k < by.length; k++) {
       int j = by[k];
       if (latents.changesScale(j)) {
         v[j] = u[j] + SLOPE_STEP;
         whiten(v, curves, moved);
-        for (int i = 0; i < rows; i++) {
+        for (int i = 0; i < at.length; i++) {
           out[i][k] = (moved[i] - at[i]) / SLOPE_STEP;
         }
         v[j] = u[j];
-      } else {
-        fillColumn(u, tests, slopes, k, out);
-        sides.fillColumn(u, at, j, out, k, data.residualCount());
       }
     }
-    return at;
+    return true;
   }
 
-  /** Residuals are whitened by a linear map, so their slopes are whitened like themselves. */
-  private void fillColumn(
-      double[] u, HoldSlopes[] tests, CurveSlopes slopes, int k, double[][] out) {
-    double deviation = readingDeviation(u);
-    double amplitude = modelError(u);
-    double offset = slopes.isOffset(k) ? data.job().gauge().classUncertainty() : 0;
+  /**
+   * Fills whitened residuals and unwhitened slopes by coordinates that change the curve; returns
+   * the curves, or null where the model fails.
+   */
+  private double[][] curvesWithSlopes(double[] u, int[] by, double[] at, double[][] out) {
+    double[][] curves = new double[data.series().size()][];
+    CurveSlopes slopes = new CurveSlopes(realisation, simulator, u, by, SLOPE_STEP);
     int place = 0;
-    for (int test = 0; test < tests.length; test++) {
+    try {
+      for (int test = 0; test < curves.length; test++) {
+        HoldSlopes hold = slopes.of(test, data.series().get(test).time());
+        curves[test] = hold.shown();
+        fillRows(hold, slopes, test, by.length, out, place);
+        place += curves[test].length;
+      }
+    } catch (RuntimeException e) {
+      return null;
+    }
+    whiten(u, curves, at);
+    for (int k = 0; k < by.length; k++) {
+      if (!latents.changesScale(by[k])) {
+        sides.fillColumn(u, at, by[k], out, k, place);
+      }
+    }
+    return curves;
+  }
+
+  private void fillRows(
+      HoldSlopes hold, CurveSlopes slopes, int test, int columns, double[][] out, int place) {
+    for (int k = 0; k < columns; k++) {
+      double offset = slopes.isOffset(k) ? data.job().gauge().classUncertainty() : 0;
       int column = slopes.column(k, test);
-      double[] change = new double[tests[test].shown().length];
-      for (int i = 0; i < change.length; i++) {
-        change[i] = -offset - (column < 0 ? 0 : tests[test].slopes()[i][column]);
-      }
-      double[] whitened = new double[change.length];
-      if (column >= 0 || offset != 0) {
-        data.errors().get(test).whiten(change, deviation, amplitude, whitened, 0);
-      }
-      for (double value : whitened) {
-        out[place++][k] = value;
+      for (int i = 0; i < hold.shown().length; i++) {
+        out[place + i][k] = -offset - (column < 0 ? 0 : hold.slopes()[i][column]);
       }
     }
   }

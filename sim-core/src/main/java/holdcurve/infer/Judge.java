@@ -31,6 +31,9 @@ final class Judge implements AutoCloseable {
   /** A pair holds a leading single fault, so its fit is as near and its approximation as good. */
   private static final double PAIR_HOPELESS = 3;
 
+  /** Simulated curves are no smoother than this [nat]. */
+  private static final double MODE_TOLERANCE = 0.01;
+
   /** Error granted to an approximate evidence [nat]. */
   private static final double APPROXIMATION_ERROR = 1;
 
@@ -151,7 +154,9 @@ final class Judge implements AutoCloseable {
 
   /** Two faults are looked for from one start only: each alone has been looked for from several. */
   private static Settings starts(Hypothesis hypothesis) {
-    return Settings.standard().withSeededStarts(hypothesis.members().size() < 2 ? 2 : 0);
+    return Settings.standard()
+        .withModeTolerance(MODE_TOLERANCE)
+        .withSeededStarts(hypothesis.members().size() < 2 ? 2 : 0);
   }
 
   /** How far behind the best a fit may lie and still be sampled [nat]. */

@@ -3,7 +3,9 @@ package holdcurve.infer;
 import holdcurve.evidence.LogLikelihood;
 import holdcurve.evidence.Mode;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
@@ -19,10 +21,10 @@ final class MarginalLikelihood implements LogLikelihood {
    * A joint mode, and how the conditional mode moves with the sampled coordinates: z ≈ centre +
    * slope (s − s₀).
    */
-  private record Centre(Mode mode, double[] conditional, RealMatrix slope) {}
+  private record Centre(Mode mode, double[] conditional, RealMatrix slope, SlopeField field) {}
 
-  /** Distance from which a second look is taken, in prior standard deviations [-]. */
-  private static final double FAR = 0.5;
+  /** Looks at the curve, each where the last has the conditional coordinates. */
+  private static final int LOOKS = 2;
 
   /**
    * A mode this far behind the best lends no expectation: its neighbourhood is another's tail
@@ -43,13 +45,11 @@ final class MarginalLikelihood implements LogLikelihood {
     Latents latents = model.realisation().latents();
     sampled = latents.sampled();
     conditional = latents.conditional();
-    for (Mode mode : jointModes) {
-      centres.add(centre(mode));
-    }
+    double best = jointModes.stream().mapToDouble(Mode::laplaceLogEvidence).max().orElseThrow();
+    jointModes.stream()
+        .filter(mode -> mode.laplaceLogEvidence() >= best - BEHIND)
+        .forEach(mode -> centres.add(centre(mode)));
     centres.replaceAll(this::withMarginal);
-    double best =
-        centres.stream().mapToDouble(c -> c.mode().laplaceLogEvidence()).max().orElseThrow();
-    centres.removeIf(c -> c.mode().laplaceLogEvidence() < best - BEHIND);
   }
 
   @Override
@@ -80,7 +80,21 @@ final class MarginalLikelihood implements LogLikelihood {
             even.getData(),
             new CholeskyDecomposition(even).getL().getData(),
             joint.converged());
-    return new Centre(mode, pick(joint.u(), conditional), slope);
+    return new Centre(mode, pick(joint.u(), conditional), slope, field(joint, even, slope));
+  }
+
+  private SlopeField field(Mode joint, RealMatrix marginal, RealMatrix slope) {
+    RealMatrix inverse = new CholeskyDecomposition(marginal).getSolver().getInverse();
+    RealMatrix covariance = inverse.add(inverse.transpose()).scalarMultiply(0.5);
+    int[] places = IntStream.range(0, sampled.length).filter(i -> !changesScale(i)).toArray();
+    int[] moving = Arrays.stream(places).map(i -> sampled[i]).toArray();
+    RealMatrix ridge = slope.getSubMatrix(IntStream.range(0, conditional.length).toArray(), places);
+    return new SlopeField(
+        model, joint.u(), moving, covariance.getSubMatrix(places, places), conditional, ridge);
+  }
+
+  private boolean changesScale(int i) {
+    return model.realisation().latents().changesScale(sampled[i]);
   }
 
   private Centre withMarginal(Centre centre) {
@@ -89,7 +103,8 @@ final class MarginalLikelihood implements LogLikelihood {
     return new Centre(
         new Mode(mode.u(), log, mode.hessian(), mode.cholesky(), mode.converged()),
         centre.conditional(),
-        centre.slope());
+        centre.slope(),
+        centre.field());
   }
 
   @Override
@@ -109,42 +124,30 @@ final class MarginalLikelihood implements LogLikelihood {
 
   /**
    * The conditional distribution at a point of the sampled coordinates; null where the model fails.
-   * The curves are made linear where the conditional ones are expected, again where they turn out
-   * to lie if that is far off, and corrected there for what is left of their bend.
+   * The curves are looked at where the conditional ones are expected, and again where they turn out
+   * to lie, to correct for their bend.
    */
   Point at(double[] s) {
-    double[] u = expected(s);
-    double[][] slopes = new double[model.residualCount() - 1][conditional.length];
-    Conditional rest = linearised(u, slopes);
-    if (rest != null && moved(u, rest) > FAR) {
-      put(u, rest.mean());
-      rest = linearised(u, slopes);
-    }
-    if (rest == null) {
-      return null;
-    }
-    put(u, rest.mean());
-    HypothesisModel.Whitened there = model.whitened(u);
-    if (there == null) {
-      return null;
-    }
-    Conditional corrected = Conditional.of(slopes, atZero(there.residuals(), slopes, u));
-    put(u, corrected.mean());
-    return new Point(u, corrected, corrected.logMarginal() - 0.5 * there.logDeterminant());
-  }
-
-  /** Fills the slopes of the whitened curves at {@code u}; null where the model fails. */
-  private Conditional linearised(double[] u, double[][] slopes) {
-    HypothesisModel.Whitened base = model.linearised(u, conditional, slopes);
-    if (base == null) {
-      return null;
-    }
+    Centre centre = nearest(s);
+    double[] u = expected(centre, s);
+    double[][] slopes = centre.field().at(u);
+    model.whitenSlopes(u, slopes);
     for (double[] row : slopes) {
       for (int k = 0; k < row.length; k++) {
         row[k] = -row[k];
       }
     }
-    return Conditional.of(slopes, atZero(base.residuals(), slopes, u));
+    Point point = null;
+    for (int look = 0; look < LOOKS; look++) {
+      HypothesisModel.Whitened there = model.whitened(u);
+      if (there == null) {
+        return null;
+      }
+      Conditional rest = Conditional.of(slopes, atZero(there.residuals(), slopes, u));
+      put(u, rest.mean());
+      point = new Point(u, rest, rest.logMarginal() - 0.5 * there.logDeterminant());
+    }
+    return point;
   }
 
   /** What the residuals at {@code u} would be with all conditional coordinates at zero. */
@@ -158,23 +161,18 @@ final class MarginalLikelihood implements LogLikelihood {
     return atZero;
   }
 
-  private double moved(double[] u, Conditional rest) {
-    double sum = 0;
-    for (int k = 0; k < conditional.length; k++) {
-      double step = rest.mean()[k] - u[conditional[k]];
-      sum += step * step;
-    }
-    return Math.sqrt(sum);
-  }
-
-  /** All coordinates, the conditional ones where they are expected, given the sampled ones. */
-  private double[] expected(double[] s) {
+  private Centre nearest(double[] s) {
     Centre nearest = centres.get(0);
     for (Centre centre : centres) {
       if (distance(centre, s) < distance(nearest, s)) {
         nearest = centre;
       }
     }
+    return nearest;
+  }
+
+  /** All coordinates, the conditional ones where they are expected, given the sampled ones. */
+  private double[] expected(Centre nearest, double[] s) {
     double[] u = new double[sampled.length + conditional.length];
     double[] away = new double[s.length];
     for (int i = 0; i < s.length; i++) {

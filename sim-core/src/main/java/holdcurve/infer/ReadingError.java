@@ -68,6 +68,43 @@ final class ReadingError {
     return logDeterminant;
   }
 
+  /**
+   * Whitens the slopes of residuals, in place: each column like residuals.
+   *
+   * @param rows slopes, one row a point [Pa], the first of this test at {@code offset}
+   */
+  void whitenRows(double[][] rows, double deviation, double amplitude, int offset) {
+    for (int i = 0; i < rootWeight.length; i++) {
+      double factor = rootWeight[i] / deviation;
+      for (int c = 0; c < rows[offset + i].length; c++) {
+        rows[offset + i][c] *= factor;
+      }
+    }
+    double ratio = amplitude * amplitude / (deviation * deviation);
+    for (int k = 0; k < shapes.length; k++) {
+      double size = ratio * strength[k];
+      if (size > 1e-9) {
+        shrinkRows(shapes[k], (1 / Math.sqrt(1 + size) - 1) / strength[k], rows, offset);
+      }
+    }
+  }
+
+  private static void shrinkRows(double[] shape, double factor, double[][] rows, int offset) {
+    double[] dot = new double[rows[offset].length];
+    for (int i = 0; i < shape.length; i++) {
+      double[] row = rows[offset + i];
+      for (int c = 0; c < dot.length; c++) {
+        dot[c] += shape[i] * row[c];
+      }
+    }
+    for (int i = 0; i < shape.length; i++) {
+      double[] row = rows[offset + i];
+      for (int c = 0; c < dot.length; c++) {
+        row[c] += factor * dot[c] * shape[i];
+      }
+    }
+  }
+
   /** Adds factor · (s·r) s to r. The shapes are orthogonal, so their order doesn't matter. */
   private static void shrink(double[] shape, double factor, double[] r, int offset) {
     double dot = 0;
