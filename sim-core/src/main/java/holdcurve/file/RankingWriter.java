@@ -59,7 +59,7 @@ public final class RankingWriter {
     node.put("high_95_percent", rounded(unit.fromSi(value.high())));
   }
 
-  private static void add(ObjectNode node, HoldCurve curve) {
+  static void add(ObjectNode node, HoldCurve curve) {
     node.put("test", curve.test());
     column(node.putArray("time_s"), curve.time(), Unit.SECOND);
     column(node.putArray("middle_bar"), curve.middle(), Unit.BAR);
@@ -80,13 +80,13 @@ public final class RankingWriter {
   }
 
   /** Four significant digits: more than any of these figures deserves, and no binary tails. */
-  private static double rounded(double value) {
+  static double rounded(double value) {
     return Double.isFinite(value) && value != 0
         ? new java.math.BigDecimal(value).round(new java.math.MathContext(4)).doubleValue()
         : value;
   }
 
-  private static String print(ObjectNode root) {
+  static String print(ObjectNode root) {
     try {
       return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(root) + "\n";
     } catch (JsonProcessingException e) {

@@ -3,7 +3,6 @@ package holdcurve.infer;
 import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.random.Well19937c;
@@ -43,12 +42,7 @@ final class CurveBands {
         needle[i][k] = Math.max(0, needle[i][k] + shift);
       }
     }
-    return new HoldCurve(
-        job.tests().get(test).id(),
-        times,
-        quantile(needle, 0.5),
-        quantile(needle, 0.05),
-        quantile(needle, 0.95));
+    return HoldCurve.of(job.tests().get(test).id(), times, List.of(needle));
   }
 
   /** Denser at the start, where the curve bends. */
@@ -60,22 +54,5 @@ final class CurveBands {
       times[i] = end * share * (0.3 + 0.7 * share);
     }
     return times;
-  }
-
-  private static double[] quantile(double[][] curves, double share) {
-    int points = curves.length == 0 ? 0 : curves[0].length;
-    double[] quantile = new double[points];
-    double[] column = new double[curves.length];
-    for (int k = 0; k < points; k++) {
-      for (int i = 0; i < column.length; i++) {
-        column[i] = curves[i][k];
-      }
-      Arrays.sort(column);
-      double place = share * (column.length - 1);
-      int below = (int) place;
-      int above = Math.min(below + 1, column.length - 1);
-      quantile[k] = column[below] + (place - below) * (column[above] - column[below]);
-    }
-    return quantile;
   }
 }

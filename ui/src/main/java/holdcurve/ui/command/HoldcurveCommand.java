@@ -19,6 +19,8 @@ import picocli.CommandLine.Spec;
     subcommands = {
       RankCommand.class,
       WhatIfCommand.class,
+      CheckCommand.class,
+      RefitCommand.class,
       SimulateCommand.class,
       FaultsCommand.class,
       BenchSheetCommand.class,

@@ -20,8 +20,6 @@ public final class RankingText {
   /** Petrol: common practice, about 30 drops to the millilitre. */
   private static final double DROPS_PER_MILLILITRE = 30;
 
-  private static final int WIDTH = 79;
-
   private RankingText() {}
 
   /** Prints verdict, suspects, groups, what to do and notes. */
@@ -29,7 +27,7 @@ public final class RankingText {
     out.println(ranking.job());
     out.println(tests(job));
     out.println();
-    wrap(out, "", ranking.verdict().sentence());
+    Wrapped.print(out, "", ranking.verdict().sentence());
     out.println();
     printSuspects(ranking, out);
     printGroups(ranking, out);
@@ -58,9 +56,9 @@ public final class RankingText {
       } else {
         out.printf(Locale.ROOT, "  %5s   %s%n", chance(suspect.probability()), suspect.name());
         if (!suspect.where().isEmpty()) {
-          wrap(out, "          ", "at: " + suspect.where());
+          Wrapped.print(out, "          ", "at: " + suspect.where());
         }
-        suspect.size().ifPresent(size -> wrap(out, "          ", size(size)));
+        suspect.size().ifPresent(size -> Wrapped.print(out, "          ", size(size)));
       }
     }
     if (unlisted > 0) {
@@ -111,11 +109,11 @@ public final class RankingText {
         String names =
             String.join(
                 "; ", group.suspects().stream().map(id -> ranking.suspect(id).name()).toList());
-        wrap(
+        Wrapped.print(
             out,
             "",
             "Can't be told apart (" + chance(group.probability()) + " together): " + names + ".");
-        wrap(out, "  ", group.reason());
+        Wrapped.print(out, "  ", group.reason());
         out.println();
       }
     }
@@ -124,14 +122,14 @@ public final class RankingText {
   private static void printAdvice(Ranking ranking, PrintWriter out) {
     Suspect first = ranking.suspects().get(0);
     if (!first.isNone()) {
-      wrap(out, "", "To put it right: " + first.repair());
+      Wrapped.print(out, "", "To put it right: " + first.repair());
       out.println();
-      wrap(
+      Wrapped.print(
           out,
           "",
           "Petrol kills: no flame or spark, ventilate, extinguisher at hand, cold engine, eye"
-              + " protection; relieve the pressure before opening a joint. Local codes and a licensed"
-              + " technician decide where they differ.");
+              + " protection; relieve the pressure before opening a joint. Local codes and a"
+              + " licensed technician decide where they differ.");
       out.println();
     }
   }
@@ -139,23 +137,7 @@ public final class RankingText {
   private static void printNotes(Ranking ranking, PrintWriter out) {
     if (!ranking.notes().isEmpty()) {
       out.println("What was understood and assumed:");
-      ranking.notes().forEach(note -> wrap(out, "  - ", note));
+      ranking.notes().forEach(note -> Wrapped.print(out, "  - ", note));
     }
-  }
-
-  private static void wrap(PrintWriter out, String indent, String text) {
-    StringBuilder line = new StringBuilder(indent);
-    String next = indent.replaceAll(".", " ");
-    boolean fresh = true;
-    for (String word : text.split(" ")) {
-      if (!fresh && line.length() + 1 + word.length() > WIDTH) {
-        out.println(line);
-        line = new StringBuilder(next);
-        fresh = true;
-      }
-      line.append(fresh ? "" : " ").append(word);
-      fresh = false;
-    }
-    out.println(line);
   }
 }

@@ -1,0 +1,100 @@
+package holdcurve.calibration;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import holdcurve.circuit.Circuit;
+import holdcurve.fault.FaultCatalogue;
+import holdcurve.file.CircuitReader;
+import holdcurve.infer.Progress;
+import holdcurve.infer.RankingService;
+import holdcurve.job.HoldTest;
+import holdcurve.job.Job;
+import holdcurve.log.GaugeLog;
+import holdcurve.log.Reading;
+import holdcurve.repair.CheckVerdict.Kind;
+import holdcurve.repair.RepairCheckService;
+import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/**
+ * How often a check of one hold without clamps says "holds" of a circuit that leaks, and "loses" of
+ * a sound one, on generated cases whose physics are not the fitted model's. A short run here;
+ * {@code -Pcalibrate} makes it hundreds of cases.
+ */
+class RepairCheckScoreTest {
+  /** A short run checks a few cases only: each is a ranking. */
+  private static final int CASES =
+      Math.max(4, Integer.getInteger("holdcurve.calibration.cases", 12) / 3);
+
+  private static final long FIRST_SEED = Long.getLong("holdcurve.calibration.seed", 1000);
+
+  /** A leak of this size is worth a repair: 3 drops a minute [m³/s]. */
+  private static final double MATTERS = 0.1e-6 / 60;
+
+  /** Likewise, of a regulator that shuts low [Pa]. */
+  private static final double MATTERS_LOW = 0.2e5;
+
+  private static final Circuit CIRCUIT =
+      CircuitReader.read(
+          Path.of(
+              System.getProperty("holdcurve.root"),
+              "scenarios/circuits/six-cylinder-return-line.circuit.json"));
+
+  private final CaseGenerator generator = new CaseGenerator(CIRCUIT, List.of(Set.of()));
+  private final RepairCheckService checks =
+      new RepairCheckService(new RankingService(FaultCatalogue.load()));
+
+  private Kind check(Job job) {
+    return checks.check(job, Optional.empty(), 1, Progress.NONE).verdict().kind();
+  }
+
+  @Test
+  void answersAreSeldomWrong() {
+    Map<Kind, Integer> sound = new EnumMap<>(Kind.class);
+    Map<Kind, Integer> faulty = new EnumMap<>(Kind.class);
+    for (int i = 0; i < CASES; i++) {
+      GeneratedCase generated = generator.generate(FIRST_SEED + i);
+      if (generated.fault().isEmpty()) {
+        sound.merge(check(generated.job()), 1, Integer::sum);
+      } else if (matters(generated)) {
+        faulty.merge(check(generated.job()), 1, Integer::sum);
+      }
+    }
+    String said = "sound circuits: " + sound + "; faulty ones: " + faulty;
+    System.out.println("check of one hold: " + said);
+    assertTrue(share(sound, Kind.FAULTY) <= 0.1, said);
+    assertTrue(share(faulty, Kind.HOLDS) <= 0.1, said);
+  }
+
+  private static boolean matters(GeneratedCase generated) {
+    boolean low = generated.fault().orElseThrow().equals("regulator-low-reseat");
+    return generated.size() >= (low ? MATTERS_LOW : MATTERS);
+  }
+
+  private static double share(Map<Kind, Integer> counts, Kind kind) {
+    int all = counts.values().stream().mapToInt(Integer::intValue).sum();
+    return all == 0 ? 0 : counts.getOrDefault(kind, 0) / (double) all;
+  }
+
+  /** Three minutes prove nothing where five are asked for. */
+  @Test
+  void aShortHoldOfASoundCircuitIsNoProof() {
+    long seed = FIRST_SEED;
+    while (generator.generate(seed).fault().isPresent()) {
+      seed++;
+    }
+    Job job = generator.generate(seed).job();
+    assertEquals(Kind.CANNOT_SAY, check(job.withTests(List.of(cut(job.tests().get(0), 180)))));
+  }
+
+  private static HoldTest cut(HoldTest test, double end) {
+    List<Reading> kept = test.log().hold().stream().filter(r -> r.time() <= end).toList();
+    return HoldTest.of(test.id(), test.clamped(), new GaugeLog("cut", kept, 0));
+  }
+}

@@ -1,0 +1,63 @@
+package holdcurve.file;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import holdcurve.circuit.Unit;
+import holdcurve.infer.HoldCurve;
+import holdcurve.infer.Interval;
+import holdcurve.job.HoldTest;
+import holdcurve.repair.PassMark;
+import holdcurve.repair.RepairCheck;
+import java.util.List;
+import java.util.Locale;
+
+/** Writes the check of a repair as JSON, in bar, mL/min and seconds. */
+public final class CheckWriter {
+  private static final ObjectMapper MAPPER = new ObjectMapper();
+
+  private CheckWriter() {}
+
+  /** The check as JSON text of format {@value RepairCheck#FORMAT}. */
+  public static String json(RepairCheck check) {
+    ObjectNode root = MAPPER.createObjectNode();
+    root.put("format", RepairCheck.FORMAT);
+    root.put("job", check.job());
+    ObjectNode verdict = root.putObject("verdict");
+    verdict.put("kind", check.verdict().kind().name().toLowerCase(Locale.ROOT));
+    verdict.put("sentence", check.verdict().sentence());
+    verdict.put("next", check.verdict().next());
+    root.put("probability_sound", RankingWriter.rounded(check.sound()));
+    check.loss().ifPresent(loss -> add(root.putObject("loss_if_it_leaks"), loss));
+    ArrayNode tests = root.putArray("checked");
+    check.timeline().checked().tests().stream().map(HoldTest::id).forEach(tests::add);
+    ArrayNode marks = root.putArray("pass");
+    check.marks().forEach(mark -> add(marks.addObject(), mark, check));
+    bands(root.putArray("should_show"), check.described());
+    bands(root.putArray("by_its_own_history"), check.remembered());
+    check.notes().forEach(root.withArray("notes")::add);
+    return RankingWriter.print(root);
+  }
+
+  private static void add(ObjectNode node, Interval loss) {
+    Unit unit = Unit.MILLILITRE_PER_MINUTE;
+    node.put("unit", unit.symbol());
+    node.put("low_5_percent", RankingWriter.rounded(unit.fromSi(loss.low())));
+    node.put("middle", RankingWriter.rounded(unit.fromSi(loss.middle())));
+    node.put("high_95_percent", RankingWriter.rounded(unit.fromSi(loss.high())));
+  }
+
+  private static void add(ObjectNode node, PassMark mark, RepairCheck check) {
+    node.put("test", mark.test());
+    node.put("least_bar", RankingWriter.rounded(Unit.BAR.fromSi(check.limit().pressure())));
+    node.put("after_s", check.limit().time());
+    if (Double.isFinite(mark.reading())) {
+      node.put("reading_bar", RankingWriter.rounded(Unit.BAR.fromSi(mark.reading())));
+    }
+    node.put("outcome", mark.outcome().name().toLowerCase(Locale.ROOT));
+  }
+
+  private static void bands(ArrayNode list, List<HoldCurve> curves) {
+    curves.forEach(curve -> RankingWriter.add(list.addObject(), curve));
+  }
+}

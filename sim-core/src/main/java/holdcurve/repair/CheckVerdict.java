@@ -1,0 +1,20 @@
+package holdcurve.repair;
+
+/**
+ * The answer to "is it put right?".
+ *
+ * @param kind what sort of answer it is
+ * @param sentence for a mechanic, with its full stop
+ * @param next what to do now, one or two sentences; may be empty
+ */
+public record CheckVerdict(Kind kind, String sentence, String next) {
+  /** What the readings allow to say. */
+  public enum Kind {
+    /** It holds as this circuit should, and stays above the pass limit. */
+    HOLDS,
+    /** It doesn't. */
+    FAULTY,
+    /** The readings don't settle it. */
+    CANNOT_SAY
+  }
+}

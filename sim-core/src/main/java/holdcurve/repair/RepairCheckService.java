@@ -1,0 +1,113 @@
+package holdcurve.repair;
+
+import holdcurve.infer.Belief;
+import holdcurve.infer.Beliefs;
+import holdcurve.infer.HoldCurve;
+import holdcurve.infer.Possibility;
+import holdcurve.infer.Progress;
+import holdcurve.infer.Ranking;
+import holdcurve.infer.RankingService;
+import holdcurve.infer.Suspect;
+import holdcurve.infer.Verdict;
+import holdcurve.job.HoldTest;
+import holdcurve.job.Job;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Ranks the checked tests by themselves, and sets them beside what a sound circuit of this
+ * description should show, and beside what this very circuit, learnt from its last session before,
+ * should show without its faults.
+ */
+public final class RepairCheckService implements RepairChecker {
+  /** Ways a circuit may be that a band is made of. */
+  private static final int WAYS = 100;
+
+  private final RankingService rankings;
+
+  public RepairCheckService(RankingService rankings) {
+    this.rankings = rankings;
+  }
+
+  @Override
+  public RepairCheck check(Job job, Optional<String> testId, long seed, Progress progress) {
+    Timeline timeline = testId.map(id -> Timeline.of(job, id)).orElseGet(() -> Timeline.of(job));
+    List<HoldTest> tests = timeline.checked().tests();
+    boolean history = !timeline.earlier().isEmpty();
+    double share = history ? 0.5 : 1;
+    List<String> notes = new ArrayList<>();
+    List<Possibility> learnt =
+        history
+            ? learnt(job, timeline, seed, new PartOfProgress(progress, 0, 1 - share), notes)
+            : List.of();
+    Ranking ranking =
+        rankings.rank(checked(job, timeline), seed, new PartOfProgress(progress, 1 - share, share));
+    notes.addAll(ranking.notes());
+    if (history && !job.findings().isEmpty()) {
+      notes.add("What was seen and counted carries no date and was taken to be from before.");
+    }
+    LeakMixture leaks = LeakMixture.of(ranking);
+    List<PassMark> marks = marks(job, tests);
+    return new RepairCheck(
+        job.title(),
+        timeline,
+        new CheckVerdicts(job, timeline, ranking, leaks, marks).verdict(),
+        ranking.suspect(Suspect.NONE).probability(),
+        leaks.leak(),
+        job.upkeep().pass(),
+        marks,
+        bands(Possibility.before(job.circuit(), job.gauge(), seed, WAYS), tests, seed),
+        learnt.isEmpty() ? List.of() : bands(learnt, tests, seed),
+        ranking,
+        notes);
+  }
+
+  private static Job checked(Job job, Timeline timeline) {
+    Job checked = job.withTests(timeline.checked().tests());
+    return timeline.earlier().isEmpty() ? checked : checked.withFindings(List.of());
+  }
+
+  private static List<PassMark> marks(Job job, List<HoldTest> tests) {
+    return tests.stream()
+        .filter(test -> test.clamped().isEmpty())
+        .map(test -> PassMark.of(test, job.upkeep().pass(), job.gauge()))
+        .toList();
+  }
+
+  /** Ways this circuit may be after its last session before, as often as they are believed. */
+  private List<Possibility> learnt(
+      Job job, Timeline timeline, long seed, Progress progress, List<String> notes) {
+    Session last = timeline.earlier().get(timeline.earlier().size() - 1);
+    Beliefs beliefs = rankings.believe(job.withTests(last.tests()), seed, WAYS, progress);
+    if (beliefs.ranking().verdict().kind() == Verdict.Kind.UNEXPLAINED) {
+      notes.add(
+          "None of the listed faults explains the tests before, so nothing was learnt from them.");
+      return List.of();
+    }
+    List<Possibility> ways = new ArrayList<>();
+    for (Belief belief : beliefs.beliefs()) {
+      int count = (int) Math.round(WAYS * belief.probability());
+      ways.addAll(
+          belief.possibilities().subList(0, Math.min(count, belief.possibilities().size())));
+    }
+    return ways;
+  }
+
+  private static List<HoldCurve> bands(List<Possibility> ways, List<HoldTest> tests, long seed) {
+    return tests.stream().map(test -> ExpectedHold.of(ways, test, seed)).toList();
+  }
+
+  /** One part of a longer work. */
+  private record PartOfProgress(Progress whole, double from, double share) implements Progress {
+    @Override
+    public void at(double done, String what) {
+      whole.at(from + share * done, what);
+    }
+
+    @Override
+    public boolean isCancelled() {
+      return whole.isCancelled();
+    }
+  }
+}

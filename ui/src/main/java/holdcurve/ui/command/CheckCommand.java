@@ -1,0 +1,60 @@
+package holdcurve.ui.command;
+
+import holdcurve.file.CheckWriter;
+import holdcurve.file.JobReader;
+import holdcurve.file.SafeFile;
+import holdcurve.infer.RankingService;
+import holdcurve.job.Job;
+import holdcurve.repair.CheckVerdict;
+import holdcurve.repair.RepairCheck;
+import holdcurve.repair.RepairCheckService;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Says whether a circuit holds as it should after a repair. */
+@Command(
+    name = "check",
+    description = {
+      "Says whether the circuit now holds as it should, by its description and by its own history.",
+      "Checks the tests after the last repair, or of the last date.",
+      "  holdcurve check my-car.job.json"
+    },
+    mixinStandardHelpOptions = true)
+final class CheckCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Mixin private Plugins plugins;
+
+  @Parameters(paramLabel = "JOB", description = "A job (*.job.json).")
+  private Path file;
+
+  @Option(names = "--test", paramLabel = "ID", description = "Check this hold test alone.")
+  private String test;
+
+  @Mixin private Output output;
+
+  @Override
+  public Integer call() {
+    PrintWriter out = spec.commandLine().getOut();
+    Job job = JobReader.read(file);
+    ProgressLine progress = new ProgressLine(spec.commandLine().getErr());
+    RepairCheck check =
+        new RepairCheckService(new RankingService(plugins.catalogue()))
+            .check(job, Optional.ofNullable(test), output.seed, progress);
+    progress.clear();
+    CheckText.print(check, job, out);
+    out.flush();
+    if (output.json != null) {
+      SafeFile.write(output.json, CheckWriter.json(check));
+    }
+    return check.verdict().kind() == CheckVerdict.Kind.CANNOT_SAY ? HoldcurveCommand.NO_ANSWER : 0;
+  }
+}

@@ -1,0 +1,137 @@
+package holdcurve.ui.command;
+
+import holdcurve.infer.HoldCurve;
+import holdcurve.job.HoldTest;
+import holdcurve.job.Job;
+import holdcurve.job.Repair;
+import holdcurve.repair.HoldTable;
+import holdcurve.repair.PassMark;
+import holdcurve.repair.RepairCheck;
+import holdcurve.repair.Session;
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** The check of a repair as text for a terminal, 80 columns wide. */
+final class CheckText {
+  private CheckText() {}
+
+  static void print(RepairCheck check, Job job, PrintWriter out) {
+    out.println(check.job());
+    printRecord(check, job, out);
+    out.println();
+    Wrapped.print(out, "", check.verdict().sentence());
+    if (!check.verdict().next().isEmpty()) {
+      Wrapped.print(out, "", check.verdict().next());
+    }
+    out.println();
+    check.marks().forEach(mark -> printMark(check, mark, out));
+    List<HoldTest> tests = check.timeline().checked().tests();
+    for (int i = 0; i < tests.size(); i++) {
+      out.println();
+      printTable(check, i, out);
+    }
+    out.println();
+    Wrapped.print(
+        out,
+        "",
+        "Before any joint is opened: cold engine, no flame or spark, air the room, extinguisher at"
+            + " hand, eye protection, pressure relieved. Local codes and a licensed technician"
+            + " decide where they differ.");
+    printNotes(check, out);
+  }
+
+  private static void printRecord(RepairCheck check, Job job, PrintWriter out) {
+    check.timeline().earlier().forEach(session -> out.println("  before:  " + tests(session)));
+    check
+        .timeline()
+        .repair()
+        .ifPresent(repair -> Wrapped.print(out, "  repair:  ", repair(repair, job)));
+    out.println("  checked: " + tests(check.timeline().checked()));
+  }
+
+  private static String tests(Session session) {
+    String day = session.day().map(d -> d + "  ").orElse("");
+    return day
+        + session.tests().stream()
+            .map(
+                test ->
+                    String.format(
+                        Locale.ROOT, "%s (%.0f min)", test.id(), test.log().holdSpan() / 60))
+            .collect(Collectors.joining(", "));
+  }
+
+  private static String repair(Repair repair, Job job) {
+    String note = repair.note().isEmpty() ? "" : ": " + repair.note();
+    return repair.date() + "  " + repair.part() + note;
+  }
+
+  private static void printMark(RepairCheck check, PassMark mark, PrintWriter out) {
+    double minutes = check.limit().time() / 60;
+    String limit =
+        String.format(
+            Locale.ROOT,
+            "Pass limit: %.2f bar after %s min; %s shows ",
+            check.limit().pressure() / 1e5,
+            minutes == Math.rint(minutes) ? String.valueOf((long) minutes) : minutes,
+            mark.test());
+    String shown = String.format(Locale.ROOT, "%.2f bar", mark.reading() / 1e5);
+    Wrapped.print(
+        out,
+        "",
+        switch (mark.outcome()) {
+          case PASSES -> limit + shown + ": passes.";
+          case WITHIN_GAUGE_ERROR ->
+              limit + shown + ": below it, by less than the gauge may be off.";
+          case FAILS -> limit + shown + ": does not pass.";
+          case TOO_SHORT -> limit + "nothing: it ended before.";
+        });
+  }
+
+  private static void printTable(RepairCheck check, int i, PrintWriter out) {
+    HoldTable table = HoldTable.of(check, i);
+    Optional<HoldTest> last = table.last();
+    out.println("Pressure in bar, " + table.test().id() + ":");
+    out.println(
+        "   min   read   should show"
+            + (table.remembered().isPresent() ? "    by its own history" : "")
+            + last.map(test -> "   " + (test.date().isEmpty() ? test.id() : test.date()))
+                .orElse(""));
+    for (double time : table.times()) {
+      out.println(
+          String.format(Locale.ROOT, "  %4.1f", time / 60)
+              + cell(table.read(time))
+              + band(Optional.of(table.described()), time, 16)
+              + (table.remembered().isPresent() ? band(table.remembered(), time, 21) : "")
+              + last.map(test -> "  " + cell(HoldTable.read(test, time))).orElse(""));
+    }
+  }
+
+  private static String cell(double pressure) {
+    return Double.isNaN(pressure) ? "      -" : String.format(Locale.ROOT, "%7.2f", pressure / 1e5);
+  }
+
+  private static String band(Optional<HoldCurve> curve, double time, int width) {
+    String text =
+        curve
+            .map(
+                c ->
+                    String.format(
+                        Locale.ROOT,
+                        "%.2f to %.2f",
+                        HoldTable.at(c.time(), c.low(), time) / 1e5,
+                        HoldTable.at(c.time(), c.high(), time) / 1e5))
+            .orElse("");
+    return " ".repeat(Math.max(1, width - text.length())) + text;
+  }
+
+  private static void printNotes(RepairCheck check, PrintWriter out) {
+    if (!check.notes().isEmpty()) {
+      out.println();
+      out.println("What was understood and assumed:");
+      check.notes().forEach(note -> Wrapped.print(out, "  - ", note));
+    }
+  }
+}
