@@ -4,7 +4,6 @@ import holdcurve.check.InputException;
 import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
 import holdcurve.job.Repair;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
