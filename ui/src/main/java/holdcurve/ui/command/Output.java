@@ -16,6 +16,7 @@ final class Output {
       paramLabel = "N",
       defaultValue = "1",
       description =
-          "Seed of the random numbers; the same seed gives the same answer (default: ${DEFAULT-VALUE}).")
+          "Seed of the random numbers; the same seed gives the same answer (default:"
+              + " ${DEFAULT-VALUE}).")
   long seed;
 }

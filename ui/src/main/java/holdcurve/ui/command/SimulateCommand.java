@@ -53,7 +53,8 @@ final class SimulateCommand implements Callable<Integer> {
       names = "--fault",
       paramLabel = "FAULT[=SIZE]",
       description =
-          "A fault by its id, as 'faults' lists it, with its size in the unit given there; again for a second one.")
+          "A fault by its id, as 'faults' lists it, with its size in the unit given there; again"
+              + " for a second one.")
   private List<String> faults = new ArrayList<>();
 
   @Option(
@@ -89,14 +90,16 @@ final class SimulateCommand implements Callable<Integer> {
       paramLabel = "K",
       defaultValue = "0",
       description =
-          "Fuel temperature over its surroundings at the pump stop, in kelvin (default: ${DEFAULT-VALUE}).")
+          "Fuel temperature over its surroundings at the pump stop, in kelvin (default:"
+              + " ${DEFAULT-VALUE}).")
   private double warmth;
 
   @Option(
       names = "--build-up",
       paramLabel = "S",
       description =
-          "Begin at rest and run the pump for this many seconds before it stops; readings before the stop have negative times.")
+          "Begin at rest and run the pump for this many seconds before it stops; readings before"
+              + " the stop have negative times.")
   private Double buildUp;
 
   @Option(

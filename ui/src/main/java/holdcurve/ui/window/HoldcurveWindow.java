@@ -1,14 +1,19 @@
 package holdcurve.ui.window;
 
+import holdcurve.fault.FaultCatalogue;
 import holdcurve.ui.theme.Looks;
+import holdcurve.ui.window.frame.Desk;
 import holdcurve.ui.window.frame.FileDialogs;
 import holdcurve.ui.window.frame.Page;
 import holdcurve.ui.window.frame.WindowView;
+import holdcurve.ui.window.job.FaultsModel;
 import holdcurve.ui.window.job.OpenJobModel;
+import holdcurve.ui.window.job.RescueModel;
 import holdcurve.ui.window.suspects.SuspectsModel;
 import holdcurve.ui.window.suspects.SuspectsPage;
 import java.util.List;
 import java.util.function.Function;
+import javafx.beans.property.SimpleStringProperty;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
 import javafx.stage.Screen;
@@ -33,19 +38,36 @@ public final class HoldcurveWindow {
    */
   public static void fill(
       Stage stage, OpenJobModel model, Looks looks, Function<Stage, FileDialogs> dialogs) {
-    List<Page> pages = List.of(new SuspectsPage(new SuspectsModel(model)));
-    WindowView view = new WindowView(model, looks, pages, dialogs.apply(stage), stage::close);
+    fill(
+        stage,
+        new Desk(
+            model,
+            new FaultsModel(FaultCatalogue::load, null),
+            new RescueModel(model, List.of()),
+            looks,
+            dialogs.apply(stage),
+            new SimpleStringProperty()));
+  }
+
+  /** Likewise, with everything else of a desk. */
+  static void fill(Stage stage, Desk desk) {
+    WindowView view = new WindowView(desk, pages(desk), stage::close);
     Rectangle2D screen = Screen.getPrimary().getVisualBounds();
     Scene scene =
         new Scene(
             view.root(),
             Math.max(WIDTH, SHARE * screen.getWidth()),
             Math.max(HEIGHT, SHARE * screen.getHeight()));
-    looks.dress(scene);
+    desk.looks().dress(scene);
     stage.setScene(scene);
     stage.setMaximized(screen.getWidth() <= WIDTH || screen.getHeight() <= HEIGHT);
     stage.setMinWidth(800);
     stage.setMinHeight(560);
     stage.titleProperty().bind(view.windowTitle());
+  }
+
+  /** In the order of the work. */
+  private static List<Page> pages(Desk desk) {
+    return List.of(new SuspectsPage(new SuspectsModel(desk.jobs())));
   }
 }

@@ -81,8 +81,8 @@ class BadInputTest {
             .err()
             .startsWith(
                 folder
-                    + "/car.circuit.json, parts[7].kind: unknown kind of part \"dampener\"; use one of"
-                    + " tank, pump, check-valve,"),
+                    + "/car.circuit.json, parts[7].kind: unknown kind of part \"dampener\"; use one"
+                    + " of tank, pump, check-valve,"),
         console.err());
   }
 
@@ -137,8 +137,8 @@ class BadInputTest {
     Files.writeString(job, Files.readString(job).replace("log.csv", "../../../log.csv"));
     says(
         rank(),
-        "/car.job.json, tests[0].log: '../../../log.csv' leads out of the folder of the job; keep the"
-            + " file beside the job or in a folder beside it.");
+        "/car.job.json, tests[0].log: '../../../log.csv' leads out of the folder of the job; keep"
+            + " the file beside the job or in a folder beside it.");
   }
 
   @Test

@@ -15,5 +15,10 @@ public final class Cautions {
   public static final String TEST =
       "No flame or spark near petrol. Bridge the pump relay with a fused lead, never unattended.";
 
+  /** Before a folder of plugins is chosen. */
+  public static final String PLUGINS =
+      "A plugin is a program: it can do on this computer whatever you can. Choose only a folder"
+          + " whose jars you trust.";
+
   private Cautions() {}
 }

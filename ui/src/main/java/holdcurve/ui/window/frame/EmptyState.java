@@ -1,28 +1,104 @@
 package holdcurve.ui.window.frame;
 
+import holdcurve.circuit.Circuit;
+import holdcurve.ui.window.job.CircuitTemplates;
+import holdcurve.ui.window.job.JobEdits;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.VBox;
-import javafx.scene.text.TextAlignment;
 
-/** What stands in the window while no job is open. */
+/** What stands in the window while no job is open, and where a new one is begun. */
 final class EmptyState extends VBox {
-  private final Button choose = new Button("Choose a job …");
+  private static final double WIDTH = 640;
 
-  EmptyState(Runnable open) {
+  private final Desk desk;
+  private final List<Button> circuits = new ArrayList<>();
+
+  EmptyState(Desk desk, Runnable open) {
+    this.desk = desk;
     setId("empty");
     getStyleClass().add("hc-empty");
-    Label title = new Label("No job is open");
-    title.getStyleClass().add("hc-large");
-    Label how =
-        new Label(
-            "A job is a circuit, its hold tests and their gauge readings, in a file whose name ends"
-                + " in .job.json. Choose one, press Ctrl+O, or drop it here.");
-    how.setWrapText(true);
-    how.setMaxWidth(620);
-    how.setTextAlignment(TextAlignment.CENTER);
+    Button choose = new Button("Open a job …");
     choose.setOnAction(event -> open.run());
-    choose.setDefaultButton(true);
-    getChildren().addAll(title, how, choose);
+    VBox templates = new VBox();
+    templates.getStyleClass().add("hc-templates");
+    templates.setMaxWidth(WIDTH);
+    CircuitTemplates.all().forEach(template -> circuits.add(button(template)));
+    templates.getChildren().addAll(circuits);
+    templates.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
+    getChildren()
+        .addAll(
+            title("Start a job: which circuit comes nearest?"),
+            words("Each is invented. Lengths and settings can be put right afterwards, or left."),
+            templates,
+            title("Or go on with one"),
+            words("A job is a file whose name ends in .job.json. Drop it here, or press Ctrl+O."),
+            choose);
+  }
+
+  private static Label title(String text) {
+    Label title = new Label(text);
+    title.getStyleClass().add("hc-large");
+    return title;
+  }
+
+  private static Label words(String text) {
+    Label words = new Label(text);
+    words.setWrapText(true);
+    words.setMaxWidth(WIDTH);
+    words.getStyleClass().add("hc-muted");
+    return words;
+  }
+
+  private Button button(CircuitTemplates.Template template) {
+    Label title = new Label(template.title());
+    title.getStyleClass().add("hc-strong");
+    Label what = new Label(template.what());
+    what.getStyleClass().addAll("hc-muted", "hc-small");
+    Button button = new Button();
+    button.setGraphic(new VBox(title, what));
+    button.setAccessibleText(template.title() + ". " + template.what());
+    button.setMaxWidth(Double.MAX_VALUE);
+    button.getStyleClass().add("hc-template");
+    button.setOnAction(event -> begin(template));
+    return button;
+  }
+
+  private void begin(CircuitTemplates.Template template) {
+    desk.jobs()
+        .work()
+        .start(
+            "Reading the circuit",
+            progress -> CircuitTemplates.circuit(template),
+            (Circuit circuit) -> {
+              String day =
+                  LocalDate.now().format(DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.UK));
+              desk.jobs().begin(JobEdits.blank("New job, " + day, circuit), null);
+            });
+  }
+
+  private void key(KeyEvent event) {
+    int now = circuits.indexOf(getScene().getFocusOwner());
+    int step = event.getCode() == KeyCode.DOWN ? 1 : event.getCode() == KeyCode.UP ? -1 : 0;
+    if (now >= 0 && step != 0) {
+      circuits.get(Math.floorMod(now + step, circuits.size())).requestFocus();
+      event.consume();
+    } else if (now >= 0 && event.getCode() == KeyCode.ENTER) {
+      circuits.get(now).fire();
+      event.consume();
+    }
+  }
+
+  /** Where the keyboard starts. */
+  Node first() {
+    return circuits.get(0);
   }
 }

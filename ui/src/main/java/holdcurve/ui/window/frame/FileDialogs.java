@@ -3,13 +3,40 @@ package holdcurve.ui.window.frame;
 import java.nio.file.Path;
 import java.util.Optional;
 
-/** Asks a person for files. */
+/** Asks a person for files. Every answer is empty if the person thought better of it. */
 public interface FileDialogs {
   /**
    * Asks which job to open.
    *
    * @param near file whose folder is shown first; null for no wish
-   * @return empty if the person thought better of it
    */
   Optional<Path> chooseJob(Path near);
+
+  /**
+   * Asks where to save a job. Where nobody can be asked, nothing is saved.
+   *
+   * @param near file whose folder is shown first; null for no wish
+   * @param name proposed
+   */
+  default Optional<Path> saveJob(Path near, String name) {
+    return Optional.empty();
+  }
+
+  /**
+   * Asks which gauge log to read.
+   *
+   * @param near file whose folder is shown first; null for no wish
+   */
+  default Optional<Path> chooseLog(Path near) {
+    return Optional.empty();
+  }
+
+  /**
+   * Says that a plugin is a program, and asks which folder holds the plugins.
+   *
+   * @param near folder that is used now; null for none
+   */
+  default Optional<Path> choosePlugins(Path near) {
+    return Optional.empty();
+  }
 }

@@ -4,12 +4,20 @@ import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.scene.control.Alert;
+import javafx.scene.control.ButtonType;
+import javafx.stage.DirectoryChooser;
 import javafx.stage.FileChooser;
 import javafx.stage.FileChooser.ExtensionFilter;
 import javafx.stage.Window;
 
 /** The dialogs of the desktop. */
 public final class NativeFileDialogs implements FileDialogs {
+  private static final ExtensionFilter JOBS =
+      new ExtensionFilter("Jobs (*.job.json)", "*.job.json");
+  private static final ExtensionFilter ALL = new ExtensionFilter("All files", "*");
+
   private final Window owner;
 
   public NativeFileDialogs(Window owner) {
@@ -18,16 +26,50 @@ public final class NativeFileDialogs implements FileDialogs {
 
   @Override
   public Optional<Path> chooseJob(Path near) {
-    FileChooser chooser = new FileChooser();
-    chooser.setTitle("Open a job");
-    chooser
-        .getExtensionFilters()
-        .addAll(
-            new ExtensionFilter("Jobs (*.job.json)", "*.job.json"),
-            new ExtensionFilter("All files", "*"));
-    if (near != null && Files.isDirectory(near.toAbsolutePath().getParent())) {
-      chooser.setInitialDirectory(near.toAbsolutePath().getParent().toFile());
-    }
+    FileChooser chooser = chooser("Open a job", near, JOBS, ALL);
     return Optional.ofNullable(chooser.showOpenDialog(owner)).map(File::toPath);
+  }
+
+  @Override
+  public Optional<Path> saveJob(Path near, String name) {
+    FileChooser chooser = chooser("Save the job", near, JOBS, ALL);
+    chooser.setInitialFileName(near == null ? name : near.getFileName().toString());
+    return Optional.ofNullable(chooser.showSaveDialog(owner)).map(File::toPath);
+  }
+
+  @Override
+  public Optional<Path> chooseLog(Path near) {
+    ExtensionFilter logs = new ExtensionFilter("Gauge logs", "*.csv", "*.txt", "*.tsv");
+    FileChooser chooser = chooser("Read a gauge log", near, logs, ALL);
+    return Optional.ofNullable(chooser.showOpenDialog(owner)).map(File::toPath);
+  }
+
+  @Override
+  public Optional<Path> choosePlugins(Path near) {
+    Alert alert = new Alert(Alert.AlertType.CONFIRMATION, Cautions.PLUGINS);
+    alert.setHeaderText("Folder of fault plugins");
+    alert.initOwner(owner);
+    if (alert.showAndWait().filter(ButtonType.OK::equals).isEmpty()) {
+      return Optional.empty();
+    }
+    DirectoryChooser chooser = new DirectoryChooser();
+    chooser.setTitle("Choose the folder with the jars");
+    showFirst(near, chooser::setInitialDirectory);
+    return Optional.ofNullable(chooser.showDialog(owner)).map(File::toPath);
+  }
+
+  private static FileChooser chooser(String title, Path near, ExtensionFilter... filters) {
+    FileChooser chooser = new FileChooser();
+    chooser.setTitle(title);
+    chooser.getExtensionFilters().addAll(filters);
+    showFirst(
+        near == null ? null : near.toAbsolutePath().getParent(), chooser::setInitialDirectory);
+    return chooser;
+  }
+
+  private static void showFirst(Path folder, Consumer<File> chooser) {
+    if (folder != null && Files.isDirectory(folder)) {
+      chooser.accept(folder.toFile());
+    }
   }
 }

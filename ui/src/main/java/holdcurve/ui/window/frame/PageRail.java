@@ -1,31 +1,87 @@
 package holdcurve.ui.window.frame;
 
+import holdcurve.ui.window.job.Pressures;
 import java.util.List;
 import java.util.function.Consumer;
+import javafx.scene.control.Label;
+import javafx.scene.control.Toggle;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
-/** The list of pages at the left edge. A single page needs no list, so then it stays away. */
+/** The list of pages at the left edge, and below it the unit of pressures. */
 final class PageRail extends VBox {
   private final ToggleGroup group = new ToggleGroup();
 
-  PageRail(List<Page> pages, Consumer<Page> show) {
-    setId("pages");
+  PageRail(List<Page> pages, Pressures pressures, Consumer<Page> show) {
     getStyleClass().add("hc-rail");
+    setMinWidth(USE_PREF_SIZE);
+    VBox list = new VBox();
+    list.setId("pages");
+    list.getStyleClass().add("hc-rail-pages");
     for (Page page : pages) {
-      ToggleButton button = new ToggleButton(page.title());
-      button.setToggleGroup(group);
-      button.setMaxWidth(Double.MAX_VALUE);
-      button.setOnAction(
-          event -> {
-            button.setSelected(true);
-            show.accept(page);
-          });
-      getChildren().add(button);
+      list.getChildren().add(button(page, show));
     }
     group.selectToggle(group.getToggles().get(0));
-    setVisible(pages.size() > 1);
-    setManaged(pages.size() > 1);
+    list.setVisible(pages.size() > 1);
+    list.setManaged(pages.size() > 1);
+    Region gap = new Region();
+    setVgrow(gap, Priority.ALWAYS);
+    Label unit = new Label("Pressures in");
+    unit.getStyleClass().addAll("hc-muted", "hc-small");
+    getChildren().addAll(list, gap, unit, new UnitSwitch(pressures));
+  }
+
+  private ToggleButton button(Page page, Consumer<Page> show) {
+    ToggleButton button = new ToggleButton(page.title());
+    button.setToggleGroup(group);
+    button.setUserData(page);
+    button.setMaxWidth(Double.MAX_VALUE);
+    button.setMinWidth(USE_PREF_SIZE);
+    button.setOnAction(
+        event -> {
+          button.setSelected(true);
+          show.accept(page);
+        });
+    return button;
+  }
+
+  /** Marks a page as the one on view. */
+  void mark(Page page) {
+    for (Toggle toggle : group.getToggles()) {
+      if (toggle.getUserData() == page) {
+        group.selectToggle(toggle);
+      }
+    }
+  }
+
+  /** Bar, kPa or psi. */
+  private static final class UnitSwitch extends HBox {
+    UnitSwitch(Pressures pressures) {
+      setId("units");
+      getStyleClass().add("hc-units");
+      ToggleGroup units = new ToggleGroup();
+      Pressures.CHOICES.forEach(
+          unit -> {
+            ToggleButton button = new ToggleButton(unit.symbol());
+            button.getStyleClass().add("hc-small");
+            button.setToggleGroup(units);
+            button.setMinWidth(USE_PREF_SIZE);
+            button.setFocusTraversable(false);
+            button.setSelected(pressures.unit() == unit);
+            button.setOnAction(
+                event -> {
+                  button.setSelected(true);
+                  pressures.unitProperty().set(unit);
+                });
+            pressures
+                .unitProperty()
+                .addListener((property, before, now) -> button.setSelected(now == unit));
+            getChildren().add(button);
+          });
+    }
   }
 }

@@ -2,7 +2,11 @@ package holdcurve.ui.window.frame;
 
 import holdcurve.ui.theme.Looks;
 import holdcurve.ui.window.job.OpenJobModel;
+import java.util.List;
+import java.util.function.Consumer;
+import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
+import javafx.beans.value.ObservableStringValue;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
@@ -13,36 +17,99 @@ import javafx.scene.input.KeyCombination;
 
 /** Everything that can be done, with its keys. */
 final class WindowMenu extends MenuBar {
+  private static final List<KeyCode> DIGITS =
+      List.of(
+          KeyCode.DIGIT1,
+          KeyCode.DIGIT2,
+          KeyCode.DIGIT3,
+          KeyCode.DIGIT4,
+          KeyCode.DIGIT5,
+          KeyCode.DIGIT6,
+          KeyCode.DIGIT7,
+          KeyCode.DIGIT8,
+          KeyCode.DIGIT9);
+
   private final Menu page = new Menu("_Page");
+  private final OpenJobModel model;
+  private final BooleanBinding noJob;
 
   /**
-   * @param open asks for a job and opens it
-   * @param quit closes the window
+   * @param files what the menu "File" does
+   * @param pages in the order of the work
+   * @param show turns to a page
    */
-  WindowMenu(OpenJobModel model, Looks looks, Runnable open, Runnable quit) {
-    BooleanBinding noJob = model.jobProperty().isNull();
-    MenuItem reload =
-        item("_Read again and rank", new KeyCodeCombination(KeyCode.F5), model::reload);
-    reload.disableProperty().bind(noJob);
+  WindowMenu(Desk desk, FileActions files, List<Page> pages, Consumer<Page> show) {
+    model = desk.jobs();
+    noJob = model.jobProperty().isNull();
     page.disableProperty().bind(noJob);
-    Menu file =
-        new Menu(
-            "_File",
-            null,
-            item("_Open a job …", onShortcut(KeyCode.O), open),
-            reload,
-            new SeparatorMenuItem(),
-            item("_Quit", onShortcut(KeyCode.Q), quit));
-    Menu view =
-        new Menu(
-            "_View",
-            null,
-            item("Light or _dark", onShortcut(KeyCode.D), looks::switchTheme),
-            new SeparatorMenuItem(),
-            item("_Larger text", onShortcut(KeyCode.PLUS), looks::enlarge),
-            item("_Smaller text", onShortcut(KeyCode.MINUS), looks::shrink),
-            item("_Usual text", onShortcut(KeyCode.DIGIT0), looks::usualSize));
-    getMenus().addAll(file, view, page);
+    getMenus().addAll(file(files), edit(), view(desk), go(pages, show), page);
+  }
+
+  private Menu file(FileActions files) {
+    return new Menu(
+        "_File",
+        null,
+        item("_New job …", onShortcut(KeyCode.N), files::begin),
+        item("_Open a job …", onShortcut(KeyCode.O), files::open),
+        whereJob(item("_Save", onShortcut(KeyCode.S), files::save)),
+        whereJob(item("Save _as …", onShiftShortcut(KeyCode.S), files::saveAs)),
+        whereJob(item("_Read the file again", onShortcut(KeyCode.R), model::reload)),
+        new SeparatorMenuItem(),
+        item("Folder of _plugins …", null, files::choosePlugins),
+        new SeparatorMenuItem(),
+        item("_Quit", onShortcut(KeyCode.Q), files::quit));
+  }
+
+  private Menu edit() {
+    MenuItem undo = item("Undo", onShortcut(KeyCode.Z), model::undo);
+    name(undo, "Undo", model.undoNameProperty());
+    MenuItem redo = item("Redo", onShiftShortcut(KeyCode.Z), model::redo);
+    name(redo, "Redo", model.redoNameProperty());
+    return new Menu(
+        "_Edit",
+        null,
+        undo,
+        redo,
+        new SeparatorMenuItem(),
+        whereJob(item("_Rank", new KeyCodeCombination(KeyCode.F5), model::rank)));
+  }
+
+  private static void name(MenuItem item, String verb, ObservableStringValue what) {
+    item.setMnemonicParsing(false);
+    item.textProperty()
+        .bind(
+            Bindings.createStringBinding(
+                () -> what.get().isEmpty() ? verb : verb + " " + what.get(), what));
+    item.disableProperty().bind(Bindings.createBooleanBinding(() -> what.get().isEmpty(), what));
+  }
+
+  private Menu view(Desk desk) {
+    Looks looks = desk.looks();
+    return new Menu(
+        "_View",
+        null,
+        item("Light or _dark", onShortcut(KeyCode.D), looks::switchTheme),
+        item("Pressures in bar, kPa or _psi", onShortcut(KeyCode.U), model.pressures()::next),
+        new SeparatorMenuItem(),
+        item("_Larger text", onShortcut(KeyCode.PLUS), looks::enlarge),
+        item("_Smaller text", onShortcut(KeyCode.MINUS), looks::shrink),
+        item("_Usual text", onShortcut(KeyCode.DIGIT0), looks::usualSize));
+  }
+
+  private Menu go(List<Page> pages, Consumer<Page> show) {
+    Menu go = new Menu("_Go to");
+    for (int i = 0; i < pages.size(); i++) {
+      Page one = pages.get(i);
+      KeyCombination keys = i < DIGITS.size() ? onShortcut(DIGITS.get(i)) : null;
+      go.getItems().add(item(one.title(), keys, () -> show.accept(one)));
+    }
+    go.disableProperty().bind(noJob);
+    return go;
+  }
+
+  private MenuItem whereJob(MenuItem item) {
+    item.disableProperty().bind(noJob);
+    return item;
   }
 
   /** Offers what the page on view can do. */
@@ -52,6 +119,10 @@ final class WindowMenu extends MenuBar {
 
   private static KeyCombination onShortcut(KeyCode key) {
     return new KeyCodeCombination(key, KeyCombination.SHORTCUT_DOWN);
+  }
+
+  private static KeyCombination onShiftShortcut(KeyCode key) {
+    return new KeyCodeCombination(key, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN);
   }
 
   private static MenuItem item(String text, KeyCombination keys, Runnable what) {

@@ -1,10 +1,14 @@
 package holdcurve.ui.window.frame;
 
+import holdcurve.job.Job;
 import holdcurve.ui.theme.Looks;
+import holdcurve.ui.window.job.JobEdits;
 import holdcurve.ui.window.job.OpenJobModel;
 import java.util.List;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.StringBinding;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.SimpleBooleanProperty;
 import javafx.geometry.Pos;
 import javafx.scene.Parent;
 import javafx.scene.control.Label;
@@ -12,6 +16,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
@@ -19,63 +24,88 @@ import javafx.scene.layout.VBox;
 public final class WindowView {
   private final OpenJobModel model;
   private final Looks looks;
+  private final Desk desk;
+  private final List<Page> pages;
   private final BorderPane root = new BorderPane();
   private final BorderPane work = new BorderPane();
+  private final BooleanProperty beginning = new SimpleBooleanProperty();
   private final WindowMenu menu;
+  private final PageRail rail;
+  private final EmptyState empty;
 
   /**
    * @param pages in the order of the work; at least one
    * @param quit closes the window
    */
-  public WindowView(
-      OpenJobModel model, Looks looks, List<Page> pages, FileDialogs dialogs, Runnable quit) {
-    this.model = model;
-    this.looks = looks;
-    Runnable open = () -> dialogs.chooseJob(model.fileProperty().get()).ifPresent(model::open);
-    menu = new WindowMenu(model, looks, open, quit);
-    EmptyState empty = new EmptyState(open);
-    work.setLeft(new PageRail(pages, this::show));
-    work.visibleProperty().bind(model.jobProperty().isNotNull());
-    empty.visibleProperty().bind(model.jobProperty().isNull());
+  public WindowView(Desk desk, List<Page> pages, Runnable quit) {
+    this.desk = desk;
+    this.model = desk.jobs();
+    this.looks = desk.looks();
+    this.pages = pages;
+    FileActions files = new FileActions(desk, this::begin, quit);
+    menu = new WindowMenu(desk, files, pages, this::show);
+    empty = new EmptyState(desk, files::open);
+    rail = new PageRail(pages, model.pressures(), this::show);
+    work.setLeft(rail);
+    empty.visibleProperty().bind(model.jobProperty().isNull().or(beginning));
+    work.visibleProperty().bind(empty.visibleProperty().not());
     StackPane middle = new StackPane(empty, work);
     JobDrop.accept(middle, model);
-    root.setTop(new VBox(bars(), new Banner(model)));
+    root.setTop(new VBox(bars(), new Banner(model), new RescueStrip(desk.rescue())));
     root.setCenter(middle);
     root.setBottom(new ProgressStrip(model));
     root.addEventHandler(KeyEvent.KEY_PRESSED, this::key);
+    model.takenUpProperty().addListener((property, before, now) -> taken(now));
+    desk.page().addListener((property, before, now) -> show(now));
     show(pages.get(0));
   }
 
   private HBox bars() {
-    Label title = new Label();
-    title.getStyleClass().add("hc-job-title");
-    title.textProperty().bind(jobTitle());
-    title.setMaxWidth(Double.MAX_VALUE);
-    title.setAlignment(Pos.CENTER_RIGHT);
-    title.setStyle("-fx-padding: 0 0.9em 0 0.9em;");
+    Label unsaved = new Label("not saved");
+    unsaved.getStyleClass().addAll("hc-muted", "hc-small");
+    unsaved.setMinWidth(Region.USE_PREF_SIZE);
+    unsaved.visibleProperty().bind(model.jobProperty().isNotNull().and(model.unsaved()));
+    JobTitle title = new JobTitle(model);
     HBox.setHgrow(title, Priority.ALWAYS);
-    HBox bars = new HBox(menu, title);
+    menu.setMinWidth(Region.USE_PREF_SIZE);
+    HBox bars = new HBox(menu, title, unsaved);
     bars.setAlignment(Pos.CENTER_LEFT);
     bars.getStyleClass().add("hc-bars");
     return bars;
   }
 
-  private StringBinding jobTitle() {
+  /** Title for the frame of the desktop. */
+  public StringBinding windowTitle() {
     return Bindings.createStringBinding(
-        () -> model.jobProperty().get() == null ? "" : model.jobProperty().get().title(),
+        () ->
+            model.jobProperty().get() == null
+                ? "Holdcurve"
+                : model.jobProperty().get().title() + " – Holdcurve",
         model.jobProperty());
   }
 
-  /** Title for the frame of the desktop. */
-  public StringBinding windowTitle() {
-    StringBinding job = jobTitle();
-    return Bindings.createStringBinding(
-        () -> job.get().isEmpty() ? "Holdcurve" : job.get() + " – Holdcurve", job);
+  private void begin() {
+    beginning.set(true);
+    empty.first().requestFocus();
+  }
+
+  /** Another job is turned to where its work goes on: readings first, then what they say. */
+  private void taken(Job job) {
+    beginning.set(false);
+    show(JobEdits.rankable(job).tests().isEmpty() ? "Hold tests" : "Suspects");
+  }
+
+  private void show(String title) {
+    pages.stream().filter(page -> page.title().equals(title)).findFirst().ifPresent(this::show);
   }
 
   private void show(Page page) {
-    work.setCenter(page.content());
-    menu.show(page);
+    if (work.getCenter() != page.content()) {
+      work.setCenter(page.content());
+      menu.show(page);
+      rail.mark(page);
+      desk.page().set(page.title());
+    }
     page.focus();
   }
 
@@ -85,6 +115,7 @@ public final class WindowView {
       case ESCAPE -> escape();
       case EQUALS, ADD -> onShortcut(event, looks::enlarge);
       case SUBTRACT -> onShortcut(event, looks::shrink);
+      case Y -> onShortcut(event, model::redo);
       default -> {}
     }
   }
@@ -97,10 +128,13 @@ public final class WindowView {
   }
 
   private void escape() {
-    if (!model.problemProperty().get().isEmpty()) {
+    if (beginning.get()) {
+      beginning.set(false);
+    } else if (!model.problemProperty().get().isEmpty()) {
       model.dismissProblem();
     } else {
       model.ranking().cancel();
+      model.work().cancelAll();
     }
   }
 

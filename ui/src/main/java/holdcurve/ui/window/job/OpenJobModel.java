@@ -1,8 +1,10 @@
 package holdcurve.ui.window.job;
 
 import holdcurve.check.InputException;
+import holdcurve.file.JobWriter;
 import holdcurve.infer.Ranker;
 import holdcurve.job.Job;
+import holdcurve.log.Reading;
 import java.lang.System.Logger.Level;
 import java.nio.file.Path;
 import java.util.List;
@@ -10,14 +12,18 @@ import java.util.Locale;
 import java.util.concurrent.Executor;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
+import javafx.beans.binding.Bindings;
+import javafx.beans.binding.BooleanBinding;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 
 /**
- * The job that is open, and what went wrong on the way. Call it on the thread of the screen;
- * reading and ranking run elsewhere. What can't be read leaves the open job as it is.
+ * The job that is open, what was changed in it, and what went wrong on the way. Call it on the
+ * thread of the screen; reading, saving and ranking run elsewhere. What can't be read leaves the
+ * open job as it is. Every change goes through {@link #change} and can be taken back.
  */
 public final class OpenJobModel {
   private static final System.Logger LOG = System.getLogger(OpenJobModel.class.getName());
@@ -25,25 +31,49 @@ public final class OpenJobModel {
   private final Function<Path, Job> reader;
   private final Executor background;
   private final Executor screen;
+  private final Keeper keeper;
   private final RankingModel ranking;
+  private final WorkModel work;
+  private final Pressures pressures = new Pressures();
+  private final History<Job> history = new History<>();
 
   private final ReadOnlyObjectWrapper<Path> file = new ReadOnlyObjectWrapper<>();
   private final ReadOnlyObjectWrapper<Job> job = new ReadOnlyObjectWrapper<>();
   private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
 
+  private final ReadOnlyObjectWrapper<Job> takenUp = new ReadOnlyObjectWrapper<>();
+  private final ReadOnlyStringWrapper undoName = new ReadOnlyStringWrapper("");
+  private final ReadOnlyStringWrapper redoName = new ReadOnlyStringWrapper("");
+  private final ReadOnlyObjectWrapper<Job> standing = new ReadOnlyObjectWrapper<>();
+  private final BooleanBinding unsaved =
+      Bindings.createBooleanBinding(() -> job.get() != standing.get(), job, standing);
+
   private int latestOpening;
+
+  /** Like the other, keeping nothing in case of a crash. */
+  public OpenJobModel(
+      Function<Path, Job> reader, Supplier<Ranker> ranker, Executor background, Executor screen) {
+    this(reader, ranker, background, screen, Keeper.NONE);
+  }
 
   /**
    * @param reader reads a job, or throws {@link InputException}
    * @param ranker asked for once a ranking, on a background thread
    * @param background runs long work
    * @param screen runs things on the thread of the screen
+   * @param keeper told of every change
    */
   public OpenJobModel(
-      Function<Path, Job> reader, Supplier<Ranker> ranker, Executor background, Executor screen) {
+      Function<Path, Job> reader,
+      Supplier<Ranker> ranker,
+      Executor background,
+      Executor screen,
+      Keeper keeper) {
     this.reader = reader;
     this.background = background;
     this.screen = screen;
+    this.keeper = keeper;
+    this.work = new WorkModel(background, screen, problem::set);
     this.ranking = new RankingModel(ranker, background, screen, problem::set);
   }
 
@@ -54,7 +84,7 @@ public final class OpenJobModel {
     background.execute(() -> read(path, opening));
   }
 
-  /** Reads the open job again; nothing happens where none is open. */
+  /** Reads the open job again, dropping changes; nothing happens where it has no file. */
   public void reload() {
     if (file.get() != null) {
       open(file.get());
@@ -95,17 +125,170 @@ public final class OpenJobModel {
 
   private void opened(Path path, Job read, int opening) {
     if (opening == latestOpening) {
-      ranking.forget();
-      file.set(path);
-      job.set(read);
-      ranking.start(read);
+      take(read, path, read);
+      rankIfPossible();
     }
+  }
+
+  private void take(Job taken, Path path, Job stands) {
+    ranking.forget();
+    work.cancelAll();
+    history.clear();
+    file.set(path);
+    standing.set(stands);
+    job.set(taken);
+    showHistory();
+    takenUp.set(taken);
+  }
+
+  /**
+   * Begins work on a job that stands in no file as it is.
+   *
+   * @param fileOrNull where it came from; saving goes there
+   */
+  public void begin(Job begun, Path fileOrNull) {
+    latestOpening++;
+    problem.set("");
+    take(begun, fileOrNull, null);
+    keeper.changed(begun, fileOrNull);
+    rankIfPossible();
+  }
+
+  /**
+   * Changes the open job; nothing happens where none is open or nothing changes.
+   *
+   * @param what in words that go after "Undo", such as "clamp on feed-hose"
+   */
+  public void change(String what, UnaryOperator<Job> change) {
+    if (alter(what, change)) {
+      keeper.changed(job.get(), file.get());
+    }
+  }
+
+  /** Adds a reading to a test; of all changes the one that must never be lost. */
+  public void addReading(String test, Reading reading) {
+    boolean added =
+        alter(
+            "reading",
+            was ->
+                JobEdits.change(
+                    was,
+                    test,
+                    hold -> TestEdits.withLog(hold, JobEdits.withReading(hold.log(), reading))));
+    if (added) {
+      keeper.read(test, reading);
+    }
+  }
+
+  private boolean alter(String what, UnaryOperator<Job> change) {
+    Job before = job.get();
+    Job after = before == null ? null : change.apply(before);
+    if (after == null || after.equals(before)) {
+      return false;
+    }
+    history.add(what, before, after);
+    job.set(after);
+    showHistory();
+    return true;
+  }
+
+  public void undo() {
+    go(history.undo());
+  }
+
+  public void redo() {
+    go(history.redo());
+  }
+
+  private void go(Job state) {
+    if (state != null) {
+      job.set(state);
+      showHistory();
+      keeper.changed(state, file.get());
+    }
+  }
+
+  private void showHistory() {
+    undoName.set(history.undoName());
+    redoName.set(history.redoName());
+  }
+
+  /** Saves the open job where it came from; only where {@link #fileProperty} knows that. */
+  public void save() {
+    if (job.get() != null && file.get() != null) {
+      saveAs(file.get());
+    }
+  }
+
+  /** Saves the open job. */
+  public void saveAs(Path target) {
+    Job saved = job.get();
+    work.start(
+        "Saving",
+        progress -> {
+          JobWriter.write(target, saved);
+          return target;
+        },
+        path -> {
+          file.set(path);
+          standing.set(saved);
+          keeper.saved(saved, path);
+        });
+  }
+
+  /** Ranks the open job as it is now, or says what it takes. */
+  public void rank() {
+    if (job.get() != null && !rankIfPossible()) {
+      problem.set(
+          "A ranking needs a hold with at least three readings after the pump stopped: take them on"
+              + " the page Hold tests, then press F5.");
+    }
+  }
+
+  private boolean rankIfPossible() {
+    Job rankable = JobEdits.rankable(job.get());
+    if (rankable.tests().isEmpty()) {
+      return false;
+    }
+    problem.set("");
+    ranking.start(rankable.tests().size() == job.get().tests().size() ? job.get() : rankable);
+    return true;
+  }
+
+  /** Says in a sentence that something went wrong. */
+  public void report(String sentence) {
+    problem.set(sentence);
   }
 
   private void refused(String sentence, int opening) {
     if (opening == latestOpening) {
       problem.set(sentence);
     }
+  }
+
+  /** Work in the background for any page. */
+  public WorkModel work() {
+    return work;
+  }
+
+  /** In which unit pressures are shown. */
+  public Pressures pressures() {
+    return pressures;
+  }
+
+  /** What {@link #undo} would take back; empty for nothing. */
+  public ReadOnlyStringProperty undoNameProperty() {
+    return undoName.getReadOnlyProperty();
+  }
+
+  /** What {@link #redo} would do again; empty for nothing. */
+  public ReadOnlyStringProperty redoNameProperty() {
+    return redoName.getReadOnlyProperty();
+  }
+
+  /** Whether the open job differs from what stands in its file. */
+  public BooleanBinding unsaved() {
+    return unsaved;
   }
 
   /** The ranking of the open job. */
@@ -121,6 +304,11 @@ public final class OpenJobModel {
   /** The open job; null while none is open. */
   public ReadOnlyObjectProperty<Job> jobProperty() {
     return job.getReadOnlyProperty();
+  }
+
+  /** The open job as it was when it was opened or begun: changes when another is. */
+  public ReadOnlyObjectProperty<Job> takenUpProperty() {
+    return takenUp.getReadOnlyProperty();
   }
 
   /** What went wrong, as a sentence; empty where nothing did. */

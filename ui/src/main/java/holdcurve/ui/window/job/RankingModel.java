@@ -3,12 +3,14 @@ package holdcurve.ui.window.job;
 import holdcurve.check.InputException;
 import holdcurve.infer.Ranker;
 import holdcurve.infer.Ranking;
+import holdcurve.infer.Suspect;
 import holdcurve.job.Job;
 import java.lang.System.Logger.Level;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyDoubleProperty;
@@ -17,6 +19,7 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleObjectProperty;
 
 /** The ranking of the open job: worked out in the background, one at a time. */
 public final class RankingModel {
@@ -35,6 +38,9 @@ public final class RankingModel {
   private final ReadOnlyDoubleWrapper progress = new ReadOnlyDoubleWrapper();
   private final ReadOnlyStringWrapper step = new ReadOnlyStringWrapper("");
 
+  private final ReadOnlyObjectWrapper<Job> ranked = new ReadOnlyObjectWrapper<>();
+  private final ObjectProperty<Suspect> chosen = new SimpleObjectProperty<>();
+
   private RankingRun run;
 
   /**
@@ -52,6 +58,8 @@ public final class RankingModel {
   void forget() {
     cancel();
     result.set(null);
+    ranked.set(null);
+    chosen.set(null);
   }
 
   /** Ranks a job in the background. */
@@ -76,14 +84,14 @@ public final class RankingModel {
   private void rank(Job job, RankingRun started) {
     try {
       Ranking ranking = ranker.get().rank(job, SEED, started);
-      screen.execute(() -> ended(started, ranking, ""));
+      screen.execute(() -> ended(started, job, ranking, ""));
     } catch (CancellationException e) {
-      screen.execute(() -> ended(started, null, ""));
+      screen.execute(() -> ended(started, job, null, ""));
     } catch (InputException e) {
-      screen.execute(() -> ended(started, null, e.getMessage()));
+      screen.execute(() -> ended(started, job, null, e.getMessage()));
     } catch (RuntimeException | Error e) {
       LOG.log(Level.ERROR, "ranking " + job.title(), e);
-      screen.execute(() -> ended(started, null, "The ranking broke off: " + Trouble.plain(e)));
+      screen.execute(() -> ended(started, job, null, "The ranking broke off: " + Trouble.plain(e)));
     }
   }
 
@@ -94,12 +102,13 @@ public final class RankingModel {
     }
   }
 
-  private void ended(RankingRun finished, Ranking ranking, String sentence) {
+  private void ended(RankingRun finished, Job job, Ranking ranking, String sentence) {
     if (finished != run) {
       return;
     }
     run = null;
     busy.set(false);
+    ranked.set(job);
     result.set(ranking);
     if (!sentence.isEmpty()) {
       trouble.accept(sentence);
@@ -109,6 +118,16 @@ public final class RankingModel {
   /** The ranking of the open job; null until it is there. */
   public ReadOnlyObjectProperty<Ranking> resultProperty() {
     return result.getReadOnlyProperty();
+  }
+
+  /** The job that the ranking is about; it may have changed since. Null until there is one. */
+  public ReadOnlyObjectProperty<Job> rankedProperty() {
+    return ranked.getReadOnlyProperty();
+  }
+
+  /** The suspect that is looked at, for all pages; null for none. */
+  public ObjectProperty<Suspect> chosenProperty() {
+    return chosen;
   }
 
   /** Whether a ranking is under way. */

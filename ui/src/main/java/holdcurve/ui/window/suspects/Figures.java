@@ -71,20 +71,4 @@ final class Figures {
     double step = Math.pow(10, Math.max(0, Math.floor(Math.log10(value)) - 1));
     return Math.round(Math.round(value / step) * step);
   }
-
-  /**
-   * @param pressure [Pa]
-   */
-  static String bar(double pressure) {
-    return String.format(Locale.ROOT, "%.1f bar", pressure / 1e5);
-  }
-
-  /**
-   * @param seconds [s]
-   */
-  static String duration(double seconds) {
-    return seconds < TimeAxis.LONGEST_IN_SECONDS
-        ? Math.round(seconds) + " s"
-        : String.format(Locale.ROOT, "%.0f min", seconds / 60);
-  }
 }

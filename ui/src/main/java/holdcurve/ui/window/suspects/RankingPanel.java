@@ -26,7 +26,9 @@ final class RankingPanel extends VBox {
     Label legend = SuspectLine.words("", "hc-muted", "hc-small");
     legend
         .textProperty()
-        .bind(Bindings.createStringBinding(this::legend, model.ranking(), model.busy()));
+        .bind(
+            Bindings.createStringBinding(
+                this::legend, model.ranking(), model.busy(), model.unit()));
     VBox heading = new VBox(title, legend);
     heading.getStyleClass().add("hc-ranking-head");
     return heading;
@@ -35,7 +37,7 @@ final class RankingPanel extends VBox {
   private String legend() {
     if (model.ranking().getValue() != null) {
       return "Probability; leak at "
-          + Figures.bar(model.ranking().getValue().testPressure())
+          + model.pressure(model.ranking().getValue().testPressure())
           + " with its 90 % range";
     }
     return model.busy().getValue()

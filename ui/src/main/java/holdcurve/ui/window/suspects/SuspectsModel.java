@@ -1,10 +1,13 @@
 package holdcurve.ui.window.suspects;
 
+import holdcurve.infer.HoldCurve;
 import holdcurve.infer.Ranking;
 import holdcurve.infer.Suspect;
 import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
+import holdcurve.log.PressureUnit;
 import holdcurve.ui.window.job.OpenJobModel;
+import holdcurve.ui.window.plot.HoldPlot;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -21,7 +24,11 @@ import javafx.collections.ObservableList;
 
 /** Which suspects are listed, which is chosen, and what the plots show. */
 public final class SuspectsModel {
+  /** Suspects below this have no say in the ends of the axes [-]. */
+  private static final double PLAUSIBLE = 0.02;
+
   private final OpenJobModel jobs;
+  private final BooleanProperty showBuildUp = new SimpleBooleanProperty();
   private final ObservableList<SuspectRow> rows = FXCollections.observableArrayList();
   private final ObservableList<HoldPlot> plots = FXCollections.observableArrayList();
   private final ObservableList<SuspectRow> shownRows =
@@ -37,7 +44,9 @@ public final class SuspectsModel {
     jobs.jobProperty().addListener((property, before, now) -> plot());
     jobs.ranking().resultProperty().addListener((property, before, now) -> list());
     showUnlikely.addListener((property, before, now) -> list());
-    chosen.addListener((property, before, now) -> plot());
+    chosen.addListener((property, before, now) -> choose());
+    showBuildUp.addListener((property, before, now) -> plot());
+    jobs.pressures().unitProperty().addListener((property, before, now) -> plot());
     list();
     plot();
   }
@@ -54,6 +63,11 @@ public final class SuspectsModel {
             .orElse(rows.isEmpty() ? null : rows.get(0)));
   }
 
+  private void choose() {
+    jobs.ranking().chosenProperty().set(chosenSuspect().orElse(null));
+    plot();
+  }
+
   private void plot() {
     Job job = jobs.jobProperty().get();
     plots.setAll(job == null ? List.of() : plots(job));
@@ -64,8 +78,24 @@ public final class SuspectsModel {
     List<Suspect> suspects = ranking == null ? List.of() : ranking.suspects();
     return job.tests().stream()
         .sorted(Comparator.comparing((HoldTest test) -> !test.clamped().isEmpty()))
-        .map(test -> HoldPlot.of(test, suspects, chosenSuspect()))
+        .map(test -> HoldPlot.of(test, wish(test.id(), suspects)))
         .toList();
+  }
+
+  private HoldPlot.Wish wish(String test, List<Suspect> suspects) {
+    return new HoldPlot.Wish(
+        chosenSuspect().flatMap(suspect -> curve(suspect, test)),
+        suspects.stream()
+            .filter(suspect -> suspect.probability() >= PLAUSIBLE)
+            .flatMap(suspect -> curve(suspect, test).stream())
+            .toList(),
+        1,
+        showBuildUp.get(),
+        jobs.pressures().unit());
+  }
+
+  private static Optional<HoldCurve> curve(Suspect suspect, String test) {
+    return suspect.curves().stream().filter(curve -> curve.test().equals(test)).findFirst();
   }
 
   private Optional<Suspect> chosenSuspect() {
@@ -90,6 +120,21 @@ public final class SuspectsModel {
   /** Whether suspects below one per cent are listed too. */
   BooleanProperty showUnlikelyProperty() {
     return showUnlikely;
+  }
+
+  /** Whether readings before the pump stop are plotted too. */
+  BooleanProperty showBuildUpProperty() {
+    return showBuildUp;
+  }
+
+  /** A pressure in the unit shown. */
+  String pressure(double pascals) {
+    return jobs.pressures().text(pascals);
+  }
+
+  /** The unit in which pressures are shown. */
+  ObservableValue<PressureUnit> unit() {
+    return jobs.pressures().unitProperty();
   }
 
   /** How many suspects are below one per cent. */

@@ -1,5 +1,7 @@
 package holdcurve.ui.window.suspects;
 
+import holdcurve.ui.window.plot.HoldPlot;
+import holdcurve.ui.window.plot.PlotPanel;
 import java.util.List;
 import javafx.collections.ListChangeListener;
 import javafx.scene.control.Tab;
@@ -20,7 +22,7 @@ final class TestTabs extends TabPane {
     List<HoldPlot> plots = model.plots();
     List<String> ids = plots.stream().map(HoldPlot::test).toList();
     if (!getTabs().stream().map(Tab::getText).toList().equals(ids)) {
-      getTabs().setAll(ids.stream().map(TestTabs::tab).toList());
+      getTabs().setAll(ids.stream().map(this::tab).toList());
       getSelectionModel().selectFirst();
     }
     SuspectRow chosen = model.chosenProperty().get();
@@ -30,8 +32,8 @@ final class TestTabs extends TabPane {
     }
   }
 
-  private static Tab tab(String id) {
-    return new Tab(id, new PlotPanel());
+  private Tab tab(String id) {
+    return new Tab(id, new PlotPanel(model.showBuildUpProperty()));
   }
 
   /** Goes on by {@code step} tests, round at the ends. */

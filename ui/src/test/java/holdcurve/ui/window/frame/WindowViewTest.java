@@ -4,13 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.JobReader;
 import holdcurve.ui.theme.Looks;
 import holdcurve.ui.window.HandMadeRanking;
 import holdcurve.ui.window.Jobs;
+import holdcurve.ui.window.job.FaultsModel;
 import holdcurve.ui.window.job.OpenJobModel;
+import holdcurve.ui.window.job.RescueModel;
 import java.util.List;
 import java.util.Optional;
+import javafx.beans.property.SimpleStringProperty;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
@@ -49,11 +53,20 @@ class WindowViewTest {
                   .subList(0, pages);
           OpenJobModel model =
               new OpenJobModel(JobReader::read, HandMadeRanking::new, Runnable::run, Runnable::run);
-          FileDialogs none = near -> Optional.empty();
-          scene = new Scene(new WindowView(model, new Looks(), some, none, () -> {}).root());
+          scene = new Scene(new WindowView(desk(model), some, () -> {}).root());
           model.open(Jobs.SHORT_HOLD);
           scene.getRoot().applyCss();
         });
+  }
+
+  private static Desk desk(OpenJobModel model) {
+    return new Desk(
+        model,
+        new FaultsModel(FaultCatalogue::load, null),
+        new RescueModel(model, List.of()),
+        new Looks(),
+        near -> Optional.empty(),
+        new SimpleStringProperty());
   }
 
   private Node find(String selector) {

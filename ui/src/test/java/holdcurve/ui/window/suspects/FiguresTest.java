@@ -59,11 +59,4 @@ class FiguresTest {
     assertEquals("less than a drop an hour", Figures.drops(around(1e-6)));
     assertEquals("less than a drop an hour", Figures.drops(around(0)));
   }
-
-  @Test
-  void shortHoldsAreInSeconds() {
-    assertEquals("120 s", Figures.duration(120));
-    assertEquals("12 min", Figures.duration(720));
-    assertEquals("2.0 bar", Figures.bar(2e5));
-  }
 }

@@ -8,6 +8,7 @@ import holdcurve.file.JobReader;
 import holdcurve.ui.window.HandMadeRanking;
 import holdcurve.ui.window.Jobs;
 import holdcurve.ui.window.job.OpenJobModel;
+import holdcurve.ui.window.plot.HoldPlot;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -1,4 +1,4 @@
-package holdcurve.ui.window.suspects;
+package holdcurve.ui.window.plot;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;

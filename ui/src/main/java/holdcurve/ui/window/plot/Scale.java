@@ -1,4 +1,4 @@
-package holdcurve.ui.window.suspects;
+package holdcurve.ui.window.plot;
 
 import java.util.List;
 import java.util.stream.LongStream;
@@ -10,7 +10,7 @@ import java.util.stream.LongStream;
  * @param high upper end
  * @param tick distance of ticks: 1, 2 or 5 times a power of ten
  */
-record Scale(double low, double high, double tick) {
+public record Scale(double low, double high, double tick) {
   private static final int MOST_TICKS = 7;
 
   /**
@@ -19,7 +19,7 @@ record Scale(double low, double high, double tick) {
    * @param margin room beyond each end, as a share of the range shown [-]
    * @param narrowest range to show at least, so that values that hardly differ look so
    */
-  static Scale around(double least, double most, double margin, double narrowest) {
+  public static Scale around(double least, double most, double margin, double narrowest) {
     double middle = (least + most) / 2;
     double half = (0.5 + margin) * Math.max(most - least, narrowest);
     return new Scale(middle - half, middle + half, roundUp(2 * half / MOST_TICKS));
@@ -36,14 +36,14 @@ record Scale(double low, double high, double tick) {
   }
 
   /** The multiples of the tick distance between the ends, ascending. */
-  List<Double> ticks() {
+  public List<Double> ticks() {
     return LongStream.rangeClosed((long) Math.ceil(low / tick), (long) Math.floor(high / tick))
         .mapToObj(i -> i * tick)
         .toList();
   }
 
   /** Decimals that tick labels need. */
-  int decimals() {
+  public int decimals() {
     return (int) Math.max(0, Math.ceil(-Math.log10(tick) - 1e-9));
   }
 }

@@ -1,4 +1,4 @@
-package holdcurve.ui.window.suspects;
+package holdcurve.ui.window.plot;
 
 import holdcurve.job.HoldTest;
 import java.util.ArrayList;
@@ -14,6 +14,17 @@ final class PlotWords {
     return marks == readings ? "measured" : "measured (" + marks + " of " + readings + " readings)";
   }
 
+  /**
+   * A length of time in seconds or minutes.
+   *
+   * @param seconds [s]
+   */
+  static String duration(double seconds) {
+    return seconds < TimeAxis.LONGEST_IN_SECONDS
+        ? Math.round(seconds) + " s"
+        : String.format(Locale.ROOT, "%.0f min", seconds / 60);
+  }
+
   /** How a test was done. */
   static String caption(HoldTest test) {
     List<String> words = new ArrayList<>();
@@ -21,7 +32,7 @@ final class PlotWords {
         test.clamped().isEmpty()
             ? "No clamps"
             : "Clamped: " + String.join(", ", test.clamped().stream().sorted().toList()));
-    words.add(test.log().hold().size() + " readings in " + Figures.duration(test.log().holdSpan()));
+    words.add(test.log().hold().size() + " readings in " + duration(test.log().holdSpan()));
     test.fuelTemperature()
         .ifPresent(t -> words.add(String.format(Locale.ROOT, "fuel %.0f °C", t - 273.15)));
     if (!test.date().isEmpty()) {

@@ -1,4 +1,4 @@
-package holdcurve.ui.window.suspects;
+package holdcurve.ui.window.plot;
 
 import java.util.List;
 import java.util.Locale;

@@ -1,11 +1,11 @@
-package holdcurve.ui.window.suspects;
+package holdcurve.ui.window.plot;
 
 import java.util.stream.IntStream;
 
 /**
  * Leaves out points that a plot has no room for, keeping the least and the greatest of each run.
  */
-final class Thinning {
+public final class Thinning {
   private Thinning() {}
 
   /**
@@ -13,7 +13,7 @@ final class Thinning {
    * @param most largest number of points to keep, at least 2
    * @return indices to keep, ascending
    */
-  static int[] keep(double[] values, int most) {
+  public static int[] keep(double[] values, int most) {
     if (values.length <= most) {
       return IntStream.range(0, values.length).toArray();
     }

@@ -1,7 +1,7 @@
-package holdcurve.ui.window.suspects;
+package holdcurve.ui.window.plot;
 
 /** Unit in which a plot shows time since the pump stopped. */
-enum TimeAxis {
+public enum TimeAxis {
   SECONDS("s", 1),
   MINUTES("min", 60);
 
@@ -19,12 +19,12 @@ enum TimeAxis {
   /**
    * @param span length of the hold [s]
    */
-  static TimeAxis of(double span) {
+  public static TimeAxis of(double span) {
     return span < LONGEST_IN_SECONDS ? SECONDS : MINUTES;
   }
 
   /** Name and unit, for the axis. */
-  String title() {
+  public String title() {
     return "Time since the pump stopped [" + unit + "]";
   }
 
@@ -32,7 +32,7 @@ enum TimeAxis {
    * @param time [s]
    * @return in this unit
    */
-  double in(double time) {
+  public double in(double time) {
     return time / seconds;
   }
 }

@@ -1,7 +1,8 @@
-package holdcurve.ui.window.suspects;
+package holdcurve.ui.window.plot;
 
 import java.util.List;
 import javafx.collections.FXCollections;
+import javafx.scene.Node;
 import javafx.scene.chart.XYChart;
 import javafx.scene.shape.ClosePath;
 import javafx.scene.shape.Line;
@@ -16,7 +17,10 @@ import javafx.scene.text.Text;
  * <p>Each is one path that is drawn anew, not a series of the chart: a series has a node for each
  * reading, which takes too long where a logger has read thousands.
  */
-final class HoldChart extends XYChart<Number, Number> {
+public final class HoldChart extends XYChart<Number, Number> {
+  /** More marks than this are drawn small. */
+  private static final int CROWD = 150;
+
   private final ScaleAxis time;
   private final ScaleAxis pressure;
   private final Path band = path("hc-band");
@@ -26,8 +30,9 @@ final class HoldChart extends XYChart<Number, Number> {
   private final Line clampLine = new Line();
   private final Text clampWord = new Text("clamps on");
   private HoldPlot plot;
+  private Runnable laidOut = () -> {};
 
-  HoldChart() {
+  public HoldChart() {
     this(new ScaleAxis(), new ScaleAxis());
   }
 
@@ -40,7 +45,6 @@ final class HoldChart extends XYChart<Number, Number> {
     setLegendVisible(false);
     setVerticalZeroLineVisible(false);
     setHorizontalZeroLineVisible(false);
-    pressure.setLabel("Pressure [bar]");
     clampLine.getStyleClass().add("hc-clamp-line");
     clampWord.getStyleClass().add("hc-clamp-word");
     getPlotChildren().addAll(band, clampLine, clampWord, expected, measured, doubtful);
@@ -49,16 +53,52 @@ final class HoldChart extends XYChart<Number, Number> {
   private static Path path(String style) {
     Path path = new Path();
     path.getStyleClass().add(style);
+    path.setMouseTransparent(true);
     return path;
   }
 
-  void show(HoldPlot shown) {
+  public void show(HoldPlot shown) {
     plot = shown;
     time.setLabel(shown.timeAxis().title());
     time.show(shown.time());
+    pressure.setLabel("Pressure [" + shown.unit().symbol() + "]");
     pressure.show(shown.pressure());
     setAccessibleText("Pressure over time, " + shown.test() + ": " + shown.caption());
     requestChartLayout();
+  }
+
+  /**
+   * Puts something of a page's own into the plot, above the rest.
+   *
+   * @param place run after each layout; {@link #x} and {@link #height} say where things go
+   */
+  public void addOwn(Node node, Runnable place) {
+    getPlotChildren().add(node);
+    Runnable before = laidOut;
+    laidOut =
+        () -> {
+          before.run();
+          place.run();
+        };
+  }
+
+  /**
+   * Where a time stands, in the plot's own coordinates.
+   *
+   * @param when in the unit of the time axis
+   */
+  public double x(double when) {
+    return time.getDisplayPosition(when);
+  }
+
+  /** The time at a place of the plot, in the unit of the time axis. */
+  public double timeAt(double x) {
+    return time.getValueForDisplay(x).doubleValue();
+  }
+
+  /** Height of the plot [px]. */
+  public double height() {
+    return pressure.getHeight();
   }
 
   @Override
@@ -69,17 +109,21 @@ final class HoldChart extends XYChart<Number, Number> {
     if (plot == null) {
       return;
     }
+    boolean crowd = plot.marks().size() > CROWD;
     for (HoldPlot.Mark mark : plot.marks()) {
       double x = time.getDisplayPosition(mark.time());
       double y = pressure.getDisplayPosition(mark.pressure());
       if (mark.doubtful()) {
         Marks.diamond(doubtful, x, y);
+      } else if (crowd) {
+        Marks.dot(measured, x, y);
       } else {
         Marks.disc(measured, x, y);
       }
     }
     plot.curve().filter(curve -> curve.time().length > 0).ifPresent(this::layoutCurve);
     plot.clampsOn().ifPresent(this::layoutClamps);
+    laidOut.run();
   }
 
   private void layoutCurve(HoldPlot.Curve curve) {

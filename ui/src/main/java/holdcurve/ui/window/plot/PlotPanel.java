@@ -1,8 +1,10 @@
-package holdcurve.ui.window.suspects;
+package holdcurve.ui.window.plot;
 
 import holdcurve.ui.window.frame.Cautions;
+import javafx.beans.property.BooleanProperty;
 import javafx.geometry.Orientation;
 import javafx.scene.Node;
+import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
@@ -12,7 +14,7 @@ import javafx.scene.shape.Line;
 import javafx.scene.shape.Rectangle;
 
 /** One hold test: how it was done, what the marks mean, and the plot. */
-final class PlotPanel extends VBox {
+public final class PlotPanel extends VBox {
   private final Label caption = new Label();
   private final Label caution = new Label();
   private final Label measured = new Label("measured", Marks.sample(false));
@@ -22,7 +24,13 @@ final class PlotPanel extends VBox {
   private final FlowPane legend = new FlowPane(Orientation.HORIZONTAL);
   private final HoldChart chart = new HoldChart();
 
-  PlotPanel() {
+  private final CheckBox buildUp = new CheckBox();
+
+  /**
+   * @param showBuildUp whether readings before the pump stop are shown, for all plots of a page
+   */
+  public PlotPanel(BooleanProperty showBuildUp) {
+    buildUp.selectedProperty().bindBidirectional(showBuildUp);
     getStyleClass().add("hc-plot-panel");
     caption.getStyleClass().add("hc-strong");
     caption.setWrapText(true);
@@ -38,7 +46,10 @@ final class PlotPanel extends VBox {
     getChildren().addAll(words, legend, chart);
   }
 
-  void show(HoldPlot plot, String suspect) {
+  /**
+   * @param suspect what the expected curve stands for
+   */
+  public void show(HoldPlot plot, String suspect) {
     caption.setText(plot.caption());
     caution.setText(plot.clamped() ? Cautions.CLAMPS : Cautions.TEST);
     measured.setText(plot.legend());
@@ -49,6 +60,10 @@ final class PlotPanel extends VBox {
     }
     if (plot.curve().isPresent()) {
       legend.getChildren().addAll(expected, band);
+    }
+    if (plot.buildUp() > 0) {
+      buildUp.setText("build-up (" + plot.buildUp() + " readings)");
+      legend.getChildren().add(buildUp);
     }
     chart.show(plot);
   }

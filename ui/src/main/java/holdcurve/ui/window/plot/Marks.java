@@ -1,4 +1,4 @@
-package holdcurve.ui.window.suspects;
+package holdcurve.ui.window.plot;
 
 import javafx.scene.shape.ArcTo;
 import javafx.scene.shape.ClosePath;
@@ -7,14 +7,15 @@ import javafx.scene.shape.MoveTo;
 import javafx.scene.shape.Path;
 
 /** Shapes of readings in a plot. */
-final class Marks {
+public final class Marks {
   private static final double RADIUS = 5;
   private static final double HALF_DIAGONAL = 6;
+  private static final double DOT = 2.2;
 
   private Marks() {}
 
   /** Adds a disc around a point. */
-  static void disc(Path path, double x, double y) {
+  public static void disc(Path path, double x, double y) {
     path.getElements()
         .addAll(
             new MoveTo(x - RADIUS, y),
@@ -23,8 +24,19 @@ final class Marks {
             new ClosePath());
   }
 
+  /** Adds a small square around a point, quick to draw. */
+  public static void dot(Path path, double x, double y) {
+    path.getElements()
+        .addAll(
+            new MoveTo(x - DOT, y - DOT),
+            new LineTo(x + DOT, y - DOT),
+            new LineTo(x + DOT, y + DOT),
+            new LineTo(x - DOT, y + DOT),
+            new ClosePath());
+  }
+
   /** Adds a square that stands on a corner. */
-  static void diamond(Path path, double x, double y) {
+  public static void diamond(Path path, double x, double y) {
     path.getElements()
         .addAll(
             new MoveTo(x - HALF_DIAGONAL, y),
@@ -35,7 +47,7 @@ final class Marks {
   }
 
   /** A single mark, for a legend. */
-  static Path sample(boolean doubtful) {
+  public static Path sample(boolean doubtful) {
     Path path = new Path();
     path.getStyleClass().add(doubtful ? "hc-doubtful" : "hc-measured");
     if (doubtful) {

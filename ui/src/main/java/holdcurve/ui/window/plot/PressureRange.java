@@ -1,5 +1,6 @@
-package holdcurve.ui.window.suspects;
+package holdcurve.ui.window.plot;
 
+import holdcurve.log.PressureUnit;
 import java.util.Arrays;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
@@ -9,20 +10,26 @@ import java.util.stream.Stream;
 
 /** Ends of the pressure axis: readings, plausible suspects and the chosen one all fit. */
 final class PressureRange {
-  /** Shown at least [bar]: readings to 0.02 bar then look quiet. */
-  private static final double NARROWEST = 0.1;
+  /** Shown at least [Pa]: readings to 0.02 bar then look quiet. */
+  private static final double NARROWEST = 1e4;
 
   /** Room at the ends, so that marks there stay whole [-]. */
   private static final double MARGIN = 0.06;
+
+  /** Shown where nothing was read yet [Pa]. */
+  private static final double EMPTY = 3e5;
 
   private PressureRange() {}
 
   /**
    * @param plausible curves of suspects worth looking through: the axis holds still meanwhile
-   * @return in bar
+   * @param unit of all pressures
    */
   static Scale of(
-      List<HoldPlot.Mark> marks, List<HoldPlot.Curve> plausible, Optional<HoldPlot.Curve> chosen) {
+      List<HoldPlot.Mark> marks,
+      List<HoldPlot.Curve> plausible,
+      Optional<HoldPlot.Curve> chosen,
+      PressureUnit unit) {
     DoubleSummaryStatistics seen =
         Stream.of(
                 marks.stream().mapToDouble(HoldPlot.Mark::pressure),
@@ -32,8 +39,8 @@ final class PressureRange {
             .filter(Double::isFinite)
             .summaryStatistics();
     return seen.getCount() == 0
-        ? Scale.around(0, 1, 0, 1)
-        : Scale.around(seen.getMin(), seen.getMax(), MARGIN, NARROWEST);
+        ? Scale.around(0, unit.fromPascal(EMPTY), 0, 0)
+        : Scale.around(seen.getMin(), seen.getMax(), MARGIN, unit.fromPascal(NARROWEST));
   }
 
   private static DoubleStream ends(HoldPlot.Curve curve) {

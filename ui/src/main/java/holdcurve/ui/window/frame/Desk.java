@@ -1,0 +1,25 @@
+package holdcurve.ui.window.frame;
+
+import holdcurve.ui.theme.Looks;
+import holdcurve.ui.window.job.FaultsModel;
+import holdcurve.ui.window.job.OpenJobModel;
+import holdcurve.ui.window.job.RescueModel;
+import javafx.beans.property.StringProperty;
+
+/**
+ * What every page works with.
+ *
+ * @param jobs the open job, its ranking, work in the background, the unit of pressures
+ * @param faults the faults that are known
+ * @param rescue unsaved work of earlier windows
+ * @param looks theme and size of text
+ * @param dialogs asks for files
+ * @param page title of the page on view; setting it goes there
+ */
+public record Desk(
+    OpenJobModel jobs,
+    FaultsModel faults,
+    RescueModel rescue,
+    Looks looks,
+    FileDialogs dialogs,
+    StringProperty page) {}

@@ -1,0 +1,79 @@
+package holdcurve.ui.window.frame;
+
+import holdcurve.file.JobWriter;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** What the menu "File" does. */
+final class FileActions {
+  private final Desk desk;
+  private final Runnable begin;
+  private final Runnable quit;
+
+  /**
+   * @param begin shows where a new job is begun
+   * @param quit closes the window
+   */
+  FileActions(Desk desk, Runnable begin, Runnable quit) {
+    this.desk = desk;
+    this.begin = begin;
+    this.quit = quit;
+  }
+
+  void begin() {
+    begin.run();
+  }
+
+  void open() {
+    desk.dialogs().chooseJob(near()).ifPresent(desk.jobs()::open);
+  }
+
+  void save() {
+    if (near() == null) {
+      saveAs();
+    } else {
+      desk.jobs().save();
+    }
+  }
+
+  void saveAs() {
+    String title = desk.jobs().jobProperty().get().title();
+    String name = title.toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
+    desk.dialogs()
+        .saveJob(near(), name.replaceAll("^-|-$", "") + JobWriter.ENDING)
+        .map(FileActions::named)
+        .ifPresent(desk.jobs()::saveAs);
+  }
+
+  private static Path named(Path chosen) {
+    String name = chosen.getFileName().toString();
+    return name.endsWith(".json") ? chosen : chosen.resolveSibling(name + JobWriter.ENDING);
+  }
+
+  /** A plugin is a program: that is said before a folder is chosen. */
+  void choosePlugins() {
+    Optional<Path> folder = desk.dialogs().choosePlugins(desk.faults().folderProperty().get());
+    folder.ifPresent(
+        path -> {
+          desk.faults().folderProperty().set(path);
+          desk.jobs()
+              .work()
+              .start(
+                  "Reading plugins",
+                  progress -> desk.faults().catalogue(),
+                  catalogue -> {
+                    if (!catalogue.problems().isEmpty()) {
+                      desk.jobs().report(String.join(" ", catalogue.problems()));
+                    }
+                  });
+        });
+  }
+
+  void quit() {
+    quit.run();
+  }
+
+  private Path near() {
+    return desk.jobs().fileProperty().get();
+  }
+}

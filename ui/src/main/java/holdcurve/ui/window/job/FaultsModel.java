@@ -1,0 +1,67 @@
+package holdcurve.ui.window.job;
+
+import holdcurve.circuit.Circuit;
+import holdcurve.fault.FaultCatalogue;
+import holdcurve.fault.Site;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
+
+/** Which faults are known, and from which folder more of them come. */
+public final class FaultsModel {
+  private final Function<Optional<Path>, FaultCatalogue> loader;
+  private final ObjectProperty<Path> folder = new SimpleObjectProperty<>();
+  private FaultCatalogue loaded;
+  private Path loadedFrom;
+
+  /**
+   * @param loader asked once a folder, on a background thread
+   * @param folderOrNull folder with jars of faults
+   */
+  public FaultsModel(Function<Optional<Path>, FaultCatalogue> loader, Path folderOrNull) {
+    this.loader = loader;
+    folder.set(folderOrNull);
+  }
+
+  /** Folder with jars of faults; null for none. */
+  public ObjectProperty<Path> folderProperty() {
+    return folder;
+  }
+
+  /** The faults there are now. Takes long when first asked after a change of folder. */
+  public synchronized FaultCatalogue catalogue() {
+    Path from = folder.get();
+    if (loaded == null || !java.util.Objects.equals(from, loadedFrom)) {
+      loaded = loader.apply(Optional.ofNullable(from));
+      loadedFrom = from;
+    }
+    return loaded;
+  }
+
+  /**
+   * The parts to look at for a suspect. May ask plugins, so call it in the background.
+   *
+   * @param suspect id of a hypothesis: {@code fault@site}, or two of those joined by {@code +}
+   */
+  public Set<String> parts(Circuit circuit, String suspect) {
+    Set<String> parts = new HashSet<>();
+    for (String member : suspect.split("\\+")) {
+      String[] pieces = member.split("@", 2);
+      if (pieces.length == 2) {
+        catalogue()
+            .byId(pieces[0])
+            .ifPresent(
+                fault ->
+                    fault.sites(circuit).stream()
+                        .filter(site -> site.id().equals(pieces[1]))
+                        .map(Site::parts)
+                        .forEach(parts::addAll));
+      }
+    }
+    return parts;
+  }
+}

@@ -1,0 +1,42 @@
+package holdcurve.ui.window.job;
+
+import java.nio.file.Path;
+import java.util.List;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+
+/** Work that an earlier window left unsaved, and what to do with it. */
+public final class RescueModel {
+  private final OpenJobModel jobs;
+  private final ObservableList<Autosave.Kept> found = FXCollections.observableArrayList();
+
+  /**
+   * @param found work that was found at the start
+   */
+  public RescueModel(OpenJobModel jobs, List<Autosave.Kept> found) {
+    this.jobs = jobs;
+    this.found.setAll(found);
+  }
+
+  /** What waits for a decision, latest first. */
+  public ObservableList<Autosave.Kept> found() {
+    return FXCollections.unmodifiableObservableList(found);
+  }
+
+  /** Opens it, unsaved as it was. */
+  public void bringBack(Autosave.Kept kept) {
+    Path file = kept.file().orElse(null);
+    jobs.begin(kept.job(), file);
+    forget(kept);
+  }
+
+  /** Deletes it. */
+  public void throwAway(Autosave.Kept kept) {
+    forget(kept);
+  }
+
+  private void forget(Autosave.Kept kept) {
+    found.remove(kept);
+    kept.delete();
+  }
+}

@@ -1,0 +1,117 @@
+package holdcurve.ui.window.job;
+
+import holdcurve.check.InputException;
+import holdcurve.infer.Progress;
+import java.lang.System.Logger.Level;
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import javafx.beans.property.ReadOnlyDoubleProperty;
+import javafx.beans.property.ReadOnlyDoubleWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+
+/**
+ * Work in the background that a person may watch and stop. The frame shows what lasts longer than a
+ * moment; the escape key stops it. Call it on the thread of the screen.
+ */
+public final class WorkModel {
+  private static final System.Logger LOG = System.getLogger(WorkModel.class.getName());
+
+  private final Executor background;
+  private final Executor screen;
+  private final Consumer<String> trouble;
+  private final ObservableList<Item> running = FXCollections.observableArrayList();
+
+  WorkModel(Executor background, Executor screen, Consumer<String> trouble) {
+    this.background = background;
+    this.screen = screen;
+    this.trouble = trouble;
+  }
+
+  /** One piece of work under way. */
+  public static final class Item {
+    private final ReadOnlyDoubleWrapper share = new ReadOnlyDoubleWrapper(-1);
+    private final ReadOnlyStringWrapper step;
+    private final RankingRun run;
+    private boolean cancelled;
+
+    private Item(String what, Executor screen) {
+      step = new ReadOnlyStringWrapper(what);
+      run =
+          new RankingRun(
+              screen,
+              reporting -> {
+                share.set(reporting.share());
+                step.set(what + ": " + reporting.what());
+              });
+    }
+
+    /** Stops it soon; what it would have found is dropped. */
+    public void cancel() {
+      cancelled = true;
+      run.cancel();
+    }
+
+    /** Share that is done [-], 0 to 1; negative while that is unknown. */
+    public ReadOnlyDoubleProperty shareProperty() {
+      return share.getReadOnlyProperty();
+    }
+
+    /** What is being done, in words. */
+    public ReadOnlyStringProperty stepProperty() {
+      return step.getReadOnlyProperty();
+    }
+  }
+
+  /**
+   * Starts work.
+   *
+   * @param what in words, such as "Looking for the next test"
+   * @param work done in the background; it should ask its progress often whether to go on
+   * @param done told the result on the thread of the screen, unless the work failed or was stopped
+   */
+  public <T> Item start(String what, Function<Progress, T> work, Consumer<T> done) {
+    Item item = new Item(what, screen);
+    running.add(item);
+    background.execute(() -> run(item, what, work, done));
+    return item;
+  }
+
+  private <T> void run(Item item, String what, Function<Progress, T> work, Consumer<T> done) {
+    try {
+      T result = work.apply(item.run);
+      screen.execute(() -> end(item, () -> done.accept(result)));
+    } catch (CancellationException e) {
+      screen.execute(() -> end(item, () -> {}));
+    } catch (InputException e) {
+      screen.execute(() -> end(item, () -> trouble.accept(e.getMessage())));
+    } catch (RuntimeException | Error e) {
+      LOG.log(Level.ERROR, what, e);
+      screen.execute(
+          () -> end(item, () -> trouble.accept(what + " broke off: " + Trouble.plain(e))));
+    }
+  }
+
+  private void end(Item item, Runnable then) {
+    running.remove(item);
+    if (!item.cancelled) {
+      then.run();
+    }
+  }
+
+  /** What is under way, oldest first. */
+  public ObservableList<Item> running() {
+    return FXCollections.unmodifiableObservableList(running);
+  }
+
+  /** Stops everything under way. */
+  public void cancelAll() {
+    List.copyOf(running).forEach(Item::cancel);
+    running.clear();
+  }
+}

@@ -1,0 +1,2 @@
+/** Plots of holds, for every page: what is shown is decided in {@link HoldPlot}, apart from how. */
+package holdcurve.ui.window.plot;
