@@ -87,7 +87,14 @@ public final class JobEdits {
 
   private static Job with(Job job, String title, Circuit circuit, GaugeSpec gauge) {
     return new Job(
-        title, circuit, gauge, job.tests(), job.priors(), job.understood(), job.upkeep());
+        title,
+        circuit,
+        gauge,
+        job.tests(),
+        job.findings(),
+        job.priors(),
+        job.understood(),
+        job.upkeep());
   }
 
   /** The log with one more reading, where its time places it. */
