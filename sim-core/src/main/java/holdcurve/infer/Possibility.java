@@ -7,6 +7,7 @@ import holdcurve.job.GaugeSpec;
 import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
 import holdcurve.log.GaugeLog;
+import holdcurve.side.Truth;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -101,6 +102,11 @@ public final class Possibility {
   /** How readings would scatter about the curve. */
   public ReadingScatter scatter() {
     return scatter;
+  }
+
+  /** This, as side evidence sees it; for one thread. */
+  public Truth truth() {
+    return new PossibleTruth(this);
   }
 
   /** The circuit as it is now, faults included, as they are over all tests. */

@@ -18,6 +18,7 @@ import picocli.CommandLine.Spec;
     version = "Holdcurve 0.1",
     subcommands = {
       RankCommand.class,
+      PlanCommand.class,
       WhatIfCommand.class,
       CheckCommand.class,
       RefitCommand.class,

@@ -1,0 +1,128 @@
+package holdcurve.plan;
+
+import holdcurve.finding.Finding;
+import holdcurve.infer.Possibility;
+import holdcurve.job.Job;
+import holdcurve.side.FindingEvidence;
+import holdcurve.side.SideEvidence;
+import holdcurve.side.Truth;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+
+/**
+ * A look, a count or a measurement beside the gauge, judged by the same likelihood that a ranking
+ * uses once it has been done.
+ */
+final class FindingCandidate implements CandidateTest {
+  /**
+   * What may come out.
+   *
+   * @param words a part of a sentence; outcomes of the same words are shown as one
+   * @param findings as they would be entered; empty for all that isn't listed
+   */
+  record Outcome(String words, List<Finding> findings) {}
+
+  private static final double SHOWN = 0.03;
+
+  private final Procedure procedure;
+  private final List<Outcome> outcomes;
+  private final List<List<SideEvidence>> evidence;
+  private final boolean complete;
+  private final String use;
+
+  /**
+   * @param outcomes all that may come out, but for a rest
+   * @param complete whether the outcomes are a grid of a measured quantity, which has no rest
+   * @param use one sentence: what it shows
+   */
+  FindingCandidate(
+      Job job, Procedure procedure, List<Outcome> outcomes, boolean complete, String use) {
+    this.procedure = procedure;
+    this.outcomes = outcomes;
+    this.complete = complete;
+    this.use = use;
+    this.evidence =
+        outcomes.stream()
+            .map(o -> FindingEvidence.of(job.withFindings(o.findings())))
+            .map(said -> said.stream().map(FindingEvidence.Said::evidence).toList())
+            .toList();
+  }
+
+  @Override
+  public Procedure procedure() {
+    return procedure;
+  }
+
+  @Override
+  public PlannedTest foreseen(Futures futures, Separation separation, long seed) {
+    double[][][] chance = new double[futures.count()][][];
+    IntStream.range(0, chance.length)
+        .parallel()
+        .forEach(
+            h -> chance[h] = futures.draws(h).stream().map(this::chances).toArray(double[][]::new));
+    Information information = new SortedOutcomes(futures.prior(), chance).information();
+    boolean tells = information.bits() >= Separation.NOTHING;
+    return new PlannedTest(
+        procedure,
+        information,
+        tells
+            ? branches(futures, new SortedOutcomes(futures.prior(), chance).chances())
+            : List.of(),
+        use + (tells ? "" : " " + separation.nothingToSee()));
+  }
+
+  /** Probability of each outcome, with one more for all that isn't listed unless complete. */
+  private double[] chances(Possibility draw) {
+    Truth truth = draw.truth();
+    double[] chance = new double[outcomes.size() + (complete ? 0 : 1)];
+    double sum = 0;
+    for (int o = 0; o < outcomes.size(); o++) {
+      chance[o] = probability(evidence.get(o), truth);
+      sum += chance[o];
+    }
+    if (complete) {
+      for (int o = 0; o < chance.length; o++) {
+        chance[o] = sum > 0 ? chance[o] / sum : 1.0 / chance.length;
+      }
+    } else {
+      chance[outcomes.size()] = Math.max(0, 1 - sum);
+    }
+    return chance;
+  }
+
+  private static double probability(List<SideEvidence> evidence, Truth truth) {
+    double squares = 0;
+    for (SideEvidence side : evidence) {
+      double[] rows = new double[side.rows()];
+      try {
+        side.residuals(truth, rows, 0);
+      } catch (RuntimeException e) {
+        return 0;
+      }
+      for (double r : rows) {
+        squares += r * r;
+      }
+    }
+    return Double.isFinite(squares) ? Math.exp(-0.5 * squares) : 0;
+  }
+
+  /** Outcomes of the same words together; rare ones are left out. */
+  private List<Branch> branches(Futures futures, double[][] chances) {
+    List<String> words = outcomes.stream().map(Outcome::words).distinct().toList();
+    double[][] merged = new double[chances.length][words.size()];
+    for (int h = 0; h < chances.length; h++) {
+      for (int o = 0; o < outcomes.size(); o++) {
+        merged[h][words.indexOf(outcomes.get(o).words())] += chances[h][o];
+      }
+    }
+    List<Branch> branches = new ArrayList<>();
+    for (int o = 0; o < words.size(); o++) {
+      branches.add(Branches.of(futures, words.get(o), merged, o));
+    }
+    ToDoubleFunction<Branch> likely = Branch::probability;
+    branches.removeIf(branch -> likely.applyAsDouble(branch) < SHOWN);
+    return branches;
+  }
+}

@@ -1,0 +1,215 @@
+package holdcurve.plan;
+
+import holdcurve.circuit.Circuit;
+import holdcurve.circuit.Part;
+import holdcurve.finding.DrawOff;
+import holdcurve.finding.DropCount;
+import holdcurve.finding.Finding;
+import holdcurve.finding.JointLook;
+import holdcurve.finding.Moment;
+import holdcurve.finding.ReferenceHoseLook;
+import holdcurve.infer.Hypothesis;
+import holdcurve.job.Job;
+import holdcurve.part.ColdStartInjector;
+import holdcurve.part.Injector;
+import holdcurve.part.Regulator;
+import holdcurve.plan.FindingCandidate.Outcome;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+
+/**
+ * What can be seen, counted or measured at a circuit beside the gauge. Minutes are common practice,
+ * no source.
+ */
+final class Looks {
+  private static final double COUNTED_SECONDS = 120;
+  private static final int MOST_DROPS = 40;
+  private static final double LIFTING = 40;
+  private static final double UNSCREWING = 15;
+  private static final double JOINTS = 8;
+  private static final double THIN_HOSE = 5;
+  private static final double DRAWING = 10;
+
+  private final Job job;
+  private final Circuit circuit;
+
+  Looks(Job job) {
+    this.job = job;
+    this.circuit = job.circuit();
+  }
+
+  /**
+   * @param open hypotheses that are still open
+   */
+  List<CandidateTest> candidates(List<Hypothesis> open) {
+    List<CandidateTest> all = new ArrayList<>();
+    joints(open).ifPresentOrElse(all::add, () -> {});
+    circuit.partsOf(Injector.KIND).forEach(part -> all.add(lifted(part)));
+    circuit.partsOf(ColdStartInjector.KIND).forEach(part -> all.add(unscrewed(part)));
+    if (!circuit.partsOf(Regulator.KIND).isEmpty()) {
+      all.add(thinHose());
+    }
+    all.add(drawOff());
+    return all;
+  }
+
+  private java.util.Optional<CandidateTest> joints(List<Hypothesis> open) {
+    Set<String> parts = new LinkedHashSet<>();
+    for (Hypothesis hypothesis : open) {
+      hypothesis.members().stream()
+          .filter(m -> m.site().parts().size() > 1 || isOutside(m))
+          .forEach(m -> parts.addAll(m.site().parts()));
+    }
+    if (parts.isEmpty()) {
+      return java.util.Optional.empty();
+    }
+    List<Outcome> outcomes = new ArrayList<>();
+    outcomes.add(new Outcome("every joint dry", List.of(JointLook.allDry())));
+    for (String wet : parts) {
+      List<Finding> looks = new ArrayList<>();
+      parts.forEach(part -> looks.add(JointLook.of(part, part.equals(wet))));
+      outcomes.add(new Outcome(wet + " wet, the others dry", looks));
+    }
+    return java.util.Optional.of(
+        new FindingCandidate(
+            job,
+            procedure(
+                "look-at-joints",
+                "Wipe the joints dry, prime, and look",
+                JOINTS,
+                List.of(
+                    "Wipe every joint between pump and regulator, the gauge tee and the damper"
+                        + " dry.",
+                    "Bridge the pump relay with a fused lead; run the pump for 20 s, stop it.",
+                    "Look and feel at each for two minutes, with a lamp; a white cloth shows a"
+                        + " trace.",
+                    "Enter which were wet and which dry.")),
+            outcomes,
+            false,
+            "It shows leaks to the outside."));
+  }
+
+  private boolean isOutside(Hypothesis.Member member) {
+    double[] typical =
+        member.fault().parameters().stream().mapToDouble(p -> p.prior().at(0)).toArray();
+    return member
+        .fault()
+        .apply(holdcurve.circuit.Condition.sound(circuit), member.site(), typical)
+        .leaks()
+        .stream()
+        .anyMatch(leak -> leak.to().equals(Circuit.AIR));
+  }
+
+  private CandidateTest lifted(Part part) {
+    return count(
+        part,
+        "lift-" + part.id(),
+        "Lift " + part.id() + " and count drops",
+        LIFTING,
+        List.of(
+            "Relieve the pressure. Unbolt the injectors with their rail and lift them, hoses on,"
+                + " plugs off.",
+            "Lay them over dry trays, one below each; nothing hot or live near by.",
+            "Bridge the pump relay with a fused lead; run the pump for 20 s, stop it.",
+            "Count drops at each for two minutes; then relieve the pressure.",
+            "Enter the count, for each or for all together; refit with new seals."));
+  }
+
+  private CandidateTest unscrewed(Part part) {
+    return count(
+        part,
+        "lift-" + part.id(),
+        "Unscrew " + part.id() + " and count drops",
+        UNSCREWING,
+        List.of(
+            "Relieve the pressure. Unscrew it with its hose on, plug off; hold it in a jar.",
+            "Bridge the pump relay with a fused lead; run the pump for 20 s, stop it.",
+            "Count drops for two minutes; then relieve the pressure.",
+            "Enter the count; refit with a new gasket."));
+  }
+
+  private CandidateTest count(
+      Part part, String id, String name, double minutes, List<String> steps) {
+    List<Outcome> outcomes = new ArrayList<>();
+    for (int drops = 0; drops <= MOST_DROPS; drops++) {
+      outcomes.add(
+          new Outcome(drops(drops), List.of(DropCount.ofAll(part.id(), drops, COUNTED_SECONDS))));
+    }
+    return new FindingCandidate(
+        job,
+        procedure(id, name, minutes, steps),
+        outcomes,
+        false,
+        "It shows what drips into the intake there.");
+  }
+
+  private static String drops(int drops) {
+    if (drops == 0) {
+      return "no drop in two minutes";
+    }
+    return drops <= 3
+        ? "1 to 3 drops in two minutes"
+        : drops <= 12 ? "4 to 12 drops in two minutes" : "more than 12 drops in two minutes";
+  }
+
+  private CandidateTest thinHose() {
+    return new FindingCandidate(
+        job,
+        procedure(
+            "look-into-thin-hose",
+            "Look into the regulator's thin hose, or its vent",
+            THIN_HOSE,
+            List.of(
+                "Bridge the pump relay with a fused lead; run the pump for 20 s, stop it.",
+                "Pull the thin hose off the regulator's cap, or look at its vent.",
+                "Enter whether there is fuel in it.")),
+        List.of(
+            new Outcome("fuel in it", List.of(new ReferenceHoseLook(true, Moment.PRIMED))),
+            new Outcome("it is dry", List.of(new ReferenceHoseLook(false, Moment.PRIMED)))),
+        true,
+        "It shows whether the regulator's diaphragm leaks.");
+  }
+
+  private CandidateTest drawOff() {
+    double from = 0.95 * circuit.partsOf(Regulator.KIND).get(0).value(Regulator.SET);
+    double to = from - 0.4e5;
+    List<Outcome> outcomes = new ArrayList<>();
+    for (int i = 1; i <= 40; i++) {
+      double volume = i * 0.1e-6;
+      String words = String.format(Locale.ROOT, "%s mL", i <= 8 ? "less than 0.9" : "0.9 or more");
+      outcomes.add(new Outcome(words, List.of(new DrawOff(volume, from, to, 20, Set.of()))));
+    }
+    return new FindingCandidate(
+        job,
+        procedure(
+            "draw-off",
+            "Draw off fuel into a measuring cylinder",
+            DRAWING,
+            List.of(
+                "Bridge the pump relay with a fused lead; run the pump for 20 s, stop it.",
+                String.format(
+                    Locale.ROOT,
+                    "When the needle passes %.1f bar, let fuel off at the tee into the cylinder, in"
+                        + " about 20 s, until it shows %.1f bar.",
+                    from / 1e5,
+                    to / 1e5),
+                "Enter the volume, both pressures and the time.")),
+        outcomes,
+        true,
+        "It shows how much fuel the circuit gives up for each bar: that sharpens how large a leak"
+            + " is, not where it is.");
+  }
+
+  private static Procedure procedure(String id, String name, double minutes, List<String> steps) {
+    return new Procedure(
+        id,
+        name,
+        minutes,
+        Set.of(),
+        steps,
+        List.of(HoldWords.PETROL, HoldWords.RELIEVE, HoldWords.BRIDGE));
+  }
+}

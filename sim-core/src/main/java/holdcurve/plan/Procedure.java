@@ -1,0 +1,28 @@
+package holdcurve.plan;
+
+import java.util.List;
+import java.util.Set;
+
+/**
+ * How a test is done.
+ *
+ * @param id short and unique in a plan
+ * @param name in plain words
+ * @param minutes it takes, preparing and clearing up included
+ * @param clamped hoses that are clamped
+ * @param steps in the order in which they are done
+ * @param cautions to be read before
+ */
+public record Procedure(
+    String id,
+    String name,
+    double minutes,
+    Set<String> clamped,
+    List<String> steps,
+    List<String> cautions) {
+  public Procedure {
+    clamped = Set.copyOf(clamped);
+    steps = List.copyOf(steps);
+    cautions = List.copyOf(cautions);
+  }
+}

@@ -1,0 +1,57 @@
+package holdcurve.ui.command;
+
+import holdcurve.fault.FaultCatalogue;
+import holdcurve.file.JobReader;
+import holdcurve.file.PlanWriter;
+import holdcurve.file.SafeFile;
+import holdcurve.infer.Beliefs;
+import holdcurve.infer.RankingService;
+import holdcurve.job.Job;
+import holdcurve.plan.Plan;
+import holdcurve.plan.Planner;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Says which test to do next. */
+@Command(
+    name = "plan",
+    description = "Says which test tells most for the time it takes, and how it is done.",
+    mixinStandardHelpOptions = true)
+final class PlanCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Mixin private Plugins plugins;
+
+  @Parameters(paramLabel = "JOB", description = "A job (*.job.json).")
+  private Path file;
+
+  @Option(names = "--all", description = "Show steps and outcomes of every test, not of the best.")
+  private boolean all;
+
+  @Mixin private Output output;
+
+  @Override
+  public Integer call() {
+    FaultCatalogue catalogue = plugins.catalogue();
+    Job job = JobReader.read(file);
+    ProgressLine progress = new ProgressLine(spec.commandLine().getErr());
+    Beliefs beliefs =
+        new RankingService(catalogue).believe(job, output.seed, Planner.DRAWS, progress);
+    Plan plan = Planner.plan(beliefs, output.seed, progress);
+    progress.clear();
+    PrintWriter out = spec.commandLine().getOut();
+    new PlanText(out).print(plan, beliefs.ranking(), all);
+    out.flush();
+    if (output.json != null) {
+      SafeFile.write(output.json, PlanWriter.json(plan));
+    }
+    return 0;
+  }
+}
