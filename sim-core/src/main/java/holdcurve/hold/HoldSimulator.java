@@ -269,7 +269,6 @@ public final class HoldSimulator {
             state.s(),
             to,
             times,
-            layout.gaugeRow(),
             result.shown(),
             result.slopes());
   }
@@ -284,7 +283,10 @@ public final class HoldSimulator {
             parameters),
         key ->
             new TangentDriver(
-                METHOD.tableau(), Tolerances.relative(tolerance, layout.scales()), parameters));
+                METHOD.tableau(),
+                Tolerances.relative(tolerance, layout.scales()),
+                parameters,
+                layout.gaugeRow()));
   }
 
   private LeanRosenbrockDriver driver(Network network) {

@@ -18,4 +18,14 @@ public interface ParametricEquations extends StiffEquations {
    * @param stride at least m
    */
   void computeParameterDerivatives(double t, double[] y, double[] dfdtheta, int stride);
+
+  /**
+   * {@link #computeJacobian} and {@link #computeParameterDerivatives} at one place, for equations
+   * in which they share work.
+   */
+  default void computeVariation(
+      double t, double[] y, double[][] dfdy, double[] dfdtheta, int stride) {
+    computeJacobian(t, y, dfdy);
+    computeParameterDerivatives(t, y, dfdtheta, stride);
+  }
 }

@@ -167,9 +167,9 @@ final class RosenbrockRun {
     stepper.fillDense(dense);
   }
 
-  /** Solves with the matrix last factored for right sides that lie {@link SideBySide}. */
-  void solve(double[] b, int stride) {
-    stepper.solve(b, stride);
+  /** Error allowed in each component at the start of the step; the run's own buffer. */
+  double[] scale() {
+    return scale;
   }
 
   double[][] dense() {

@@ -110,11 +110,6 @@ public final class RosenbrockStepper {
     sums.error(stages, error);
   }
 
-  /** Solves with the matrix last factored for right sides that lie {@link SideBySide}. */
-  void solve(double[] b, int stride) {
-    matrix.solve(b, stride);
-  }
-
   private void evaluate(int i, double t, double[] y, double h) {
     sums.point(i, y, stages, point);
     equations.computeDerivatives(t + times[i] * h, point, stages[i]);

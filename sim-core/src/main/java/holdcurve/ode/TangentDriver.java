@@ -11,6 +11,7 @@ package holdcurve.ode;
 public final class TangentDriver {
   private final RosenbrockRun run;
   private final TangentStep tangents;
+  private final int observed;
   private final int n;
   private final int m;
   private double[] from;
@@ -19,12 +20,15 @@ public final class TangentDriver {
   /**
    * @param tolerances of the state; they also say how many components it has
    * @param parameterCount m
+   * @param observed component that is looked at
    */
-  public TangentDriver(RosenbrockTableau tableau, Tolerances tolerances, int parameterCount) {
+  public TangentDriver(
+      RosenbrockTableau tableau, Tolerances tolerances, int parameterCount, int observed) {
+    this.observed = observed;
     n = tolerances.dimension();
     m = parameterCount;
     run = new RosenbrockRun(tableau, tolerances, StepLimits.WIDE);
-    tangents = new TangentStep(tableau, n, m);
+    tangents = new TangentStep(n, m, observed);
     from = new double[n * tangents.stride()];
     to = new double[n * tangents.stride()];
   }
@@ -37,8 +41,7 @@ public final class TangentDriver {
    * @param s derivatives ∂y_i/∂θ_k at {@code [i * m + k]}, likewise
    * @param t1 end, after t0 [s]
    * @param times output times, ascending [s]
-   * @param observed component that is looked at
-   * @param values filled with that component, one entry a time
+   * @param values filled with the component observed, one entry a time
    * @param derivatives filled with its derivatives, one row of m a time
    * @throws StiffIntegrationException if the run can't go on
    */
@@ -49,7 +52,6 @@ public final class TangentDriver {
       double[] s,
       double t1,
       double[] times,
-      int observed,
       double[] values,
       double[][] derivatives) {
     check(equations, t0, t1, y, s);
@@ -64,7 +66,7 @@ public final class TangentDriver {
     for (int i = 0; i < n; i++) {
       System.arraycopy(s, i * m, to, i * tangents.stride(), m);
     }
-    tangents.begin(equations, t0, y);
+    tangents.begin(equations, t0, y, to);
     run.begin(equations, t0, y, t1, 0);
     while (!run.arrived()) {
       run.step();
@@ -73,14 +75,11 @@ public final class TangentDriver {
       from = to;
       to = old;
       tangents.advance(run, from, to);
-      if (next < times.length && times[next] <= run.time()) {
-        tangents.observe(observed);
-      }
       for (; next < times.length && times[next] <= run.time(); next++) {
         double theta =
             times[next] == run.time() ? 1 : (times[next] - run.startTime()) / run.stepSize();
         values[next] = DenseOutput.component(theta, run.start(), run.end(), run.dense(), observed);
-        tangents.interpolate(theta, observed, from, to, derivatives[next]);
+        tangents.interpolate(theta, run.stepSize(), from, to, derivatives[next]);
       }
     }
     System.arraycopy(run.end(), 0, y, 0, n);

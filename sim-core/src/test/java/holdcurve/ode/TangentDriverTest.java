@@ -120,8 +120,8 @@ class TangentDriverTest {
       ParametricEquations equations, double[] y, double[] s, int observed, Tolerances tolerances) {
     int m = equations.getParameterCount();
     double[][] derivatives = new double[TIMES.length][m];
-    new TangentDriver(RosenbrockMethod.RODAS4P2.tableau(), tolerances, m)
-        .integrate(equations, 0, y, s, 10, TIMES, observed, new double[TIMES.length], derivatives);
+    new TangentDriver(RosenbrockMethod.RODAS4P2.tableau(), tolerances, m, observed)
+        .integrate(equations, 0, y, s, 10, TIMES, new double[TIMES.length], derivatives);
     return derivatives;
   }
 
@@ -134,8 +134,8 @@ class TangentDriverTest {
     double[] s = {0, 1};
     double[] values = new double[TIMES.length];
     double[][] derivatives = new double[TIMES.length][2];
-    new TangentDriver(method.tableau(), Tolerances.uniform(1, 1e-7, 1e-7), 2)
-        .integrate(new Quadratic(k), 0, y, s, 10, TIMES, 0, values, derivatives);
+    new TangentDriver(method.tableau(), Tolerances.uniform(1, 1e-7, 1e-7), 2, 0)
+        .integrate(new Quadratic(k), 0, y, s, 10, TIMES, values, derivatives);
     for (int i = 0; i < TIMES.length; i++) {
       double wide = 1 + k * start * TIMES[i];
       assertEquals(start / wide, values[i], 1e-5);
@@ -191,7 +191,8 @@ class TangentDriverTest {
   @Test
   void refusesWhatDoesNotFit() {
     TangentDriver driver =
-        new TangentDriver(RosenbrockMethod.RODAS4.tableau(), Tolerances.uniform(1, 1e-6, 1e-6), 2);
+        new TangentDriver(
+            RosenbrockMethod.RODAS4.tableau(), Tolerances.uniform(1, 1e-6, 1e-6), 2, 0);
     IllegalArgumentException thrown =
         assertThrows(
             IllegalArgumentException.class,
@@ -203,7 +204,6 @@ class TangentDriverTest {
                     new double[3],
                     1,
                     new double[0],
-                    0,
                     new double[0],
                     new double[0][]));
     assertEquals(
