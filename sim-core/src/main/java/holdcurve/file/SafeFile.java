@@ -7,6 +7,8 @@ import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.UUID;
 
 /**
  * Writes a file so that at every moment either the old or the new content stands there whole, and
@@ -23,11 +25,16 @@ public final class SafeFile {
    *     there
    */
   public static void write(Path target, String text) {
+    write(target, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** Like {@link #write(Path, String)}, for what isn't text. */
+  public static void write(Path target, byte[] content) {
     try {
       Path folder = target.toAbsolutePath().getParent();
-      Path fresh = Files.createTempFile(folder, "." + target.getFileName(), ".part");
+      Path fresh = folder.resolve("." + target.getFileName() + "." + UUID.randomUUID() + ".part");
       try {
-        Files.write(fresh, text.getBytes(StandardCharsets.UTF_8));
+        Files.write(fresh, content, StandardOpenOption.CREATE_NEW);
         if (Files.exists(target)) {
           Path backup = target.resolveSibling(target.getFileName() + "~");
           Files.copy(target, backup, StandardCopyOption.REPLACE_EXISTING);

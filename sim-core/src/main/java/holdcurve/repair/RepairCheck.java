@@ -22,6 +22,7 @@ import java.util.Optional;
  *     test
  * @param remembered what it should show by the circuit's own history, likewise; empty without one
  * @param ranking of the checked tests alone
+ * @param before ranking of the last session before them; empty without one
  * @param notes what a reader should know, plain sentences
  */
 public record RepairCheck(
@@ -35,6 +36,7 @@ public record RepairCheck(
     List<HoldCurve> described,
     List<HoldCurve> remembered,
     Ranking ranking,
+    Optional<Ranking> before,
     List<String> notes) {
   /** Format and version that files with a check carry. */
   public static final String FORMAT = "holdcurve-check/1";

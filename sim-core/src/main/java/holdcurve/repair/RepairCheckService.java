@@ -37,10 +37,11 @@ public final class RepairCheckService implements RepairChecker {
     boolean history = !timeline.earlier().isEmpty();
     double share = history ? 0.5 : 1;
     List<String> notes = new ArrayList<>();
-    List<Possibility> learnt =
+    Optional<Beliefs> before =
         history
-            ? learnt(job, timeline, seed, new PartOfProgress(progress, 0, 1 - share), notes)
-            : List.of();
+            ? Optional.of(before(job, timeline, seed, new PartOfProgress(progress, 0, 1 - share)))
+            : Optional.empty();
+    List<Possibility> learnt = before.map(beliefs -> learnt(beliefs, notes)).orElse(List.of());
     Ranking ranking =
         rankings.rank(checked(job, timeline), seed, new PartOfProgress(progress, 1 - share, share));
     notes.addAll(ranking.notes());
@@ -60,6 +61,7 @@ public final class RepairCheckService implements RepairChecker {
         bands(Possibility.before(job.circuit(), job.gauge(), seed, WAYS), tests, seed),
         learnt.isEmpty() ? List.of() : bands(learnt, tests, seed),
         ranking,
+        before.map(Beliefs::ranking),
         notes);
   }
 
@@ -75,11 +77,13 @@ public final class RepairCheckService implements RepairChecker {
         .toList();
   }
 
-  /** Ways this circuit may be after its last session before, as often as they are believed. */
-  private List<Possibility> learnt(
-      Job job, Timeline timeline, long seed, Progress progress, List<String> notes) {
+  private Beliefs before(Job job, Timeline timeline, long seed, Progress progress) {
     Session last = timeline.earlier().get(timeline.earlier().size() - 1);
-    Beliefs beliefs = rankings.believe(job.withTests(last.tests()), seed, WAYS, progress);
+    return rankings.believe(job.withTests(last.tests()), seed, WAYS, progress);
+  }
+
+  /** Ways this circuit may be after its last session before, as often as they are believed. */
+  private static List<Possibility> learnt(Beliefs beliefs, List<String> notes) {
     if (beliefs.ranking().verdict().kind() == Verdict.Kind.UNEXPLAINED) {
       notes.add(
           "None of the listed faults explains the tests before, so nothing was learnt from them.");

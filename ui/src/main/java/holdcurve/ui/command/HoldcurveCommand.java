@@ -22,6 +22,7 @@ import picocli.CommandLine.Spec;
       WhatIfCommand.class,
       CheckCommand.class,
       RefitCommand.class,
+      ReportCommand.class,
       SimulateCommand.class,
       FaultsCommand.class,
       BenchSheetCommand.class,

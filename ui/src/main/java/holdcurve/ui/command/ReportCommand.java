@@ -1,0 +1,66 @@
+package holdcurve.ui.command;
+
+import holdcurve.file.JobReader;
+import holdcurve.infer.RankingService;
+import holdcurve.job.Job;
+import holdcurve.repair.RepairCheck;
+import holdcurve.repair.RepairCheckService;
+import holdcurve.ui.report.JobReport;
+import holdcurve.ui.report.ReportFiles;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Writes the report of a job. */
+@Command(
+    name = "report",
+    description = {
+      "Writes the report of a job as one HTML page and as PDF, to print and to sign.",
+      "  holdcurve report my-car.job.json --out reports"
+    },
+    mixinStandardHelpOptions = true)
+final class ReportCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Mixin private Plugins plugins;
+
+  @Parameters(paramLabel = "JOB", description = "A job (*.job.json).")
+  private Path file;
+
+  @Option(
+      names = "--out",
+      paramLabel = "FOLDER",
+      description = "Where to write it (default: beside the job).")
+  private Path folder;
+
+  @Option(
+      names = "--seed",
+      paramLabel = "N",
+      defaultValue = "1",
+      description = "Seed of the random numbers (default: ${DEFAULT-VALUE}).")
+  private long seed;
+
+  @Override
+  public Integer call() {
+    Job job = JobReader.read(file);
+    ReportFiles files = ReportFiles.beside(file, Optional.ofNullable(folder));
+    ProgressLine progress = new ProgressLine(spec.commandLine().getErr());
+    RepairCheck check =
+        new RepairCheckService(new RankingService(plugins.catalogue()))
+            .check(job, Optional.empty(), seed, progress);
+    progress.clear();
+    files.write(new JobReport(job, check, LocalDate.now()));
+    PrintWriter out = spec.commandLine().getOut();
+    out.println("Written to " + files.html() + " and " + files.pdf() + ".");
+    out.flush();
+    return 0;
+  }
+}

@@ -1,0 +1,29 @@
+package holdcurve.ui.report;
+
+import holdcurve.circuit.Part;
+import holdcurve.circuit.Ports;
+import holdcurve.job.Job;
+import java.util.List;
+
+/** The parts of the circuit, with what was stated of them. */
+final class CircuitSection {
+  private CircuitSection() {}
+
+  static Html html(Job job) {
+    return Html.all(
+        Html.of("div.together", Html.of("h2", "Circuit"), Html.of("p", job.circuit().title())),
+        Html.table(
+            "parts",
+            List.of("Part", "Kind", "Place", "Stated"),
+            job.circuit().parts().stream().map(CircuitSection::row).toList()));
+  }
+
+  private static List<Html> row(Part part) {
+    String place = part.kind().ports() == Ports.TWO ? part.from() + " → " + part.to() : part.from();
+    return List.of(
+        Html.text(part.id()),
+        Html.text(part.kind().title()),
+        Html.text(place),
+        Html.text(ReportFigures.stated(part)));
+  }
+}

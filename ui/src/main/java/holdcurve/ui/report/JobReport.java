@@ -1,0 +1,14 @@
+package holdcurve.ui.report;
+
+import holdcurve.job.Job;
+import holdcurve.repair.RepairCheck;
+import java.time.LocalDate;
+
+/**
+ * What a report tells of.
+ *
+ * @param job the job
+ * @param check of its last tests, with their ranking
+ * @param printed date of the report
+ */
+public record JobReport(Job job, RepairCheck check, LocalDate printed) {}

@@ -1,0 +1,84 @@
+package holdcurve.ui.report;
+
+import holdcurve.circuit.Part;
+import holdcurve.circuit.Property;
+import holdcurve.circuit.Unit;
+import holdcurve.infer.FaultSize;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** Numbers with their units, as a report shows them. */
+final class ReportFigures {
+  private ReportFigures() {}
+
+  /**
+   * @param pressure [Pa]
+   */
+  static String bar(double pressure) {
+    return String.format(Locale.ROOT, "%.2f bar", pressure / 1e5);
+  }
+
+  /**
+   * A pressure that is a round number.
+   *
+   * @param pressure [Pa]
+   */
+  static String roundBar(double pressure) {
+    return plain(pressure / 1e5, 3) + " bar";
+  }
+
+  /**
+   * @param time [s]
+   */
+  static String minutes(double time) {
+    return plain(time / 60, 2) + " min";
+  }
+
+  static String percent(double probability) {
+    if (probability > 0.995) {
+      return "over 99 %";
+    }
+    return probability < 0.01 ? "under 1 %" : Math.round(100 * probability) + " %";
+  }
+
+  /** How bad a fault is, with its 90 % range. */
+  static String size(FaultSize size) {
+    Unit unit = size.unit();
+    return String.format(
+        Locale.ROOT,
+        "%s: %s %s (%s to %s)",
+        size.name(),
+        plain(unit.fromSi(size.value().middle()), 2),
+        unit.symbol(),
+        plain(unit.fromSi(size.value().low()), 2),
+        plain(unit.fromSi(size.value().high()), 2));
+  }
+
+  /** What the circuit file states of a part. */
+  static String stated(Part part) {
+    return part.kind().properties().stream()
+        .filter(part::states)
+        .map(property -> stated(property, part.value(property)))
+        .collect(Collectors.joining(", "));
+  }
+
+  private static String stated(Property property, double value) {
+    String name = property.stem().replace('_', ' ');
+    if (property.unit() == Unit.FLAG) {
+      return value != 0 ? name : "not " + name;
+    }
+    return (name + " " + plain(property.unit().fromSi(value), 4) + " " + property.unit().symbol())
+        .strip();
+  }
+
+  private static String plain(double value, int digits) {
+    return value == 0
+        ? "0"
+        : new BigDecimal(value)
+            .round(new MathContext(Math.max(digits, (int) Math.ceil(Math.log10(Math.abs(value))))))
+            .stripTrailingZeros()
+            .toPlainString();
+  }
+}

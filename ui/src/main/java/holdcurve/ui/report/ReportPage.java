@@ -1,0 +1,129 @@
+package holdcurve.ui.report;
+
+import holdcurve.job.Job;
+import holdcurve.repair.CheckVerdict;
+import holdcurve.repair.RepairCheck;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+
+/** The report as one HTML page that needs no other file. */
+public final class ReportPage {
+  private final Job job;
+  private final RepairCheck check;
+  private final JobReport report;
+
+  private ReportPage(JobReport report) {
+    this.report = report;
+    this.job = report.job();
+    this.check = report.check();
+  }
+
+  /** Well-formed HTML, encoded as UTF-8 when written. */
+  public static String html(JobReport report) {
+    return new ReportPage(report).html();
+  }
+
+  private String html() {
+    Html head =
+        Html.all(
+            new Html("<meta charset=\"UTF-8\"/>\n"),
+            Html.of("title", job.title() + " – hold test report"),
+            new Html("<style>\n" + style() + "</style>\n"));
+    return "<!DOCTYPE html>\n<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en\">\n"
+        + Html.of("head", head).code()
+        + Html.of("body", body()).code()
+        + "</html>\n";
+  }
+
+  private static String style() {
+    try (InputStream in = ReportPage.class.getResourceAsStream("report.css")) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private Html body() {
+    TestSections tests = new TestSections(job, check);
+    RankingSection ranking = new RankingSection(check);
+    return Html.all(
+        Html.of("p.kicker", "Hold test report"),
+        Html.of("h1", job.title()),
+        Html.of(
+            "p.muted", "Circuit: " + job.circuit().title() + ". Printed " + report.printed() + "."),
+        verdict(),
+        tests.record(),
+        tests.curves(),
+        ranking.html(),
+        notes(),
+        CircuitSection.html(job),
+        RefitSection.html(job.upkeep(), cautions()),
+        signatures());
+  }
+
+  private Html verdict() {
+    CheckVerdict verdict = check.verdict();
+    String word =
+        switch (verdict.kind()) {
+          case HOLDS -> "Holds";
+          case FAULTY -> "Does not hold";
+          case CANNOT_SAY -> "Not settled";
+        };
+    return Html.of(
+        "div.verdict",
+        Html.of("p.word", word),
+        Html.of("p", verdict.sentence()),
+        Html.of("p", verdict.next()));
+  }
+
+  private Html notes() {
+    return Html.all(
+        Html.of("h2", "What it rests on"),
+        Html.of(
+            "p",
+            "Gauge to "
+                + ReportFigures.roundBar(job.gauge().range())
+                + ", class "
+                + Math.round(job.gauge().accuracyClass() * 1000) / 10.0
+                + ", read to "
+                + ReportFigures.roundBar(job.gauge().resolution())
+                + ". Chances weigh every listed fault by how well it foretells the readings, with"
+                + " hose stretch, fuel temperature, gauge error and seats left open within what is"
+                + " usual. What the circuit description leaves unsaid takes its usual value with a"
+                + " wide range."),
+        Html.of(
+            "ul.small",
+            Html.all(check.notes().stream().map(note -> Html.of("li", note)).toList())));
+  }
+
+  private static Html cautions() {
+    return Html.of(
+        "div.caution",
+        Html.of("p.word", "Before you work on it"),
+        Html.all(
+            List.of(
+                    "Petrol and its vapour ignite: no flame or spark, air the room, extinguisher at"
+                        + " hand, cold engine, eye protection. Relieve the pressure before opening"
+                        + " a joint.",
+                    "A pump run by a bridged relay has lost its crash and stall cut-out: fused"
+                        + " lead, never unattended. Clamp only flexible hose in sound condition,"
+                        + " with smooth jaws; never rigid or plastic line.",
+                    "Local codes and a licensed technician decide where they differ.")
+                .stream()
+                .map(text -> Html.of("p", text))
+                .toList()));
+  }
+
+  private static Html signatures() {
+    return Html.of(
+        "table.sign",
+        Html.of(
+            "tr",
+            Html.of("td", Html.of("p", "Tested by, date")),
+            Html.of("td", Html.of("p", "Repair done by, date")),
+            Html.of("td", Html.of("p", "Seen by the owner, date"))));
+  }
+}

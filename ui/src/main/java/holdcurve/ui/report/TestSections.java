@@ -1,0 +1,163 @@
+package holdcurve.ui.report;
+
+import holdcurve.finding.Finding;
+import holdcurve.infer.HoldCurve;
+import holdcurve.infer.Ranking;
+import holdcurve.infer.Suspect;
+import holdcurve.job.HoldTest;
+import holdcurve.job.Job;
+import holdcurve.job.Repair;
+import holdcurve.log.Reading;
+import holdcurve.repair.HoldTable;
+import holdcurve.repair.PassMark;
+import holdcurve.repair.RepairCheck;
+import holdcurve.repair.Session;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** What was done and read, in order, and the curves. */
+final class TestSections {
+  private final Job job;
+  private final RepairCheck check;
+
+  TestSections(Job job, RepairCheck check) {
+    this.job = job;
+    this.check = check;
+  }
+
+  Html record() {
+    List<List<Html>> rows = new ArrayList<>();
+    check.timeline().earlier().forEach(session -> session.tests().forEach(t -> rows.add(row(t))));
+    check.timeline().checked().tests().forEach(test -> rows.add(row(test)));
+    return Html.all(
+        Html.of("h2", "Tests"),
+        Html.table(
+            "tests", List.of("Date", "Test", "Clamped", "Watched", "Start", "End", "Notes"), rows),
+        list("Repairs", job.upkeep().repairs().stream().map(TestSections::words).toList()),
+        list(
+            "Seen, counted and drawn off", job.findings().stream().map(Finding::inWords).toList()));
+  }
+
+  private static List<Html> row(HoldTest test) {
+    List<Reading> hold = test.log().hold();
+    String temperature =
+        test.fuelTemperature().isPresent()
+            ? Math.round(test.fuelTemperature().getAsDouble() - 273.15) + " °C"
+            : "";
+    return Stream.of(
+            test.date(),
+            test.id(),
+            test.clamped().isEmpty() ? "nothing" : String.join(", ", test.clamped()),
+            ReportFigures.minutes(test.log().holdSpan()),
+            ReportFigures.bar(hold.get(0).pressure()),
+            ReportFigures.bar(hold.get(hold.size() - 1).pressure()),
+            (temperature + " " + test.notes()).strip())
+        .map(Html::text)
+        .toList();
+  }
+
+  private static String words(Repair repair) {
+    return Stream.of(repair.date().toString(), repair.part(), repair.note())
+        .filter(word -> !word.isEmpty())
+        .reduce((a, b) -> a + ", " + b)
+        .orElse("");
+  }
+
+  private static Html list(String title, List<String> items) {
+    return items.isEmpty()
+        ? Html.NOTHING
+        : Html.all(
+            Html.of("h3", title),
+            Html.of("ul", Html.all(items.stream().map(item -> Html.of("li", item)).toList())));
+  }
+
+  Html curves() {
+    List<Html> drawings = new ArrayList<>();
+    List<HoldTest> tests = check.timeline().checked().tests();
+    for (int i = 0; i < tests.size(); i++) {
+      drawings.add(checked(i));
+    }
+    before().ifPresent(session -> session.tests().forEach(test -> drawings.add(before(test))));
+    return Html.all(Html.of("h2", "Curves"), Html.all(drawings));
+  }
+
+  private Optional<Session> before() {
+    List<Session> earlier = check.timeline().earlier();
+    return check.before().map(ranking -> earlier.get(earlier.size() - 1));
+  }
+
+  private Html checked(int i) {
+    HoldTable table = HoldTable.of(check, i);
+    String legend =
+        "Dots: readings. Band and line: nine in ten readings, and the middle, of a sound circuit of"
+            + " this description."
+            + (table.remembered().isPresent()
+                ? " Dashed: likewise by this circuit's own history."
+                : "")
+            + table
+                .last()
+                .map(last -> " Crosses: " + (last.date() + " " + last.id()).strip() + ".")
+                .orElse("");
+    return figure(
+        title(table.test()),
+        HoldDrawing.of(
+            table.test(), Optional.of(table.described()), table.remembered(), table.last()),
+        Html.all(Html.of("p.small", legend), mark(table.test())));
+  }
+
+  /** A hold from before, with what its likeliest explanation foretells. */
+  private Html before(HoldTest test) {
+    Ranking ranking = check.before().orElseThrow();
+    Suspect first = ranking.suspects().get(0);
+    Optional<HoldCurve> curve =
+        first.curves().stream().filter(c -> c.test().equals(test.id())).findFirst();
+    return figure(
+        title(test),
+        HoldDrawing.of(test, curve, Optional.empty(), Optional.empty()),
+        Html.of(
+            "p.small",
+            "Dots: readings. Band and line: nine in ten readings, and the middle, if this is true: "
+                + first.name()
+                + "."));
+  }
+
+  private static Html figure(String title, Html drawing, Html words) {
+    return Html.of("div.figure", Html.of("h3", title), drawing, words);
+  }
+
+  private static String title(HoldTest test) {
+    String clamps =
+        test.clamped().isEmpty()
+            ? "nothing clamped"
+            : String.join(" and ", test.clamped()) + " clamped";
+    return (test.date() + " " + test.id()).strip() + ", " + clamps;
+  }
+
+  private Html mark(HoldTest test) {
+    return Html.all(
+        check.marks().stream()
+            .filter(mark -> mark.test().equals(test.id()))
+            .map(mark -> Html.of("p", sentence(mark)))
+            .toList());
+  }
+
+  private String sentence(PassMark mark) {
+    String limit =
+        "Pass limit "
+            + ReportFigures.bar(check.limit().pressure())
+            + " after "
+            + ReportFigures.minutes(check.limit().time())
+            + ": ";
+    return switch (mark.outcome()) {
+      case PASSES -> limit + "passes with " + ReportFigures.bar(mark.reading()) + ".";
+      case WITHIN_GAUGE_ERROR ->
+          limit
+              + ReportFigures.bar(mark.reading())
+              + ", below it by less than the gauge may be off.";
+      case FAILS -> limit + "does not pass with " + ReportFigures.bar(mark.reading()) + ".";
+      case TOO_SHORT -> limit + "the hold ended before.";
+    };
+  }
+}
