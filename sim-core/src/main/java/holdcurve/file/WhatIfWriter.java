@@ -1,12 +1,18 @@
 package holdcurve.file;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import holdcurve.circuit.Unit;
 import holdcurve.infer.HoldCurve;
 import holdcurve.infer.Interval;
+import holdcurve.plan.CostPlan;
+import holdcurve.plan.OrderNode;
 import holdcurve.whatif.Comparison;
 import holdcurve.whatif.Outlook;
+import holdcurve.whatif.RepairChances;
+import holdcurve.whatif.RepairOffer;
+import java.util.Optional;
 
 /** Writes a comparison as JSON, in bar and seconds. */
 public final class WhatIfWriter {
@@ -14,17 +20,68 @@ public final class WhatIfWriter {
 
   private WhatIfWriter() {}
 
-  /** The comparison as JSON text of format {@value Comparison#FORMAT}. */
-  public static String json(Comparison comparison, long seed) {
+  /**
+   * Results as JSON text of format {@value Comparison#FORMAT}.
+   *
+   * @param comparison before and after, if something was changed
+   * @param chances of repairs, if a list was given
+   * @param order the cheapest, likewise
+   */
+  public static String json(
+      String title,
+      long seed,
+      Optional<Comparison> comparison,
+      Optional<RepairChances> chances,
+      Optional<CostPlan> order) {
     ObjectNode root = MAPPER.createObjectNode();
     root.put("format", Comparison.FORMAT);
-    root.put("title", comparison.title());
+    root.put("title", title);
     root.put("seed", seed);
-    comparison.changes().forEach(root.withArray("changes")::add);
-    add(root.putObject("before"), comparison.before());
-    add(root.putObject("after"), comparison.after());
-    comparison.notes().forEach(root.withArray("notes")::add);
+    comparison.ifPresent(
+        c -> {
+          c.changes().forEach(root.withArray("changes")::add);
+          add(root.putObject("before"), c.before());
+          add(root.putObject("after"), c.after());
+          c.notes().forEach(root.withArray("notes")::add);
+        });
+    chances.ifPresent(c -> add(root, c));
+    order.ifPresent(o -> add(root.putObject("cheapest_order"), o));
     return JsonNumbers.print(root);
+  }
+
+  private static void add(ObjectNode root, RepairChances chances) {
+    root.put("pass_probability_unrepaired", JsonNumbers.rounded(chances.passes(0)));
+    ArrayNode repairs = root.putArray("repairs");
+    for (int i = 0; i < chances.offers().size(); i++) {
+      RepairOffer offer = chances.offers().get(i);
+      ObjectNode node = repairs.addObject();
+      node.put("name", offer.name());
+      node.put("price", offer.price());
+      node.put("minutes", offer.minutes());
+      node.put("pass_probability", JsonNumbers.rounded(chances.passes(1 << i)));
+    }
+  }
+
+  private static void add(ObjectNode node, CostPlan order) {
+    node.put("currency", order.currency());
+    node.put("expected_cost", JsonNumbers.rounded(order.expectedCost()));
+    node.put("expected_cost_without_tests", JsonNumbers.rounded(order.withoutTests()));
+    node.put("solved_probability", JsonNumbers.rounded(order.solved()));
+    order.first().ifPresent(first -> add(node.putObject("first"), first));
+    order.assumptions().forEach(node.withArray("assumptions")::add);
+  }
+
+  private static void add(ObjectNode node, OrderNode step) {
+    node.put("action", step.action());
+    node.put("kind", step.isTest() ? "test" : "repair");
+    node.put("cost", JsonNumbers.rounded(step.cost()));
+    ArrayNode outcomes = node.putArray("outcomes");
+    for (OrderNode.Next next : step.branches()) {
+      ObjectNode branch = outcomes.addObject();
+      branch.put("outcome", next.outcome());
+      branch.put("probability", JsonNumbers.rounded(next.probability()));
+      next.then().ifPresent(then -> add(branch.putObject("then"), then));
+    }
   }
 
   private static void add(ObjectNode node, Outlook outlook) {

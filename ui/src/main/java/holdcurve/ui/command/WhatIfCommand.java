@@ -3,11 +3,14 @@ package holdcurve.ui.command;
 import holdcurve.check.InputException;
 import holdcurve.circuit.Circuit;
 import holdcurve.fault.FaultCatalogue;
+import holdcurve.fault.LeakFault;
 import holdcurve.file.CircuitReader;
 import holdcurve.file.JobReader;
+import holdcurve.file.PriceListReader;
 import holdcurve.file.SafeFile;
 import holdcurve.file.WhatIfWriter;
 import holdcurve.infer.Belief;
+import holdcurve.infer.Beliefs;
 import holdcurve.infer.Hypothesis;
 import holdcurve.infer.Possibility;
 import holdcurve.infer.RankingService;
@@ -16,12 +19,16 @@ import holdcurve.job.Job;
 import holdcurve.pass.PassLimit;
 import holdcurve.whatif.Change;
 import holdcurve.whatif.Comparison;
+import holdcurve.whatif.PriceList;
 import holdcurve.whatif.WhatIf;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -60,10 +67,29 @@ final class WhatIfCommand implements Callable<Integer> {
 
   @Mixin private ChangeOptions changes;
 
+  @Option(
+      names = "--parts",
+      paramLabel = "FILE",
+      description =
+          "Repairs with your prices (JSON or CSV): the chance that the hold passes after each, and"
+              + " the order of tests and repairs that costs least.")
+  private Path prices;
+
+  @Option(
+      names = "--per-hour",
+      paramLabel = "PRICE",
+      description = "What an hour of work counts, instead of what the file says.")
+  private Double perHour;
+
   @Mixin private Output output;
 
-  /** What is asked about. */
-  private record Asked(String title, Circuit circuit, List<Belief> beliefs) {}
+  /**
+   * What is asked about.
+   *
+   * @param believed what is believed of a job; absent for a circuit alone
+   */
+  private record Asked(
+      String title, Circuit circuit, List<Belief> beliefs, Optional<Beliefs> believed) {}
 
   @Override
   public Integer call() {
@@ -78,17 +104,49 @@ final class WhatIfCommand implements Callable<Integer> {
     Job job = jobFile == null ? null : JobReader.read(jobFile);
     Circuit circuit = job == null ? CircuitReader.read(circuitFile) : job.circuit();
     Change change = changes.change(circuit, catalogue);
+    Optional<PriceList> list = Optional.ofNullable(prices).map(f -> read(f, circuit, catalogue));
     Asked asked = job == null ? sound(circuit) : believed(job, catalogue);
-    Comparison comparison =
-        new WhatIf(asked.beliefs(), limit(job), output.seed)
-            .compare(asked.title(), circuit, change);
+    Optional<Comparison> comparison =
+        change.isNone() && list.isPresent()
+            ? Optional.empty()
+            : Optional.of(
+                new WhatIf(asked.beliefs(), limit(job), output.seed)
+                    .compare(asked.title(), circuit, change));
+    Optional<Offers> offers =
+        list.flatMap(l -> asked.believed().map(b -> Offers.of(b, l, limit(job), output.seed)));
     PrintWriter out = spec.commandLine().getOut();
-    WhatIfText.print(comparison, out);
+    comparison.ifPresent(c -> WhatIfText.print(c, out));
+    offers.ifPresent(o -> new OffersText(out).print(asked.title(), o));
     out.flush();
     if (output.json != null) {
-      SafeFile.write(output.json, WhatIfWriter.json(comparison, output.seed));
+      SafeFile.write(
+          output.json,
+          WhatIfWriter.json(
+              asked.title(),
+              output.seed,
+              comparison,
+              offers.map(Offers::chances),
+              offers.map(Offers::order)));
     }
     return 0;
+  }
+
+  private PriceList read(Path file, Circuit circuit, FaultCatalogue catalogue) {
+    if (jobFile == null) {
+      throw InputException.at(
+          "command line",
+          "--parts " + file,
+          "a circuit alone has no fault to repair",
+          "name a job with its hold tests");
+    }
+    if (perHour != null && !(perHour >= 0 && perHour <= 1e6)) {
+      throw InputException.at(
+          "command line", "--per-hour " + perHour, "that is no price", "give a number from 0");
+    }
+    Set<String> faults =
+        catalogue.faults().stream().map(LeakFault::id).collect(Collectors.toSet());
+    PriceList list = PriceListReader.read(file, circuit, faults);
+    return perHour == null ? list : list.withPerHour(perHour);
   }
 
   private static Function<Circuit, PassLimit> limit(Job job) {
@@ -101,14 +159,13 @@ final class WhatIfCommand implements Callable<Integer> {
     Hypothesis none = new Hypothesis(List.of(), 1);
     List<Possibility> draws =
         Possibility.before(circuit, GaugeSpec.usual(), output.seed, 2 * DRAWS);
-    return new Asked(circuit.title(), circuit, List.of(new Belief(none, 1, draws)));
+    return new Asked(circuit.title(), circuit, List.of(new Belief(none, 1, draws)), Optional.empty());
   }
 
   private Asked believed(Job job, FaultCatalogue catalogue) {
     ProgressLine progress = new ProgressLine(spec.commandLine().getErr());
-    List<Belief> beliefs =
-        new RankingService(catalogue).believe(job, output.seed, DRAWS, progress).beliefs();
+    Beliefs beliefs = new RankingService(catalogue).believe(job, output.seed, DRAWS, progress);
     progress.clear();
-    return new Asked(job.title(), job.circuit(), beliefs);
+    return new Asked(job.title(), job.circuit(), beliefs.beliefs(), Optional.of(beliefs));
   }
 }
