@@ -26,6 +26,10 @@ import java.util.Set;
 final class FollowedOrder {
   static final double CERTAIN = 0.9;
 
+  /** The cases have one fault, and both orders may know it. */
+  private static final FaultPriors ONE_FAULT =
+      new FaultPriors(FaultPriors.shipped().sound(), 0, FaultPriors.shipped().prevalence());
+
   private final Job full;
   private final String fault;
   private final Map<List<Integer>, Beliefs> known = new HashMap<>();
@@ -109,7 +113,7 @@ final class FollowedOrder {
 
   private Beliefs believe(List<Integer> done) {
     List<HoldTest> tests = done.stream().map(i -> full.tests().get(i)).toList();
-    return new RankingService(FaultCatalogue.load(), FaultPriors.shipped(), 1)
+    return new RankingService(FaultCatalogue.load(), ONE_FAULT, 1)
         .believe(full.withTests(tests), 1, 40, Progress.NONE);
   }
 }

@@ -156,8 +156,7 @@ public final class PriceListReader {
     part.ifPresent(id -> checkPart(place, id));
     List<String> cures = new ArrayList<>();
     cell(row, "cures")
-        .ifPresent(
-            all -> List.of(all.split("[;| ]+")).forEach(f -> cures.add(checked(place, f))));
+        .ifPresent(all -> List.of(all.split("[;| ]+")).forEach(f -> cures.add(checked(place, f))));
     if (part.isEmpty() && cures.isEmpty()) {
       throw InputException.at(
           file.toString(),

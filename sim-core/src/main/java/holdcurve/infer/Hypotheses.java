@@ -67,7 +67,9 @@ final class Hypotheses {
     for (Candidate c : candidates) {
       list.add(new Hypothesis(List.of(c.member()), single * c.weight() / sum));
     }
-    addPairs(list);
+    if (priors.pair() > 0) {
+      addPairs(list);
+    }
     return list;
   }
 

@@ -79,11 +79,16 @@ public final class Possibility {
    * description leaves open.
    */
   public static List<Possibility> before(Circuit circuit, GaugeSpec gauge, long seed, int count) {
+    return before(circuit, gauge, new Hypothesis(List.of(), 1), seed, count);
+  }
+
+  /** Likewise, of a circuit in which a hypothesis is true. */
+  public static List<Possibility> before(
+      Circuit circuit, GaugeSpec gauge, Hypothesis hypothesis, long seed, int count) {
     HoldTest any = HoldTest.of("hold", Set.of(), new GaugeLog("none", List.of(), 0));
     Job job = new Job(circuit.title(), circuit, gauge, List.of(any), Map.of(), List.of());
-    Hypothesis sound = new Hypothesis(List.of(), 1);
     UnknownPriors priors = UnknownPriors.usual();
-    HypothesisModel model = new HypothesisModel(JobModel.planned(job), sound, priors);
+    HypothesisModel model = new HypothesisModel(JobModel.planned(job), hypothesis, priors);
     RandomGenerator random = new Well19937c(seed);
     List<Possibility> possibilities = new ArrayList<>();
     for (int i = 0; i < count; i++) {

@@ -86,12 +86,7 @@ public final class CheapestOrder {
     RepairOrder.Solution plain = repairs.new Solution(prior);
     Way best = way(prior, MOST_TESTS, new HashSet<>());
     return new CostPlan(
-        prices.currency(),
-        best.cost(),
-        plain.cost(),
-        best.solved(),
-        best.first(),
-        assumptions());
+        prices.currency(), best.cost(), plain.cost(), best.solved(), best.first(), assumptions());
   }
 
   private List<String> assumptions() {
@@ -104,7 +99,10 @@ public final class CheapestOrder {
             + " is known what is wrong.",
         prices.perHour() > 0
             ? String.format(
-                Locale.ROOT, "An hour of work counts %.2f %s.", prices.perHour(), prices.currency())
+                    Locale.ROOT,
+                    "An hour of work counts %.2f %s.",
+                    prices.perHour(),
+                    prices.currency())
                 .replace(" .", ".")
             : "Your own time counts nothing: state a price of an hour to change that.",
         "A repair cures its fault for certain; one that wasn't needed changes nothing.");

@@ -8,8 +8,8 @@ import java.util.Optional;
 
 /**
  * The cheapest order of repairs under given beliefs: each is followed by a hold, and the first that
- * passes ends it. Exact, by working back from the set of all repairs: V(S) = min_r c_r + F(S∪r)/F(S)
- * V(S∪r), with F(S) the probability that the hold fails after the repairs S.
+ * passes ends it. Exact, by working back from the set of all repairs: V(S) = min_r c_r +
+ * F(S∪r)/F(S) V(S∪r), with F(S) the probability that the hold fails after the repairs S.
  */
 final class RepairOrder {
   /** Repairs that would help with less than this share of what still fails are not tried [-]. */

@@ -137,7 +137,7 @@ final class Separation {
   private String shape() {
     return sound > 0.05
         ? " What it tells is whether there is a leak at all, and something by the shape of the"
-              + " fall."
+            + " fall."
         : " What it tells is in the shape of the fall.";
   }
 

@@ -37,9 +37,7 @@ public final class RepairChances {
     this.offers = List.copyOf(offers);
     List<Weighted> draws = Weighted.of(beliefs, DRAWS, seed);
     Tried[] tried = new Tried[draws.size()];
-    IntStream.range(0, tried.length)
-        .parallel()
-        .forEach(i -> tried[i] = tried(draws.get(i), limit));
+    IntStream.range(0, tried.length).parallel().forEach(i -> tried[i] = tried(draws.get(i), limit));
     double sum = draws.stream().mapToDouble(Weighted::weight).sum();
     for (Tried one : tried) {
       String id = one.draw().possibility().hypothesis().id();

@@ -19,8 +19,7 @@ record Offers(PriceList prices, PassLimit limit, RepairChances chances, CostPlan
     PassLimit limit = limits.apply(circuit);
     RepairChances chances =
         new RepairChances(beliefs.beliefs(), circuit, limit, prices.offers(), seed);
-    CostPlan order =
-        CheapestOrder.of(Planner.plan(beliefs, seed, Progress.NONE), chances, prices);
+    CostPlan order = CheapestOrder.of(Planner.plan(beliefs, seed, Progress.NONE), chances, prices);
     return new Offers(prices, limit, chances, order);
   }
 }

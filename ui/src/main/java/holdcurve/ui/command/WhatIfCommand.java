@@ -42,7 +42,8 @@ import picocli.CommandLine.Spec;
     description = {
       "Compares hold, build-up and rail pressure before and after a change.",
       "  holdcurve whatif my-car.job.json --replace check-valve",
-      "  holdcurve whatif --circuit my-car.circuit.json --set feed-hose.length_m=1.5 --fuel petrol-e10"
+      "  holdcurve whatif --circuit my-car.circuit.json --set feed-hose.length_m=1.5 --fuel"
+          + " petrol-e10"
     },
     mixinStandardHelpOptions = true)
 final class WhatIfCommand implements Callable<Integer> {
@@ -143,8 +144,7 @@ final class WhatIfCommand implements Callable<Integer> {
       throw InputException.at(
           "command line", "--per-hour " + perHour, "that is no price", "give a number from 0");
     }
-    Set<String> faults =
-        catalogue.faults().stream().map(LeakFault::id).collect(Collectors.toSet());
+    Set<String> faults = catalogue.faults().stream().map(LeakFault::id).collect(Collectors.toSet());
     PriceList list = PriceListReader.read(file, circuit, faults);
     return perHour == null ? list : list.withPerHour(perHour);
   }
@@ -159,7 +159,8 @@ final class WhatIfCommand implements Callable<Integer> {
     Hypothesis none = new Hypothesis(List.of(), 1);
     List<Possibility> draws =
         Possibility.before(circuit, GaugeSpec.usual(), output.seed, 2 * DRAWS);
-    return new Asked(circuit.title(), circuit, List.of(new Belief(none, 1, draws)), Optional.empty());
+    return new Asked(
+        circuit.title(), circuit, List.of(new Belief(none, 1, draws)), Optional.empty());
   }
 
   private Asked believed(Job job, FaultCatalogue catalogue) {

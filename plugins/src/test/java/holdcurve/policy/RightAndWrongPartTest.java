@@ -1,0 +1,124 @@
+package holdcurve.policy;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import holdcurve.circuit.Circuit;
+import holdcurve.circuit.Condition;
+import holdcurve.circuit.Unit;
+import holdcurve.fault.FaultCatalogue;
+import holdcurve.fault.LeakFault;
+import holdcurve.file.JobReader;
+import holdcurve.hold.HoldSetup;
+import holdcurve.hold.HoldSimulator;
+import holdcurve.infer.Beliefs;
+import holdcurve.infer.Progress;
+import holdcurve.infer.RankingService;
+import holdcurve.job.EyeReadings;
+import holdcurve.job.HoldTest;
+import holdcurve.job.Job;
+import holdcurve.log.GaugeLog;
+import holdcurve.log.Reading;
+import holdcurve.model.NetworkAssembler.Detail;
+import holdcurve.part.Hose;
+import holdcurve.plan.CheapestOrder;
+import holdcurve.plan.CostPlan;
+import holdcurve.plan.Planner;
+import holdcurve.repair.CheckVerdict;
+import holdcurve.repair.RepairCheckService;
+import holdcurve.whatif.PriceList;
+import holdcurve.whatif.RepairChances;
+import holdcurve.whatif.RepairOffer;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/**
+ * The shipped scenario with a leaking check valve: the right part renewed passes the check, the
+ * wrong one doesn't, and the chances said so beforehand.
+ */
+class RightAndWrongPartTest {
+  private static final RepairOffer RIGHT = offer("new check valve", "check-valve", 45);
+  private static final RepairOffer WRONG = offer("new regulator", "regulator", 95);
+  private static final RankingService RANKINGS = new RankingService(FaultCatalogue.load());
+
+  private static Job job;
+  private static Beliefs beliefs;
+  private static RepairChances chances;
+
+  private static RepairOffer offer(String name, String part, double price) {
+    return new RepairOffer(name, Optional.of(part), List.of(), price, 30);
+  }
+
+  @BeforeAll
+  static void readAndRank() {
+    job =
+        JobReader.read(
+            Path.of(System.getProperty("holdcurve.root"), "scenarios/check-valve.job.json"));
+    beliefs = RANKINGS.believe(job, 1, Planner.DRAWS, Progress.NONE);
+    chances =
+        new RepairChances(
+            beliefs.beliefs(), job.circuit(), job.upkeep().pass(), List.of(RIGHT, WRONG), 1);
+  }
+
+  /** The car itself, with hoses a little stiffer than described, read by eye. */
+  private static Job after(boolean stillLeaking) {
+    Circuit car =
+        job.circuit()
+            .map(
+                part ->
+                    part.kind() == Hose.KIND
+                        ? part.with(Hose.SLOW_CREEP, 0.7 * part.value(Hose.SLOW_CREEP))
+                        : part);
+    Condition condition = Condition.sound(car);
+    if (stillLeaking) {
+      LeakFault leak = FaultCatalogue.load().byId("check-valve-seat").orElseThrow();
+      double[] size = {Unit.MILLILITRE_PER_MINUTE.toSi(0.27), 0.4};
+      condition = leak.apply(condition, leak.sites(car).get(0), size);
+    }
+    double[] times = IntStream.rangeClosed(0, 20).mapToDouble(i -> 30 * i).toArray();
+    double[] needle =
+        new HoldSimulator(Detail.FULL, 1e-6).readings(condition, HoldSetup.plain(2.06e5), times);
+    double[] read = EyeReadings.of(needle, job.gauge(), 5);
+    List<Reading> readings = new ArrayList<>();
+    for (int i = 0; i < times.length; i++) {
+      readings.add(Reading.of(times[i], read[i]));
+    }
+    return job.withTests(
+        List.of(HoldTest.of("after", Set.of(), new GaugeLog("after", readings, 0))));
+  }
+
+  private static CheckVerdict.Kind check(Job repaired) {
+    return new RepairCheckService(RANKINGS)
+        .check(repaired, Optional.empty(), 1, Progress.NONE)
+        .verdict()
+        .kind();
+  }
+
+  @Test
+  void rightPartPassesTheCheckAsForetold() {
+    assertTrue(chances.passes(1) > 0.5, "chance " + chances.passes(1));
+    assertEquals(CheckVerdict.Kind.HOLDS, check(after(false)));
+  }
+
+  @Test
+  void wrongPartFailsTheCheckAsForetold() {
+    assertTrue(chances.passes(2) < 0.05, "chance " + chances.passes(2));
+    assertNotEquals(CheckVerdict.Kind.HOLDS, check(after(true)));
+  }
+
+  @Test
+  void cheapestOrderBeginsWithTheRightPart() {
+    PriceList prices = new PriceList("crowns", 60, List.of(RIGHT, WRONG));
+    CostPlan order =
+        CheapestOrder.of(Planner.planHolds(beliefs, 1, Progress.NONE), chances, prices);
+    assertEquals("new check valve", order.first().orElseThrow().action());
+    assertTrue(order.expectedCost() <= order.withoutTests());
+  }
+}
