@@ -21,6 +21,17 @@ public final class EyeReadings {
   public static double[] of(double[] needle, GaugeSpec gauge, long seed) {
     RandomGenerator random = new Well19937c(seed);
     double offset = gauge.accuracyClass() * gauge.range() * (2 * random.nextDouble() - 1);
+    return of(needle, gauge, offset, random);
+  }
+
+  /**
+   * @param needle true needle positions [Pa gauge]
+   * @param offset the gauge's own error [Pa]
+   * @param random the eye's unsteadiness
+   * @return readings [Pa gauge], multiples of the resolution
+   */
+  public static double[] of(
+      double[] needle, GaugeSpec gauge, double offset, RandomGenerator random) {
     double[] read = new double[needle.length];
     for (int i = 0; i < read.length; i++) {
       double seen = needle[i] + offset + UNSTEADY * gauge.resolution() * random.nextGaussian();

@@ -1,0 +1,33 @@
+package holdcurve.practice;
+
+import holdcurve.circuit.Circuit;
+import holdcurve.circuit.Part;
+import holdcurve.circuit.Property;
+import org.apache.commons.math3.random.Well19937c;
+
+/** Makes a car that differs from its description, as every car does. */
+final class Spread {
+  /** Share of a property's spread by which cars of one description differ: assumed [-]. */
+  private static final double SHARE = 0.7;
+
+  private Spread() {}
+
+  /** Parts of one kind are of one make, and differ alike. */
+  static Circuit of(Circuit circuit, long seed) {
+    return circuit.map(part -> spread(part, seed));
+  }
+
+  private static Part spread(Part part, long seed) {
+    Part changed = part;
+    for (Property property : part.kind().properties()) {
+      if (!part.states(property) && property.spread() > 0) {
+        long own = seed * 31 + (part.kind().id() + "." + property.stem()).hashCode();
+        double z = new Well19937c(own).nextGaussian();
+        double value = part.value(property) * Math.exp(SHARE * property.spread() * z);
+        changed =
+            changed.with(property, Math.max(property.least(), Math.min(property.most(), value)));
+      }
+    }
+    return changed;
+  }
+}

@@ -1,0 +1,2 @@
+/** Hidden faults to learn on: exercises, what a learner does at one, and what it was worth. */
+package holdcurve.practice;
