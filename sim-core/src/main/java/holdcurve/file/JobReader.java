@@ -92,32 +92,10 @@ public final class JobReader {
 
   private Circuit readCircuit(JsonPlace root) {
     String remedy = "name the circuit file, such as \"my-car.circuit.json\"";
-    return CircuitReader.read(sibling(root.get("circuit", remedy), remedy));
+    return CircuitReader.read(Siblings.of(file, root.get("circuit", remedy), remedy));
   }
 
-  /**
-   * A file beside this one. A name can't climb out of the folders it lies in by more than the
-   * shipped layout needs.
-   */
-  private Path sibling(JsonPlace place, String remedy) {
-    String name = place.text(remedy);
-    Path named = Path.of(name);
-    if (named.isAbsolute()) {
-      throw place.bad("'" + name + "' is an absolute path", "write it relative to the job file");
-    }
-    Path folder = file.toAbsolutePath().normalize().getParent();
-    Path target = folder.resolve(named).normalize();
-    Path highest = folder.getParent() == null ? folder : folder.getParent();
-    if (!target.startsWith(highest)) {
-      throw place.bad(
-          "'" + name + "' leads out of the folder of the job",
-          "keep the file beside the job or in a folder beside it");
-    }
-    Path given = file.getParent();
-    return given == null ? named : given.resolve(named).normalize();
-  }
-
-  private static GaugeSpec gauge(JsonPlace place) {
+  static GaugeSpec gauge(JsonPlace place) {
     place.requireObject(
         "write { \"range_bar\": 4, \"class_percent\": 1.6, \"resolution_bar\": 0.02 }");
     place.allow(GAUGE_ENTRIES);
@@ -175,7 +153,7 @@ public final class JobReader {
     if (unfinished && test.find("log").isEmpty()) {
       return new GaugeLog(id, List.of(), 0);
     }
-    Path logFile = sibling(test.get("log", "name its log file"), "name its log file");
+    Path logFile = Siblings.of(file, test.get("log", "name its log file"), "name its log file");
     LogImport log =
         unfinished ? GaugeLogReader.readUnfinished(logFile) : GaugeLogReader.read(logFile);
     log.understood().stream()

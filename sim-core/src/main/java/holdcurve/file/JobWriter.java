@@ -61,7 +61,7 @@ public final class JobWriter {
         .orElseGet(() -> add(stem() + ".circuit.json", CircuitWriter.json(job.circuit())));
   }
 
-  private static void addGauge(ObjectNode node, GaugeSpec gauge) {
+  static void addGauge(ObjectNode node, GaugeSpec gauge) {
     node.put("range_bar", CircuitWriter.plain(gauge.range() / 1e5));
     node.put("class_percent", CircuitWriter.plain(gauge.accuracyClass() * 100));
     node.put("resolution_bar", CircuitWriter.plain(gauge.resolution() / 1e5));

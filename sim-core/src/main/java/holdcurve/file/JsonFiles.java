@@ -62,6 +62,20 @@ final class JsonFiles {
     }
   }
 
+  /**
+   * A value that stood in a file in another form.
+   *
+   * @param path where it stood
+   */
+  static JsonPlace part(String file, String path, String text) {
+    try {
+      return new JsonPlace(file, path, MAPPER.readTree(text));
+    } catch (JsonProcessingException e) {
+      throw InputException.because(
+          file, path, "not valid JSON: " + plain(e), "correct it there", e);
+    }
+  }
+
   /** As people and other programs like to read it: one entry a line, a line end at the end. */
   static String print(JsonNode node) {
     try {

@@ -137,7 +137,7 @@ class BadInputTest {
     Files.writeString(job, Files.readString(job).replace("log.csv", "../../../log.csv"));
     says(
         rank(),
-        "/car.job.json, tests[0].log: '../../../log.csv' leads out of the folder of the job; keep"
+        "/car.job.json, tests[0].log: '../../../log.csv' leads out of the folder of this file; keep"
             + " the file beside the job or in a folder beside it.");
   }
 

@@ -1,0 +1,58 @@
+package holdcurve.file;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import holdcurve.practice.Exercise;
+import holdcurve.practice.HiddenFault;
+import holdcurve.practice.Seal;
+import holdcurve.practice.Secret;
+import holdcurve.practice.Step;
+import holdcurve.practice.Steps;
+import java.nio.file.Path;
+import java.util.List;
+
+/** Writes {@code *.exercise.json} with its answer sealed. */
+public final class ExerciseWriter {
+  private ExerciseWriter() {}
+
+  /**
+   * @param circuit name of the circuit file as seen from the exercise's own folder
+   * @throws holdcurve.check.InputException if the file can't be written
+   */
+  public static void write(Path file, Exercise exercise, String circuit) {
+    SafeFile.write(file, json(exercise, circuit));
+  }
+
+  static String json(Exercise exercise, String circuit) {
+    ObjectNode root = JsonFiles.object();
+    root.put("format", Exercise.FORMAT);
+    root.put("title", exercise.title());
+    root.put("level", exercise.level());
+    root.put("story", exercise.story());
+    root.put("circuit", circuit);
+    JobWriter.addGauge(root.putObject("gauge"), exercise.gauge());
+    List<String> steps = exercise.steps().stream().map(Step::id).toList();
+    if (!steps.equals(Steps.of(exercise.circuit()).stream().map(Step::id).toList())) {
+      steps.forEach(root.withArray("steps")::add);
+    }
+    root.put("minutes", CircuitWriter.plain(exercise.minutes()));
+    root.put(ExerciseReader.SEALED, Seal.close(secret(exercise.secret()), exercise.story()));
+    return JsonFiles.print(root);
+  }
+
+  private static String secret(Secret secret) {
+    ObjectNode node = JsonFiles.object();
+    for (HiddenFault fault : secret.faults()) {
+      ObjectNode one = node.withArray("faults").addObject();
+      one.put("fault", fault.fault());
+      if (!fault.site().isEmpty()) {
+        one.put("site", fault.site());
+      }
+      if (!Double.isNaN(fault.size())) {
+        one.put("size", fault.size());
+      }
+    }
+    node.withArray("faults");
+    node.put("seed", secret.seed());
+    return node.toString();
+  }
+}

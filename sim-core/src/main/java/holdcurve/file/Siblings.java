@@ -1,0 +1,30 @@
+package holdcurve.file;
+
+import java.nio.file.Path;
+
+/** Files that a file names, relative to its own folder. */
+final class Siblings {
+  private Siblings() {}
+
+  /**
+   * A file named in another one. A name can't climb out of the folders it lies in by more than the
+   * shipped layout needs.
+   */
+  static Path of(Path file, JsonPlace place, String remedy) {
+    String name = place.text(remedy);
+    Path named = Path.of(name);
+    if (named.isAbsolute()) {
+      throw place.bad("'" + name + "' is an absolute path", "write it relative to this file");
+    }
+    Path folder = file.toAbsolutePath().normalize().getParent();
+    Path target = folder.resolve(named).normalize();
+    Path highest = folder.getParent() == null ? folder : folder.getParent();
+    if (!target.startsWith(highest)) {
+      throw place.bad(
+          "'" + name + "' leads out of the folder of this file",
+          "keep the file beside it or in a folder beside it");
+    }
+    Path given = file.getParent();
+    return given == null ? named : given.resolve(named).normalize();
+  }
+}
