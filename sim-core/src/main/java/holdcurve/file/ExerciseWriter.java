@@ -12,16 +12,28 @@ import java.util.List;
 
 /** Writes {@code *.exercise.json} with its answer sealed. */
 public final class ExerciseWriter {
+  /** How exercise files are named. */
+  public static final String ENDING = ".exercise.json";
+
   private ExerciseWriter() {}
 
   /**
-   * @param circuit name of the circuit file as seen from the exercise's own folder
-   * @throws holdcurve.check.InputException if the file can't be written
+   * Writes an exercise, its answer sealed, with its circuit beside it.
+   *
+   * @param name of the exercise file; says nothing of the fault
+   * @throws holdcurve.check.InputException if a file can't be written
    */
-  public static void write(Path file, Exercise exercise, String circuit) {
-    SafeFile.write(file, json(exercise, circuit));
+  public static void write(Path folder, String name, Exercise exercise) {
+    String circuit = "circuit-of-" + name.replace(ENDING, "") + ".circuit.json";
+    SafeFile.write(folder.resolve(circuit), CircuitWriter.json(exercise.circuit()));
+    SafeFile.write(folder.resolve(name), json(exercise, circuit));
   }
 
+  /**
+   * The text of an exercise file.
+   *
+   * @param circuit name of the circuit file as seen from the exercise's own folder
+   */
   static String json(Exercise exercise, String circuit) {
     ObjectNode root = JsonFiles.object();
     root.put("format", Exercise.FORMAT);

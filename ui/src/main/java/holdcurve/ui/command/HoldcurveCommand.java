@@ -26,6 +26,7 @@ import picocli.CommandLine.Spec;
       SimulateCommand.class,
       FaultsCommand.class,
       BenchSheetCommand.class,
+      PractiseCommand.class,
       WindowCommand.class
     },
     footer = {

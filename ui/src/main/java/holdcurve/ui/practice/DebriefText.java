@@ -1,0 +1,143 @@
+package holdcurve.ui.practice;
+
+import holdcurve.practice.Debrief;
+import holdcurve.practice.Exercise;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** A debrief in words for an apprentice; one paragraph or table row a string. */
+public final class DebriefText {
+  private static final double NOTEWORTHY = 0.03e5;
+
+  private final Exercise exercise;
+  private final Debrief debrief;
+
+  public DebriefText(Exercise exercise, Debrief debrief) {
+    this.exercise = exercise;
+    this.debrief = debrief;
+  }
+
+  /** What it was, and what the learner said. */
+  public List<String> outcome() {
+    List<String> text = new ArrayList<>();
+    text.add("It was: " + debrief.truth().words() + ".");
+    if (debrief.right().size() > 1) {
+      text.add(
+          "No step of this exercise tells it from "
+              + (debrief.right().size() - 1 == 1
+                  ? "one other answer"
+                  : (debrief.right().size() - 1) + " other answers")
+              + ", so those count as right too.");
+    }
+    String sure = String.format(Locale.ROOT, "%.0f %%", 100 * debrief.answer());
+    text.add(
+        debrief.isRight()
+            ? "You named it, and gave it " + sure + "."
+            : "You named: "
+                + debrief.named().words()
+                + ". You gave the right answer "
+                + sure
+                + ".");
+    return text;
+  }
+
+  /** What a step told, for a table. */
+  public static String told(Debrief.Line line) {
+    return line.isWasted()
+        ? "nothing"
+        : line.bits() < 0.5 ? "a little" : line.bits() < 1.5 ? "much" : "very much";
+  }
+
+  /** Which step told most, and which were wasted. */
+  public List<String> steps() {
+    List<String> text = new ArrayList<>();
+    Optional<Debrief.Line> most =
+        debrief.lines().stream().max(Comparator.comparingDouble(Debrief.Line::bits));
+    most.filter(line -> !line.isWasted())
+        .ifPresent(line -> text.add("Told most: " + line.step().words() + "."));
+    debrief.lines().stream()
+        .filter(Debrief.Line::isWasted)
+        .forEach(
+            line ->
+                text.add(
+                    String.format(
+                        Locale.ROOT,
+                        "Told nothing new: %s. Those %.0f minutes could have gone elsewhere.",
+                        line.step().words(),
+                        line.step().minutes())));
+    belief().ifPresent(text::add);
+    return text;
+  }
+
+  /** The learner's certainty against what the evidence supported. */
+  private Optional<String> belief() {
+    if (debrief.lines().isEmpty()) {
+      return Optional.of("Without a single step nobody can know: any answer was a guess.");
+    }
+    double evidence = debrief.lines().get(debrief.lines().size() - 1).evidence();
+    double gap = debrief.answer() - evidence;
+    if (Math.abs(gap) < 0.15) {
+      return Optional.of("You were about as sure as what you had found out allows.");
+    }
+    return Optional.of(
+        String.format(
+            Locale.ROOT,
+            gap > 0
+                ? "What you had found out supports the right answer with %.0f %% only: you were"
+                    + " right, with some luck."
+                : "What you had found out supports the right answer with %.0f %%: more than you"
+                    + " made of it.",
+            100 * evidence));
+  }
+
+  /** How the answer named would have looked; empty if it was right. */
+  public List<String> contrast() {
+    List<String> text = new ArrayList<>();
+    for (Debrief.Contrast one : debrief.contrast()) {
+      String hold = one.step().words();
+      text.add(
+          Math.abs(one.was() - one.would()) < NOTEWORTHY
+              ? hold + ": both look alike there, so this test can't decide."
+              : String.format(
+                  Locale.ROOT,
+                  "%s: had it been what you named, at its usual size, the needle would have stood"
+                      + " near %.2f bar after %.0f minutes; it stood at %.2f bar.",
+                  hold,
+                  one.would() / 1e5,
+                  one.step().watched(),
+                  one.was() / 1e5));
+    }
+    return text;
+  }
+
+  /** What to remember. */
+  public List<String> lesson() {
+    return List.of(
+        "On the next car: " + debrief.truth().symptoms(),
+        "What puts it right: " + debrief.truth().repair());
+  }
+
+  /** The score, and how it comes about. */
+  public List<String> score() {
+    return List.of(
+        String.format(
+            Locale.ROOT,
+            "Score: %.0f of 100. Certainty %.0f, less %.0f for %s of the %.0f minutes.",
+            debrief.score().total(),
+            debrief.score().certainty(),
+            debrief.score().time(),
+            share(),
+            exercise.minutes()),
+        "Certainty counts 100 for being sure of the right answer, nothing for not knowing and"
+            + " saying so, and less than nothing for being sure of a wrong one. Over many cars"
+            + " nobody gets more by saying anything but what they really think.");
+  }
+
+  private String share() {
+    double minutes = debrief.lines().stream().mapToDouble(line -> line.step().minutes()).sum();
+    return String.format(Locale.ROOT, "%.0f", minutes);
+  }
+}
