@@ -34,8 +34,7 @@ public final class ExerciseReader {
   public static Exercise read(Path file) {
     JsonPlace root = JsonFiles.read(file, "holdcurve-exercise", 1);
     root.allow(ENTRIES);
-    String remedy = "name the circuit file, such as \"../circuits/my-car.circuit.json\"";
-    Circuit circuit = CircuitReader.read(Siblings.of(file, root.get("circuit", remedy), remedy));
+    Circuit circuit = CircuitReader.read(circuitFile(file, root));
     return new Exercise(
         root.get("title", "give the exercise a title").text("write what you call it"),
         level(root.get("level", "say how hard it is, 1 to 5")),
@@ -45,6 +44,20 @@ public final class ExerciseReader {
         steps(root, circuit),
         root.get("minutes", "say how many minutes there are").number(5, 1000, " min"),
         secret(root));
+  }
+
+  /**
+   * The circuit file that an exercise names.
+   *
+   * @throws InputException if it names none
+   */
+  public static Path circuitFile(Path file) {
+    return circuitFile(file, JsonFiles.read(file, "holdcurve-exercise", 1));
+  }
+
+  private static Path circuitFile(Path file, JsonPlace root) {
+    String remedy = "name the circuit file, such as \"../circuits/my-car.circuit.json\"";
+    return Siblings.of(file, root.get("circuit", remedy), remedy);
   }
 
   private static int level(JsonPlace place) {

@@ -18,15 +18,22 @@ public final class ExerciseWriter {
   private ExerciseWriter() {}
 
   /**
-   * Writes an exercise, its answer sealed, with its circuit beside it.
+   * Writes an exercise, its answer sealed. It names the circuit file if that can be reached from
+   * the folder, and else gets a copy beside it.
    *
    * @param name of the exercise file; says nothing of the fault
    * @throws holdcurve.check.InputException if a file can't be written
    */
-  public static void write(Path folder, String name, Exercise exercise) {
-    String circuit = "circuit-of-" + name.replace(ENDING, "") + ".circuit.json";
-    SafeFile.write(folder.resolve(circuit), CircuitWriter.json(exercise.circuit()));
-    SafeFile.write(folder.resolve(name), json(exercise, circuit));
+  public static void write(Path folder, String name, Exercise exercise, Path circuitFile) {
+    Path from = folder.toAbsolutePath().normalize();
+    Path circuit = circuitFile.toAbsolutePath().normalize();
+    Path highest = from.getParent() == null ? from : from.getParent();
+    if (!circuit.startsWith(highest)) {
+      circuit = from.resolve(circuit.getFileName());
+      SafeFile.write(circuit, CircuitWriter.json(exercise.circuit()));
+    }
+    String named = from.relativize(circuit).toString().replace('\\', '/');
+    SafeFile.write(folder.resolve(name), json(exercise, named));
   }
 
   /**

@@ -62,4 +62,10 @@ public record Debrief(
   public boolean isRight() {
     return right.contains(named.id());
   }
+
+  /** Whether there were several faults and the learner was surest of one of them. */
+  public boolean isPartOfTruth() {
+    List<String> faults = List.of(truth.id().split("\\+"));
+    return faults.size() > 1 && faults.contains(named.id());
+  }
 }

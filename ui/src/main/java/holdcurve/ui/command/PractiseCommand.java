@@ -206,7 +206,7 @@ final class PractiseCommand implements Callable<Integer> {
     for (int i = 0; i < make; i++) {
       Exercise exercise = random.of(level(), seed + i);
       String stem = exercise.title().toLowerCase(Locale.ROOT).replace(' ', '-');
-      ExerciseWriter.write(folder(), stem + ExerciseWriter.ENDING, exercise);
+      ExerciseWriter.write(folder(), stem + ExerciseWriter.ENDING, exercise, circuit);
     }
     spec.commandLine().getOut().println(make + " exercises written to " + folder + ".");
     return 0;
@@ -223,7 +223,11 @@ final class PractiseCommand implements Callable<Integer> {
           "the open exercise stands there",
           "name another folder, for what is handed out");
     }
-    ExerciseWriter.write(folder(), file.getFileName().toString(), ExerciseReader.read(file));
+    ExerciseWriter.write(
+        folder(),
+        file.getFileName().toString(),
+        ExerciseReader.read(file),
+        ExerciseReader.circuitFile(file));
     spec.commandLine().getOut().println("Sealed into " + folder + ".");
     return 0;
   }

@@ -2,6 +2,7 @@ package holdcurve.ui.practice;
 
 import holdcurve.practice.Debrief;
 import holdcurve.practice.Exercise;
+import holdcurve.practice.Step;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -31,6 +32,10 @@ public final class DebriefText {
                   ? "one other answer"
                   : (debrief.right().size() - 1) + " other answers")
               + ", so those count as right too.");
+    }
+    if (debrief.isPartOfTruth()) {
+      text.add(
+          "There were two faults, and you named one of them: " + debrief.named().words() + ".");
     }
     String sure = String.format(Locale.ROOT, "%.0f %%", 100 * debrief.answer());
     text.add(
@@ -78,6 +83,9 @@ public final class DebriefText {
       return Optional.of("Without a single step nobody can know: any answer was a guess.");
     }
     double evidence = debrief.lines().get(debrief.lines().size() - 1).evidence();
+    if (evidence < 0.5 && debrief.answer() < 0.5) {
+      return Optional.of(untried());
+    }
     double gap = debrief.answer() - evidence;
     if (Math.abs(gap) < 0.15) {
       return Optional.of("You were about as sure as what you had found out allows.");
@@ -91,6 +99,17 @@ public final class DebriefText {
                 : "What you had found out supports the right answer with %.0f %%: more than you"
                     + " made of it.",
             100 * evidence));
+  }
+
+  private String untried() {
+    List<Step> done = debrief.lines().stream().map(Debrief.Line::step).toList();
+    List<String> open =
+        exercise.steps().stream()
+            .filter(step -> !done.contains(step))
+            .map(step -> "\u201c" + step.words() + "\u201d")
+            .toList();
+    return "What you had found out does not show it yet."
+        + (open.isEmpty() ? "" : " Not tried: " + String.join(", ", open) + ".");
   }
 
   /** How the answer named would have looked; empty if it was right. */
