@@ -56,7 +56,7 @@ public sealed interface Step {
 
     @Override
     public String id() {
-      return "drops-" + part;
+      return "lift-" + part;
     }
 
     @Override
@@ -74,7 +74,7 @@ public sealed interface Step {
   record LookAtJoints() implements Step {
     @Override
     public String id() {
-      return "look";
+      return "look-at-joints";
     }
 
     @Override
@@ -92,7 +92,7 @@ public sealed interface Step {
   record LookIntoReferenceHose() implements Step {
     @Override
     public String id() {
-      return "reference-hose";
+      return "look-into-thin-hose";
     }
 
     @Override
