@@ -1,0 +1,67 @@
+package holdcurve.live;
+
+import holdcurve.log.Reading;
+import java.util.List;
+
+/**
+ * What the readings so far allow to say, by one rule: two readings in a row outside the band of a
+ * sound circuit by more than the gauge can explain.
+ *
+ * @param kind what sort of answer it is
+ * @param leastLeak the least leak at 2 bar that would have shown by the last reading [m³/s]
+ */
+public record Judgement(Kind kind, double leastLeak) {
+  /** What can be said. */
+  public enum Kind {
+    /** The needle stands where a sound circuit has it, and a leak that matters would have shown. */
+    SOUND,
+    /** It fell further than any sound circuit lets it. */
+    LEAKING,
+    /** It stands higher than a sound circuit has it: fuel that warms up, or a pump that runs. */
+    HIGH,
+    /** Neither. */
+    EARLY
+  }
+
+  /**
+   * A leak worth looking for, at 2 bar: common practice, 0.1 mL/min or three drops a minute, which
+   * takes some 0.3 bar in five minutes [m³/s].
+   */
+  public static final double NOTABLE_LEAK = 0.1e-6 / 60;
+
+  /**
+   * @param readings on the clock of the hold, ascending; doubtful ones don't count
+   */
+  public static Judgement of(Expectation expectation, List<Reading> readings) {
+    List<Reading> sure = readings.stream().filter(r -> r.time() >= 0 && !r.doubtful()).toList();
+    if (sure.size() < 2) {
+      return new Judgement(Kind.EARLY, Double.POSITIVE_INFINITY);
+    }
+    double least = expectation.leastLeakAt(sure.get(sure.size() - 1).time());
+    return new Judgement(kind(expectation, sure, least), least);
+  }
+
+  private static Kind kind(Expectation expected, List<Reading> readings, double least) {
+    for (int i = 1; i < readings.size(); i++) {
+      Reading one = readings.get(i - 1);
+      Reading next = readings.get(i);
+      if (isBelow(expected, one) && isBelow(expected, next)) {
+        return Kind.LEAKING;
+      }
+      if (isAbove(expected, one) && isAbove(expected, next)) {
+        return Kind.HIGH;
+      }
+    }
+    Reading last = readings.get(readings.size() - 1);
+    boolean inside = !isBelow(expected, last) && !isAbove(expected, last);
+    return inside && least <= NOTABLE_LEAK ? Kind.SOUND : Kind.EARLY;
+  }
+
+  private static boolean isBelow(Expectation expected, Reading reading) {
+    return expected.below(reading.time(), reading.pressure()) > 0;
+  }
+
+  private static boolean isAbove(Expectation expected, Reading reading) {
+    return expected.above(reading.time(), reading.pressure()) > 0;
+  }
+}

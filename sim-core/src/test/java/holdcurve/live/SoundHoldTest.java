@@ -1,0 +1,125 @@
+package holdcurve.live;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import holdcurve.file.JobReader;
+import holdcurve.infer.HoldCurve;
+import holdcurve.infer.Progress;
+import holdcurve.job.HoldTest;
+import holdcurve.job.Job;
+import holdcurve.log.GaugeLog;
+import holdcurve.log.Reading;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.CancellationException;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * The shipped scenarios: their readings come from circuits that differ from what their description
+ * says, with known faults (see scenarios/README.md).
+ */
+class SoundHoldTest {
+  private static final double SPAN = 600;
+
+  private static Job job(String name) {
+    return JobReader.read(Path.of("..", "scenarios", name + ".job.json"));
+  }
+
+  private static Expectation expect(Job job, HoldTest test) {
+    return SoundHold.expect(job.circuit(), job.gauge(), test, SPAN, 1, Progress.NONE).orElseThrow();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "sound-after-rebuild, SOUND",
+    "check-valve, LEAKING",
+    "low-reseat, LEAKING",
+    "rail-loss, LEAKING"
+  })
+  void theUnclampedHoldIsCalledWhatItIs(String name, Judgement.Kind kind) {
+    Job job = job(name);
+    HoldTest test = job.tests().get(0);
+    assertEquals(kind, Judgement.of(expect(job, test), test.log().hold()).kind());
+  }
+
+  @Test
+  void nothingIsSaidInTheFirstMinute() {
+    Job job = job("sound-after-rebuild");
+    HoldTest test = job.tests().get(0);
+    Expectation expectation = expect(job, test);
+    for (int readings = 0; readings < 3; readings++) {
+      List<Reading> so = test.log().hold().subList(0, readings);
+      assertEquals(Judgement.Kind.EARLY, Judgement.of(expectation, so).kind());
+    }
+    assertTrue(expectation.leastLeakAt(30) > 2 * expectation.leastLeakAt(SPAN));
+  }
+
+  @Test
+  void theBandStartsAtTheFirstReadingAndTheSameSeedGivesTheSame() {
+    Job job = job("check-valve");
+    HoldTest test = job.tests().get(0);
+    HoldCurve band = expect(job, test).band();
+    assertEquals(test.log().hold().get(0).pressure(), band.middle()[0], 1);
+    assertArrayEquals(band.low(), expect(job, test).band().low());
+  }
+
+  @Test
+  void oneReadingOutOfLineIsNoLeak() {
+    Job job = job("sound-after-rebuild");
+    HoldTest test = job.tests().get(0);
+    Expectation expectation = expect(job, test);
+    List<Reading> misread =
+        List.of(Reading.of(0, 2.12e5), Reading.of(120, 1.2e5), Reading.of(240, 1.82e5));
+    assertEquals(Judgement.Kind.SOUND, Judgement.of(expectation, misread).kind());
+    List<Reading> warm =
+        List.of(Reading.of(0, 2.12e5), Reading.of(120, 2.4e5), Reading.of(240, 2.5e5));
+    assertEquals(Judgement.Kind.HIGH, Judgement.of(expectation, warm).kind());
+  }
+
+  @Test
+  void doubtfulReadingsDoNotCount() {
+    Job job = job("sound-after-rebuild");
+    Expectation expectation = expect(job, job.tests().get(0));
+    Reading low = new Reading(120, 1e5, Double.NaN, Optional.empty(), true);
+    List<Reading> readings =
+        List.of(
+            Reading.of(0, 2.12e5),
+            low,
+            new Reading(180, 1e5, Double.NaN, Optional.empty(), true),
+            Reading.of(240, 1.82e5));
+    assertEquals(Judgement.Kind.SOUND, Judgement.of(expectation, readings).kind());
+  }
+
+  @Test
+  void withoutAReadingNothingIsExpected() {
+    Job job = job("sound-after-rebuild");
+    HoldTest none = HoldTest.of("none", Set.of(), new GaugeLog("none", List.of(), 0));
+    assertTrue(
+        SoundHold.expect(job.circuit(), job.gauge(), none, SPAN, 1, Progress.NONE).isEmpty());
+  }
+
+  @Test
+  void itCanBeStopped() {
+    Job job = job("sound-after-rebuild");
+    Progress stopped =
+        new Progress() {
+          @Override
+          public void at(double share, String what) {}
+
+          @Override
+          public boolean isCancelled() {
+            return true;
+          }
+        };
+    assertThrows(
+        CancellationException.class,
+        () -> SoundHold.expect(job.circuit(), job.gauge(), job.tests().get(0), SPAN, 1, stopped));
+  }
+}
