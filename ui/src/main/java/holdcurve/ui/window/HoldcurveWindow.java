@@ -6,6 +6,8 @@ import holdcurve.ui.window.frame.Desk;
 import holdcurve.ui.window.frame.FileDialogs;
 import holdcurve.ui.window.frame.Page;
 import holdcurve.ui.window.frame.WindowView;
+import holdcurve.ui.window.holdtests.HoldTestsModel;
+import holdcurve.ui.window.holdtests.HoldTestsPage;
 import holdcurve.ui.window.job.FaultsModel;
 import holdcurve.ui.window.job.OpenJobModel;
 import holdcurve.ui.window.job.RescueModel;
@@ -68,6 +70,8 @@ public final class HoldcurveWindow {
 
   /** In the order of the work. */
   private static List<Page> pages(Desk desk) {
-    return List.of(new SuspectsPage(new SuspectsModel(desk.jobs())));
+    return List.of(
+        new HoldTestsPage(desk, new HoldTestsModel(desk.jobs())),
+        new SuspectsPage(new SuspectsModel(desk.jobs())));
   }
 }

@@ -2,19 +2,29 @@ package holdcurve.ui.window;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.JobReader;
 import holdcurve.infer.Ranker;
 import holdcurve.infer.Verdict;
 import holdcurve.ui.theme.Looks;
 import holdcurve.ui.theme.Theme;
+import holdcurve.ui.window.frame.Desk;
+import holdcurve.ui.window.job.FaultsModel;
+import holdcurve.ui.window.job.JobEdits;
 import holdcurve.ui.window.job.OpenJobModel;
+import holdcurve.ui.window.job.RescueModel;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import javafx.beans.property.SimpleStringProperty;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.TabPane;
 import javafx.scene.control.TitledPane;
+import javafx.scene.input.Clipboard;
+import javafx.scene.input.DataFormat;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import javafx.stage.StageStyle;
@@ -27,12 +37,16 @@ import org.testfx.util.WaitForAsyncUtils;
 /** Pictures of the window in every look, for a person to judge. */
 class SnapshotTest {
   private static final Path FOLDER = Path.of("target", "snapshots");
+  private static final Path SCENARIOS = Path.of("..", "scenarios");
+  private static final String TABLE =
+      "Zeit [mm:ss];Druck [kPa]\n0:00;212\n0:30;198,5\n1:00;194\n2:00;190\n4:00;184\n";
 
   private final Looks looks = new Looks();
   private final FxRobot robot = new FxRobot();
   private OpenJobModel model;
   private Ranker ranker = new HandMadeRanking();
   private Stage stage;
+  private Desk desk;
 
   @BeforeEach
   void openWindow() throws Exception {
@@ -41,7 +55,15 @@ class SnapshotTest {
         () -> {
           model = new OpenJobModel(JobReader::read, () -> ranker, Runnable::run, Runnable::run);
           stage = new Stage(StageStyle.UNDECORATED);
-          HoldcurveWindow.fill(stage, model, looks, owner -> near -> Optional.empty());
+          desk =
+              new Desk(
+                  model,
+                  new FaultsModel(FaultCatalogue::load, null),
+                  new RescueModel(model, List.of()),
+                  looks,
+                  near -> Optional.empty(),
+                  new SimpleStringProperty());
+          HoldcurveWindow.fill(stage, desk);
           stage.show();
         });
   }
@@ -54,6 +76,44 @@ class SnapshotTest {
       picture("suspects-" + theme.styleClass(), 1280, 720);
       picture("suspects-" + theme.styleClass(), 1920, 1080);
     }
+  }
+
+  @Test
+  void holdTestsInEveryThemeAndState() throws Exception {
+    run(() -> model.open(SCENARIOS.resolve("rail-loss.job.json")));
+    everyLook("Hold tests", "hold-tests");
+    run(() -> model.begin(JobEdits.blank("New job", model.jobProperty().get().circuit()), null));
+    picture("hold-tests-new", 1280, 720);
+    robot.type(KeyCode.SPACE);
+    type("2.12");
+    for (String reading : List.of("0:30 1.98", "1:00 1.94", "1:30 1.92", "2:00 1.9?")) {
+      type(reading);
+    }
+    picture("hold-tests-reading", 1280, 720);
+    run(() -> Clipboard.getSystemClipboard().setContent(Map.of(DataFormat.PLAIN_TEXT, TABLE)));
+    robot.push(KeyCode.CONTROL, KeyCode.V);
+    picture("hold-tests-import", 1280, 720);
+    robot.push(KeyCode.ESCAPE);
+    run(looks::enlarge);
+    run(looks::enlarge);
+    picture("hold-tests-larger-text", 1920, 1080);
+    robot.push(KeyCode.CONTROL, KeyCode.N);
+    picture("begin", 1280, 720);
+  }
+
+  private void type(String reading) {
+    robot.write(reading);
+    robot.type(KeyCode.ENTER);
+  }
+
+  private void everyLook(String page, String name) throws Exception {
+    run(() -> desk.page().set(page));
+    for (Theme theme : Theme.values()) {
+      run(() -> looks.themeProperty().set(theme));
+      picture(name + "-" + theme.styleClass(), 1280, 720);
+      picture(name + "-" + theme.styleClass(), 1920, 1080);
+    }
+    run(() -> looks.themeProperty().set(Theme.LIGHT));
   }
 
   @Test

@@ -15,6 +15,19 @@ public final class Cautions {
   public static final String TEST =
       "No flame or spark near petrol. Bridge the pump relay with a fused lead, never unattended.";
 
+  /** Before the circuit is opened for the gauge. */
+  public static final String OPENING =
+      "Cold engine. Air the room; no flame or spark; extinguisher at hand; eye protection. Relieve"
+          + " the pressure before opening a joint.";
+
+  /** While the pump is made to run. */
+  public static final String BRIDGED_PUMP =
+      "A pump bridged at its relay has lost its crash cut-out: fused lead, never unattended.";
+
+  /** When a hold is over. */
+  public static final String RELIEVE =
+      "Still under pressure: relieve it into a rag or a can before anything is opened.";
+
   /** Before a folder of plugins is chosen. */
   public static final String PLUGINS =
       "A plugin is a program: it can do on this computer whatever you can. Choose only a folder"

@@ -1,6 +1,11 @@
 package holdcurve.ui.window.job;
 
 import holdcurve.circuit.Circuit;
+import holdcurve.finding.DropCount;
+import holdcurve.finding.Finding;
+import holdcurve.finding.JointLook;
+import holdcurve.finding.Moment;
+import holdcurve.finding.ReferenceHoseLook;
 import holdcurve.job.GaugeSpec;
 import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
@@ -11,6 +16,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 
@@ -61,6 +67,23 @@ public final class JobEdits {
 
   public static Job removeTest(Job job, String id) {
     return job.withTests(job.tests().stream().filter(test -> !test.id().equals(id)).toList());
+  }
+
+  /** Whether a finding or a repair names a test. */
+  public static boolean isNamed(Job job, String id) {
+    return job.upkeep().repairs().stream().anyMatch(repair -> repair.afterTest().equals(id))
+        || job.findings().stream()
+            .anyMatch(finding -> moment(finding).test().equals(Optional.of(id)));
+  }
+
+  private static Moment moment(Finding finding) {
+    if (finding instanceof JointLook look) {
+      return look.when();
+    }
+    if (finding instanceof DropCount count) {
+      return count.when();
+    }
+    return finding instanceof ReferenceHoseLook look ? look.when() : Moment.PRIMED;
   }
 
   /** An id that no test has, after {@code wanted}. */

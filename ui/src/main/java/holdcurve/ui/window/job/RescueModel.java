@@ -9,6 +9,8 @@ import javafx.collections.ObservableList;
 public final class RescueModel {
   private final OpenJobModel jobs;
   private final ObservableList<Autosave.Kept> found = FXCollections.observableArrayList();
+  private final ObservableList<Autosave.Kept> shown =
+      FXCollections.unmodifiableObservableList(found);
 
   /**
    * @param found work that was found at the start
@@ -20,7 +22,7 @@ public final class RescueModel {
 
   /** What waits for a decision, latest first. */
   public ObservableList<Autosave.Kept> found() {
-    return FXCollections.unmodifiableObservableList(found);
+    return shown;
   }
 
   /** Opens it, unsaved as it was. */

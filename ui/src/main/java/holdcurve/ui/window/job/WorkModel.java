@@ -26,6 +26,7 @@ public final class WorkModel {
   private final Executor screen;
   private final Consumer<String> trouble;
   private final ObservableList<Item> running = FXCollections.observableArrayList();
+  private final ObservableList<Item> shown = FXCollections.unmodifiableObservableList(running);
 
   WorkModel(Executor background, Executor screen, Consumer<String> trouble) {
     this.background = background;
@@ -106,7 +107,7 @@ public final class WorkModel {
 
   /** What is under way, oldest first. */
   public ObservableList<Item> running() {
-    return FXCollections.unmodifiableObservableList(running);
+    return shown;
   }
 
   /** Stops everything under way. */

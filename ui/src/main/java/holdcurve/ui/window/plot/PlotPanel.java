@@ -46,6 +46,17 @@ public final class PlotPanel extends VBox {
     getChildren().addAll(words, legend, chart);
   }
 
+  /** The plot itself, for what a page adds to it. */
+  public HoldChart chart() {
+    return chart;
+  }
+
+  /** Without the words above it, where the page has its own. */
+  public PlotPanel withoutWords() {
+    getChildren().remove(0);
+    return this;
+  }
+
   /**
    * @param suspect what the expected curve stands for
    */

@@ -56,7 +56,7 @@ public final class SuspectsPage implements Page {
         action("To the list of suspects", onShortcut(KeyCode.L), this::focus),
         action(
             "Fold notes in or out",
-            onShortcut(KeyCode.N),
+            onShortcut(KeyCode.E),
             () -> notes.setExpanded(!notes.isExpanded())));
   }
 

@@ -1,0 +1,120 @@
+package holdcurve.ui.window.holdtests;
+
+import holdcurve.job.HoldTest;
+import java.util.Locale;
+import java.util.function.Consumer;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextArea;
+import javafx.scene.control.TextField;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** Clamps, fuel temperature, date and notes of a hold. */
+final class AboutBox extends VBox {
+  private final HoldTestsModel model;
+  private final FlowPane clamps = new FlowPane();
+  private final TextField temperature = new TextField();
+  private final TextField date = new TextField();
+  private final TextArea notes = new TextArea();
+
+  AboutBox(HoldTestsModel model) {
+    this.model = model;
+    getStyleClass().add("hc-about");
+    clamps.setId("clamps");
+    clamps.getStyleClass().add("hc-clamps");
+    temperature.setPromptText("°C");
+    temperature.setPrefColumnCount(4);
+    temperature.setAccessibleText("Fuel temperature in °C");
+    temperature.setMinWidth(60);
+    date.setPromptText("2026-04-11");
+    date.setPrefColumnCount(9);
+    date.setMinWidth(90);
+    notes.setPromptText("Notes");
+    notes.setPrefRowCount(2);
+    notes.setWrapText(true);
+    notes.addEventFilter(KeyEvent.KEY_PRESSED, AboutBox::tabLeaves);
+    committing(temperature, model::temperature);
+    committing(date, model::date);
+    committing(notes, model::notes);
+    HBox.setHgrow(temperature, Priority.ALWAYS);
+    HBox.setHgrow(date, Priority.ALWAYS);
+    HBox line = new HBox(label("Fuel", temperature), temperature, label("Date", date), date);
+    line.getStyleClass().add("hc-line");
+    getChildren().addAll(StepsBox.words("Clamps", "hc-heading"), clamps, line, notes);
+    model.testProperty().addListener((property, before, now) -> show(now));
+    show(model.testProperty().get());
+  }
+
+  private static Label label(String text, TextField field) {
+    Label label = new Label(text);
+    label.setLabelFor(field);
+    label.setMinWidth(USE_PREF_SIZE);
+    return label;
+  }
+
+  private static void committing(TextInputControl field, Consumer<String> commit) {
+    field
+        .focusedProperty()
+        .addListener(
+            (property, before, now) -> {
+              if (!now) {
+                commit.accept(field.getText());
+              }
+            });
+    if (field instanceof TextField line) {
+      line.setOnAction(event -> commit.accept(field.getText()));
+    }
+  }
+
+  /** The tab key moves on instead of making a gap in the notes. */
+  private static void tabLeaves(KeyEvent event) {
+    if (event.getCode() == KeyCode.TAB && !event.isShortcutDown()) {
+      TextArea area = (TextArea) event.getSource();
+      KeyEvent leave =
+          new KeyEvent(
+              event.getEventType(),
+              event.getCharacter(),
+              event.getText(),
+              event.getCode(),
+              event.isShiftDown(),
+              true,
+              event.isAltDown(),
+              event.isMetaDown());
+      area.fireEvent(leave);
+      event.consume();
+    }
+  }
+
+  private void show(HoldTest test) {
+    setDisable(test == null);
+    clamps.getChildren().clear();
+    if (test == null) {
+      return;
+    }
+    model.hoses().forEach(hose -> clamps.getChildren().add(clamp(hose, test)));
+    if (model.hoses().isEmpty()) {
+      clamps
+          .getChildren()
+          .add(StepsBox.words("No hose of this circuit can be clamped.", "hc-muted"));
+    }
+    temperature.setText(
+        test.fuelTemperature().isPresent()
+            ? String.format(Locale.ROOT, "%.0f", test.fuelTemperature().getAsDouble() - 273.15)
+            : "");
+    date.setText(test.date());
+    notes.setText(test.notes());
+  }
+
+  private CheckBox clamp(String hose, HoldTest test) {
+    CheckBox box = new CheckBox(hose);
+    box.setSelected(test.clamped().contains(hose));
+    box.setOnAction(event -> model.clamp(hose, box.isSelected()));
+    return box;
+  }
+}

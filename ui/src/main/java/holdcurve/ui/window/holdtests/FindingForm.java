@@ -1,0 +1,106 @@
+package holdcurve.ui.window.holdtests;
+
+import holdcurve.circuit.Circuit;
+import holdcurve.circuit.Part;
+import holdcurve.circuit.Ports;
+import holdcurve.finding.DrawOff;
+import holdcurve.finding.DropCount;
+import holdcurve.finding.Finding;
+import holdcurve.finding.JointLook;
+import holdcurve.finding.Moment;
+import holdcurve.finding.ReferenceHoseLook;
+import holdcurve.part.ColdStartInjector;
+import holdcurve.part.Injector;
+import holdcurve.ui.window.job.Pressures;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** What can be noted beside the gauge, and what each needs to be said. */
+enum FindingForm {
+  WET("Part or joint is wet", true, List.of()),
+  DRY("Part or joint is dry", true, List.of()),
+  ALL_DRY("Every joint is dry", false, List.of()),
+  DROPS("Drops at lifted injectors", true, List.of("drops", "minutes")),
+  FUEL_IN_HOSE("Fuel in the regulator's thin hose", false, List.of()),
+  NO_FUEL_IN_HOSE("No fuel in the regulator's thin hose", false, List.of()),
+  DRAWN_OFF("Fuel drawn off at the tee", false, List.of("mL", "from", "to"));
+
+  private static final double DRAWING_S = 20;
+  private static final double MOST = 10_000;
+
+  private final String title;
+  private final boolean aboutPart;
+  private final List<String> fields;
+
+  FindingForm(String title, boolean aboutPart, List<String> fields) {
+    this.title = title;
+    this.aboutPart = aboutPart;
+    this.fields = fields;
+  }
+
+  String title() {
+    return title;
+  }
+
+  /** Names of the numbers it needs. */
+  List<String> fields() {
+    return fields;
+  }
+
+  /** Ids of the parts it can be about; empty where it is about none. */
+  List<String> parts(Circuit circuit) {
+    if (!aboutPart) {
+      return List.of();
+    }
+    return circuit.parts().stream()
+        .filter(part -> this == DROPS ? drips(part) : part.kind().ports() != Ports.PLACE)
+        .map(Part::id)
+        .toList();
+  }
+
+  private static boolean drips(Part part) {
+    return part.kind() == Injector.KIND || part.kind() == ColdStartInjector.KIND;
+  }
+
+  /**
+   * The finding.
+   *
+   * @param part chosen; not used where it is about none
+   * @param typed one for each of {@link #fields}
+   * @return empty if a number can't be used
+   */
+  Optional<Finding> finding(String part, List<String> typed, Pressures pressures) {
+    try {
+      return Optional.of(make(part, typed, pressures));
+    } catch (IllegalArgumentException e) {
+      return Optional.empty();
+    }
+  }
+
+  private Finding make(String part, List<String> typed, Pressures pressures) {
+    return switch (this) {
+      case WET -> JointLook.of(part, true);
+      case DRY -> JointLook.of(part, false);
+      case ALL_DRY -> JointLook.allDry();
+      case DROPS -> DropCount.ofAll(part, (int) number(typed.get(0)), 60 * number(typed.get(1)));
+      case FUEL_IN_HOSE -> new ReferenceHoseLook(true, Moment.PRIMED);
+      case NO_FUEL_IN_HOSE -> new ReferenceHoseLook(false, Moment.PRIMED);
+      case DRAWN_OFF ->
+          new DrawOff(
+              1e-6 * number(typed.get(0)),
+              pressures.parse(typed.get(1)).orElseThrow(IllegalArgumentException::new),
+              pressures.parse(typed.get(2)).orElseThrow(IllegalArgumentException::new),
+              DRAWING_S,
+              Set.of());
+    };
+  }
+
+  private static double number(String typed) {
+    double number = Double.parseDouble(typed.strip().replace(',', '.'));
+    if (!(number >= 0 && number <= MOST)) {
+      throw new IllegalArgumentException(typed);
+    }
+    return number;
+  }
+}

@@ -1,0 +1,196 @@
+package holdcurve.ui.window.holdtests;
+
+import holdcurve.ui.window.frame.Desk;
+import holdcurve.ui.window.frame.Page;
+import holdcurve.ui.window.plot.HoldPlot;
+import holdcurve.ui.window.plot.PlotPanel;
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.input.Clipboard;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+
+/** Readings typed against a stopwatch, or brought in, with clamps and findings beside them. */
+public final class HoldTestsPage implements Page {
+  private final Desk desk;
+  private final HoldTestsModel model;
+  private final StackPane content;
+  private final StopwatchPane watch;
+  private final ReadingList readings;
+  private final TestBar tests;
+
+  public HoldTestsPage(Desk desk, HoldTestsModel model) {
+    this.desk = desk;
+    this.model = model;
+    watch = new StopwatchPane(model);
+    readings = new ReadingList(model);
+    tests = new TestBar(model);
+    BorderPane work = new BorderPane();
+    work.setTop(new VBox(tests, new JudgementBar(model, this::rank)));
+    work.setLeft(left());
+    work.setCenter(middle());
+    work.setRight(right());
+    content = new StackPane(work, new ImportCard(model));
+    content.addEventHandler(KeyEvent.KEY_TYPED, this::typed);
+    content.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
+  }
+
+  private VBox left() {
+    FlowPane bring =
+        new FlowPane(
+            button("Paste (Ctrl+V)", this::paste), button("Import … (Ctrl+I)", this::importLog));
+    bring.getStyleClass().add("hc-buttons");
+    VBox left = new VBox(watch, readings, bring);
+    VBox.setVgrow(readings, Priority.ALWAYS);
+    left.getStyleClass().add("hc-side");
+    left.prefWidthProperty().bind(watch.entry().fontProperty().map(f -> 20.5 * f.getSize() / 1.25));
+    return left;
+  }
+
+  private VBox middle() {
+    PlotPanel plot = new PlotPanel(model.showBuildUpProperty()).withoutWords();
+    new StopMark(model, plot.chart());
+    VBox.setVgrow(plot, Priority.ALWAYS);
+    model.plotProperty().addListener((property, before, now) -> show(plot, now));
+    show(plot, model.plotProperty().get());
+    VBox middle = new VBox(plot);
+    middle.setMinWidth(0);
+    return middle;
+  }
+
+  private static void show(PlotPanel panel, HoldPlot plot) {
+    panel.setVisible(plot != null);
+    if (plot != null) {
+      panel.show(plot, "sound circuit");
+    }
+  }
+
+  private ScrollPane right() {
+    VBox right = new VBox(new StepsBox(model), new AboutBox(model), new FindingsBox(model));
+    right.getStyleClass().add("hc-side");
+    ScrollPane scroll = new ScrollPane(right);
+    scroll.setFitToWidth(true);
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    scroll.setFocusTraversable(false);
+    scroll.getStyleClass().add("hc-side-scroll");
+    scroll.prefWidthProperty().bind(watch.entry().fontProperty().map(f -> 20 * f.getSize() / 1.25));
+    return scroll;
+  }
+
+  private static Button button(String text, Runnable what) {
+    Button button = new Button(text);
+    button.setOnAction(event -> what.run());
+    return button;
+  }
+
+  private void rank() {
+    model.rank();
+    desk.page().set("Suspects");
+  }
+
+  private void paste() {
+    Clipboard clipboard = Clipboard.getSystemClipboard();
+    if (clipboard.hasString()) {
+      model.paste(clipboard.getString());
+    }
+  }
+
+  private void importLog() {
+    desk.dialogs().chooseLog(desk.jobs().fileProperty().get()).ifPresent(model::open);
+  }
+
+  /** What is typed outside of any field belongs to the readings. */
+  private void typed(KeyEvent event) {
+    boolean inField = event.getTarget() instanceof TextInputControl;
+    String typed = event.getCharacter();
+    if (inField || event.isShortcutDown() || event.isAltDown()) {
+      return;
+    }
+    if (typed.equals(" ") && !(event.getTarget() instanceof Button)) {
+      model.mark();
+      focus();
+    } else if (typed.matches("[0-9]")) {
+      focus();
+      watch.entry().appendText(typed);
+      watch.entry().end();
+    }
+  }
+
+  /** A table in the clipboard is pasted as readings, also from within a field. */
+  private void pressed(KeyEvent event) {
+    Clipboard clipboard = Clipboard.getSystemClipboard();
+    if (event.isShortcutDown()
+        && event.getCode() == KeyCode.V
+        && clipboard.hasString()
+        && clipboard.getString().strip().contains("\n")) {
+      event.consume();
+      paste();
+    }
+  }
+
+  @Override
+  public String title() {
+    return "Hold tests";
+  }
+
+  @Override
+  public Node content() {
+    return content;
+  }
+
+  @Override
+  public List<MenuItem> actions() {
+    return List.of(
+        action("Pump stops now, or take a reading", KeyCode.F8, model::mark),
+        action("Clamps are on", KeyCode.F9, model::clampsAreOn),
+        action("End of the hold", KeyCode.F10, model::finish),
+        action("New hold", onShortcut(KeyCode.T), () -> model.addTest("hold")),
+        action("Next hold", onShortcut(KeyCode.PAGE_DOWN), () -> tests.go(1)),
+        action("Previous hold", onShortcut(KeyCode.PAGE_UP), () -> tests.go(-1)),
+        action("Import a log …", onShortcut(KeyCode.I), this::importLog),
+        action(
+            "Reading is doubtful, or not",
+            onShortcut(KeyCode.B),
+            () -> readings.withChosen(model::toggleDoubt)),
+        action(
+            "Pump stop a second earlier",
+            new KeyCodeCombination(KeyCode.LEFT, KeyCombination.ALT_DOWN),
+            () -> model.movePumpStop(-1)),
+        action(
+            "Pump stop a second later",
+            new KeyCodeCombination(KeyCode.RIGHT, KeyCombination.ALT_DOWN),
+            () -> model.movePumpStop(1)),
+        action("Rank and see the suspects", onShortcut(KeyCode.ENTER), this::rank));
+  }
+
+  private static MenuItem action(String text, KeyCode key, Runnable what) {
+    return action(text, new KeyCodeCombination(key), what);
+  }
+
+  private static KeyCombination onShortcut(KeyCode key) {
+    return new KeyCodeCombination(key, KeyCombination.SHORTCUT_DOWN);
+  }
+
+  private static MenuItem action(String text, KeyCombination keys, Runnable what) {
+    MenuItem item = new MenuItem(text);
+    item.setAccelerator(keys);
+    item.setOnAction(event -> what.run());
+    return item;
+  }
+
+  @Override
+  public void focus() {
+    watch.entry().requestFocus();
+  }
+}

@@ -1,0 +1,84 @@
+package holdcurve.ui.window.holdtests;
+
+import javafx.collections.ListChangeListener;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+
+/** The holds of the job, and the name of the one that is shown. */
+final class TestBar extends HBox {
+  private final HoldTestsModel model;
+  private final FlowPane holds = new FlowPane();
+  private final TextField name = new TextField();
+
+  TestBar(HoldTestsModel model) {
+    this.model = model;
+    setId("holds");
+    getStyleClass().add("hc-test-bar");
+    holds.getStyleClass().add("hc-test-list");
+    HBox.setHgrow(holds, Priority.ALWAYS);
+    name.setAccessibleText("Name of the hold");
+    name.setPrefColumnCount(14);
+    name.setMinWidth(120);
+    name.setOnAction(event -> commit());
+    name.focusedProperty()
+        .addListener(
+            (property, before, now) -> {
+              if (!now) {
+                commit();
+              }
+            });
+    Label label = new Label("Name");
+    label.setLabelFor(name);
+    label.setMinWidth(USE_PREF_SIZE);
+    Button remove = new Button("Remove");
+    remove.setMinWidth(USE_PREF_SIZE);
+    remove.setOnAction(event -> model.removeTest());
+    remove.disableProperty().bind(model.testProperty().isNull());
+    getChildren().addAll(holds, label, name, remove);
+    model.testIds().addListener((ListChangeListener<String>) change -> fill());
+    model.chosenProperty().addListener((property, before, now) -> fill());
+    fill();
+  }
+
+  private void fill() {
+    ToggleGroup group = new ToggleGroup();
+    holds.getChildren().clear();
+    for (String id : model.testIds()) {
+      ToggleButton button = new ToggleButton(id);
+      button.setToggleGroup(group);
+      button.setSelected(id.equals(model.chosenProperty().get()));
+      button.setOnAction(
+          event -> {
+            button.setSelected(true);
+            model.chosenProperty().set(id);
+          });
+      holds.getChildren().add(button);
+    }
+    Button add = new Button("+ New hold");
+    add.setId("add-hold");
+    add.setOnAction(event -> model.addTest("hold"));
+    holds.getChildren().add(add);
+    name.setText(model.chosenProperty().get());
+    name.setDisable(model.testIds().isEmpty());
+  }
+
+  private void commit() {
+    model.rename(name.getText());
+    name.setText(model.chosenProperty().get());
+  }
+
+  /** Turns to the next or previous hold, round at the ends. */
+  void go(int step) {
+    int count = model.testIds().size();
+    if (count > 0) {
+      int now = model.testIds().indexOf(model.chosenProperty().get());
+      model.chosenProperty().set(model.testIds().get(Math.floorMod(now + step, count)));
+    }
+  }
+}
