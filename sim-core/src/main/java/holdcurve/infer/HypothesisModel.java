@@ -17,8 +17,12 @@ final class HypothesisModel implements ResidualLikelihood {
   /** Keeps the square root of the log determinant away from zero [nat]. */
   private static final double DETERMINANT_MARGIN = 20;
 
-  /** Step of what is differenced without a simulation, and so without its noise [-]. */
-  private static final double SLOPE_STEP = 1e-4;
+  /**
+   * Step of what is differenced without a simulation, and so without its noise [-]. A step of 1e-4
+   * moves the set pressure by a hundredth of the width in which a regulator shuts, and the slope by
+   * half a percent.
+   */
+  private static final double SLOPE_STEP = 1e-6;
 
   private final JobModel data;
   private final UnknownPriors priors;

@@ -39,6 +39,11 @@ public interface Element {
     return false;
   }
 
+  /** See {@link holdcurve.ode.StiffEquations#jumpsOver}. */
+  default boolean jumpsOver(double[] from, double[] to) {
+    return false;
+  }
+
   /** What to call it in a message, such as "leak from rail to air". */
   String name();
 }

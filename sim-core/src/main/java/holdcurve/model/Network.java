@@ -128,6 +128,16 @@ public final class Network implements StiffEquations {
     }
   }
 
+  @Override
+  public boolean jumpsOver(double[] from, double[] to) {
+    for (Element element : bent) {
+      if (element.jumpsOver(from, to)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** Flows into the nodes and rates of the other rows, before division by the capacities. */
   void collect(double t, double[] y, double[] rates) {
     linear.fill(y, rates);

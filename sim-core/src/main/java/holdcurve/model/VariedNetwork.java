@@ -81,6 +81,11 @@ public final class VariedNetwork implements ParametricEquations {
   }
 
   @Override
+  public boolean jumpsOver(double[] from, double[] to) {
+    return base.jumpsOver(from, to);
+  }
+
+  @Override
   public void computeParameterDerivatives(double t, double[] y, double[] dfdtheta, int stride) {
     base.collect(t, y, flow);
     for (int i = 0; i < capacity.length; i++) {

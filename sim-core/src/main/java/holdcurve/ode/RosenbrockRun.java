@@ -9,6 +9,9 @@ import holdcurve.ode.StiffIntegrationException.Reason;
 final class RosenbrockRun {
   private static final double LAST_STEP_STRETCH = 1.0001;
 
+  /** Error norm given to a step that jumped over something: the next try is half as long. */
+  private static final double JUMPED = 10;
+
   private final RosenbrockStepper stepper;
   private final ErrorNorm norm;
   private final StepLimits limits;
@@ -123,7 +126,8 @@ final class RosenbrockRun {
     }
     attempted++;
     stepper.attempt(time, start, step, end, error);
-    return norm.ofStep(error, start, end);
+    double size = norm.ofStep(error, start, end);
+    return size <= 1 && stepper.jumpsOver(start, end) ? JUMPED : size;
   }
 
   private double fitted() {

@@ -136,6 +136,10 @@ public final class RosenbrockStepper {
     sums.dense(stages, dense);
   }
 
+  boolean jumpsOver(double[] from, double[] to) {
+    return equations.jumpsOver(from, to);
+  }
+
   /** f where {@link #linearize} was last called, n entries; the stepper's own buffer. */
   double[] slopeAtStart() {
     return slopeAtStart;

@@ -41,4 +41,16 @@ public interface StiffEquations extends FirstOrderDifferentialEquations {
   default boolean isAutonomous() {
     return true;
   }
+
+  /**
+   * Whether a step between two states would jump over a narrow place where the right side bends
+   * sharply, such as a valve that shuts within a small range of pressure: the stages of the step
+   * may all miss it, and then the error estimate does too. Such a step is tried again shorter.
+   *
+   * @param from state at the start of a step
+   * @param to state at its end
+   */
+  default boolean jumpsOver(double[] from, double[] to) {
+    return false;
+  }
 }
