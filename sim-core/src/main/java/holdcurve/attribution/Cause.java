@@ -17,7 +17,7 @@ public enum Cause {
   /** To and from the rest of the circuit by any other way. */
   OTHER("other parts"),
   /** What the gauge shows beside the pressure. */
-  GAUGE("gauge: lag, reading, what is left over");
+  GAUGE("gauge and what is left over");
 
   private final String title;
 

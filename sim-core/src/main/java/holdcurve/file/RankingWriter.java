@@ -4,13 +4,20 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import holdcurve.attribution.Amount;
+import holdcurve.attribution.FallReport;
+import holdcurve.attribution.FallShare;
+import holdcurve.attribution.LeakShare;
 import holdcurve.circuit.Unit;
 import holdcurve.infer.FaultSize;
 import holdcurve.infer.HoldCurve;
 import holdcurve.infer.Interval;
 import holdcurve.infer.Ranking;
+import holdcurve.infer.Reason;
+import holdcurve.infer.Reasons;
 import holdcurve.infer.Suspect;
 import holdcurve.infer.SuspectGroup;
+import java.util.List;
 import java.util.Locale;
 
 /** Writes a ranking as JSON, in bar, mL/min and seconds. */
@@ -33,6 +40,10 @@ public final class RankingWriter {
     ranking.suspects().forEach(suspect -> add(suspects.addObject(), suspect));
     ArrayNode groups = root.putArray("not_told_apart");
     ranking.groups().forEach(group -> add(groups.addObject(), group));
+    ArrayNode falls = root.putArray("falls");
+    ranking.falls().forEach(fall -> add(falls.addObject(), fall));
+    ArrayNode reasons = root.putArray("reasons");
+    ranking.reasons().forEach(one -> add(reasons.addObject(), one));
     ranking.notes().forEach(root.withArray("notes")::add);
     return print(root);
   }
@@ -71,6 +82,50 @@ public final class RankingWriter {
     group.suspects().forEach(node.withArray("suspects")::add);
     node.put("probability", rounded(group.probability()));
     node.put("reason", group.reason());
+  }
+
+  private static void add(ObjectNode node, FallReport fall) {
+    node.put("test", fall.test());
+    node.put("from_s", rounded(fall.from()));
+    node.put("to_s", rounded(fall.to()));
+    node.put("first_bar", rounded(Unit.BAR.fromSi(fall.first())));
+    node.put("last_bar", rounded(Unit.BAR.fromSi(fall.last())));
+    node.put("fall_bar", rounded(Unit.BAR.fromSi(fall.fall())));
+    ArrayNode shares = node.putArray("shares");
+    for (FallShare share : fall.shares()) {
+      ObjectNode one = shares.addObject();
+      one.put("cause", share.cause().name().toLowerCase(Locale.ROOT));
+      add(one.putObject("bar"), share.pressure(), Unit.BAR);
+      add(one.putObject("mL"), share.volume(), Unit.MILLILITRE);
+    }
+    ArrayNode leaks = node.putArray("leaks_if_true");
+    for (LeakShare leak : fall.leaks()) {
+      ObjectNode one = leaks.addObject();
+      one.put("suspect", leak.suspect()).put("name", leak.name()).put("where", leak.where());
+      add(one.putObject("bar"), leak.pressure(), Unit.BAR);
+      add(one.putObject("mL"), leak.volume(), Unit.MILLILITRE);
+    }
+  }
+
+  private static void add(ObjectNode node, Amount amount, Unit unit) {
+    node.put("low_5_percent", rounded(unit.fromSi(amount.low())));
+    node.put("mean", rounded(unit.fromSi(amount.mean())));
+    node.put("high_95_percent", rounded(unit.fromSi(amount.high())));
+  }
+
+  private static void add(ObjectNode node, Reasons reasons) {
+    node.put("suspect", reasons.suspect());
+    node.put("rival", reasons.rival());
+    for (String side : List.of("for", "against")) {
+      ArrayNode list = node.putArray(side);
+      for (Reason reason : reasons.reasons()) {
+        if (reason.speaksFor() == side.equals("for")) {
+          ObjectNode one = list.addObject();
+          one.put("what", reason.what());
+          one.put("log_factor", rounded(reason.weight()));
+        }
+      }
+    }
   }
 
   private static void column(ArrayNode array, double[] values, Unit unit) {

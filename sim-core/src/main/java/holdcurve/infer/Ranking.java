@@ -1,5 +1,6 @@
 package holdcurve.infer;
 
+import holdcurve.attribution.FallReport;
 import java.util.List;
 
 /**
@@ -11,6 +12,8 @@ import java.util.List;
  * @param suspects every explanation considered, likeliest first; probabilities add up to 1
  * @param groups suspects that the tests so far cannot tell apart, likeliest group first
  * @param testPressure pressure at which leaks are stated [Pa gauge]
+ * @param falls where the fall of each test went; empty where that wasn't asked
+ * @param reasons what speaks for and against the likeliest suspects
  * @param notes what a reader should know: assumptions made, plugins that failed, doubts of the
  *     method; plain sentences
  */
@@ -21,6 +24,8 @@ public record Ranking(
     List<Suspect> suspects,
     List<SuspectGroup> groups,
     double testPressure,
+    List<FallReport> falls,
+    List<Reasons> reasons,
     List<String> notes) {
   /** Format and version that files with a ranking carry. */
   public static final String FORMAT = "holdcurve-ranking/1";
@@ -28,7 +33,21 @@ public record Ranking(
   public Ranking {
     suspects = List.copyOf(suspects);
     groups = List.copyOf(groups);
+    falls = List.copyOf(falls);
+    reasons = List.copyOf(reasons);
     notes = List.copyOf(notes);
+  }
+
+  /** A ranking that says neither where the fall went nor why. */
+  public Ranking(
+      String job,
+      long seed,
+      Verdict verdict,
+      List<Suspect> suspects,
+      List<SuspectGroup> groups,
+      double testPressure,
+      List<String> notes) {
+    this(job, seed, verdict, suspects, groups, testPressure, List.of(), List.of(), notes);
   }
 
   /**

@@ -1,5 +1,6 @@
 package holdcurve.infer;
 
+import holdcurve.attribution.FallReport;
 import holdcurve.evidence.Evidence;
 import holdcurve.evidence.ModelProbabilities;
 import holdcurve.evidence.WeightedDraws;
@@ -63,11 +64,31 @@ final class RankingReport {
             .sorted(Comparator.comparingDouble(Judged::logPosterior).reversed())
             .toList();
     List<SuspectGroup> groups = new Grouping(alike, byId).groups(singles);
-    Judged best =
-        judged.stream().max(Comparator.comparingDouble(Judged::logPosterior)).orElseThrow();
-    addDoubts(best.evidence());
-    Verdict verdict = new Verdicts(suspects, groups, new Misfit(data, best)).verdict();
-    return new Ranking(job.title(), seed, verdict, suspects, groups, Seats.TEST_PRESSURE, notes);
+    List<Judged> ordered = ordered();
+    addDoubts(ordered.get(0).evidence());
+    List<FallReport> falls = new FallShares(job, ordered, byId, seed).reports();
+    Misfit misfit = new Misfit(data, ordered.get(0));
+    Verdict verdict = new Verdicts(suspects, groups, misfit, soundFall(falls)).verdict();
+    return new Ranking(
+        job.title(),
+        seed,
+        verdict,
+        suspects,
+        groups,
+        Seats.TEST_PRESSURE,
+        falls,
+        new Reasoning(data, ordered, byId, groups).reasons(),
+        notes);
+  }
+
+  private List<Judged> ordered() {
+    return judged.stream()
+        .sorted(Comparator.comparingDouble(Judged::logPosterior).reversed())
+        .toList();
+  }
+
+  private String soundFall(List<FallReport> falls) {
+    return new SoundFall(job).sentence(falls);
   }
 
   /**
@@ -93,7 +114,8 @@ final class RankingReport {
   private void addDoubts(Evidence best) {
     if (!best.reliable()) {
       notes.add(
-          "The method's own check is not satisfied for the leading suspect: take the percentages as rough.");
+          "The method's own check is not satisfied for the leading suspect: take the percentages as"
+              + " rough.");
     }
   }
 

@@ -104,14 +104,19 @@ final class Realisation {
    * and each adds as many as it does to a sound circuit.
    */
   List<LeakPath> leaksOf(int member, Condition condition) {
+    int first = 0;
+    for (int i = 0; i < member; i++) {
+      first += leakCount(i);
+    }
+    return condition.leaks().subList(first, first + leakCount(member));
+  }
+
+  /** How many leaks a member adds. */
+  int leakCount(int member) {
     if (leakCounts == null) {
       leakCounts = leakCounts(hypothesis, circuit);
     }
-    int first = 0;
-    for (int i = 0; i < member; i++) {
-      first += leakCounts[i];
-    }
-    return condition.leaks().subList(first, first + leakCounts[member]);
+    return leakCounts[member];
   }
 
   private static int[] leakCounts(Hypothesis hypothesis, Circuit circuit) {

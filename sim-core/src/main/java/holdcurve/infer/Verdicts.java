@@ -13,8 +13,13 @@ final class Verdicts {
   private final List<Suspect> suspects;
   private final List<SuspectGroup> groups;
   private final Misfit misfit;
+  private final String soundFall;
 
-  Verdicts(List<Suspect> suspects, List<SuspectGroup> groups, Misfit misfit) {
+  /**
+   * @param soundFall one or more sentences on the fall of a circuit found sound; may be empty
+   */
+  Verdicts(List<Suspect> suspects, List<SuspectGroup> groups, Misfit misfit, String soundFall) {
+    this.soundFall = soundFall;
     this.suspects = suspects;
     this.groups = groups;
     this.misfit = misfit;
@@ -26,7 +31,8 @@ final class Verdicts {
           Kind.UNEXPLAINED,
           "None of the listed faults explains this: "
               + misfit.where().get()
-              + " departs from every curve. Check the circuit description, the clamps and the log.");
+              + " departs from every curve. Check the circuit description, the clamps and the"
+              + " log.");
     }
     double sound = probability(Suspect.NONE);
     if (sound >= EARNED) {
@@ -34,8 +40,10 @@ final class Verdicts {
           Kind.SOUND,
           "It holds as a sound circuit does ("
               + percent(sound)
-              + "): hose stretch, temperature and"
-              + " the weep of sound seats explain the fall.");
+              + "). "
+              + (soundFall.isEmpty()
+                  ? "Hose stretch, temperature and the weep of sound seats explain the fall."
+                  : soundFall));
     }
     return leakVerdict(sound);
   }

@@ -1,6 +1,7 @@
 package holdcurve.ui.command;
 
 import holdcurve.file.JobReader;
+import holdcurve.file.RankingTable;
 import holdcurve.file.RankingWriter;
 import holdcurve.file.SafeFile;
 import holdcurve.infer.Ranking;
@@ -23,6 +24,7 @@ import picocli.CommandLine.Spec;
     description = {
       "Ranks the likely leak sources of a job, or of one log with the circuit it was read on.",
       "  holdcurve rank my-car.job.json",
+      "  holdcurve rank --explain my-car.job.json",
       "  holdcurve rank --circuit my-car.circuit.json log.csv"
     },
     mixinStandardHelpOptions = true)
@@ -42,6 +44,17 @@ final class RankCommand implements Callable<Integer> {
       description = "The circuit (*.circuit.json) that the log was read on.")
   private Path circuit;
 
+  @Option(
+      names = "--explain",
+      description = "Also say what in the data speaks for and against the likeliest suspects.")
+  private boolean explain;
+
+  @Option(
+      names = "--csv",
+      paramLabel = "FILE",
+      description = "Also write the figures of the result as CSV to this file.")
+  private Path csv;
+
   @Mixin private Output output;
 
   @Override
@@ -51,8 +64,11 @@ final class RankCommand implements Callable<Integer> {
     ProgressLine progress = new ProgressLine(spec.commandLine().getErr());
     Ranking ranking = new RankingService(plugins.catalogue()).rank(job, output.seed, progress);
     progress.clear();
-    RankingText.print(ranking, job, out);
+    RankingText.print(ranking, job, explain, out);
     out.flush();
+    if (csv != null) {
+      SafeFile.write(csv, RankingTable.csv(ranking));
+    }
     if (output.json != null) {
       SafeFile.write(output.json, RankingWriter.json(ranking));
     }

@@ -24,6 +24,15 @@ public final class RankingText {
 
   /** Prints verdict, suspects, groups, what to do and notes. */
   public static void print(Ranking ranking, Job job, PrintWriter out) {
+    print(ranking, job, false, out);
+  }
+
+  /**
+   * Likewise.
+   *
+   * @param explain whether to say what speaks for and against the likeliest suspects
+   */
+  static void print(Ranking ranking, Job job, boolean explain, PrintWriter out) {
     out.println(ranking.job());
     out.println(tests(job));
     out.println();
@@ -31,6 +40,10 @@ public final class RankingText {
     out.println();
     printSuspects(ranking, out);
     printGroups(ranking, out);
+    FallText.print(ranking, out);
+    if (explain) {
+      ReasonsText.print(ranking, out);
+    }
     printAdvice(ranking, out);
     printNotes(ranking, out);
   }

@@ -1,0 +1,145 @@
+package holdcurve.file;
+
+import holdcurve.attribution.Amount;
+import holdcurve.attribution.FallReport;
+import holdcurve.attribution.FallShare;
+import holdcurve.attribution.LeakShare;
+import holdcurve.circuit.Unit;
+import holdcurve.infer.FaultSize;
+import holdcurve.infer.Ranking;
+import holdcurve.infer.Reason;
+import holdcurve.infer.Reasons;
+import holdcurve.infer.Suspect;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.Locale;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+
+/**
+ * Writes a ranking as CSV, one figure a line, for a spreadsheet: {@code
+ * table,test,id,what,quantity,unit,value,low,high}. A format line comes first. Curves are left to
+ * the JSON.
+ */
+public final class RankingTable {
+  private final CSVPrinter printer;
+
+  private RankingTable(CSVPrinter printer) {
+    this.printer = printer;
+  }
+
+  /** The ranking as CSV text of format {@value Ranking#FORMAT}. */
+  public static String csv(Ranking ranking) {
+    StringBuilder text = new StringBuilder("# " + Ranking.FORMAT + "\n");
+    try {
+      CSVFormat format = CSVFormat.DEFAULT.builder().setRecordSeparator('\n').build();
+      new RankingTable(new CSVPrinter(text, format)).write(ranking);
+    } catch (IOException e) {
+      throw new UncheckedIOException("a StringBuilder does not fail", e);
+    }
+    return text.toString();
+  }
+
+  private void write(Ranking ranking) throws IOException {
+    printer.printRecord(
+        "table",
+        "test",
+        "id",
+        "what",
+        "quantity",
+        "unit",
+        "value",
+        "low_5_percent",
+        "high_95_percent");
+    for (Suspect suspect : ranking.suspects()) {
+      write(suspect);
+    }
+    for (FallReport fall : ranking.falls()) {
+      write(fall);
+    }
+    for (Reasons reasons : ranking.reasons()) {
+      for (Reason reason : reasons.reasons()) {
+        row(
+            "reason",
+            "",
+            reasons.suspect(),
+            reason.what(),
+            "times likelier than " + reasons.rival(),
+            "",
+            figure(Math.exp(reason.weight())));
+      }
+    }
+  }
+
+  private void write(Suspect suspect) throws IOException {
+    String probability = figure(suspect.probability());
+    row("suspect", "", suspect.id(), suspect.name(), "probability", "", probability);
+    if (suspect.size().isPresent()) {
+      FaultSize size = suspect.size().get();
+      printer.printRecord(
+          "suspect",
+          "",
+          suspect.id(),
+          suspect.name(),
+          size.name(),
+          size.unit().symbol(),
+          figure(size.unit().fromSi(size.value().middle())),
+          figure(size.unit().fromSi(size.value().low())),
+          figure(size.unit().fromSi(size.value().high())));
+    }
+  }
+
+  private void write(FallReport fall) throws IOException {
+    String whole = figure(Unit.BAR.fromSi(fall.fall()));
+    row("fall", fall.test(), "all", "fall that was read", "pressure", "bar", whole);
+    for (FallShare share : fall.shares()) {
+      String id = share.cause().name().toLowerCase(Locale.ROOT);
+      amounts("fall", fall, id, share.cause().title(), share.pressure(), share.volume());
+    }
+    for (LeakShare leak : fall.leaks()) {
+      amounts("leak if true", fall, leak.suspect(), leak.name(), leak.pressure(), leak.volume());
+    }
+  }
+
+  private void amounts(
+      String table, FallReport fall, String id, String what, Amount pressure, Amount volume)
+      throws IOException {
+    amount(table, fall, id, what, "pressure", Unit.BAR, pressure);
+    amount(table, fall, id, what, "volume", Unit.MILLILITRE, volume);
+  }
+
+  private void amount(
+      String table,
+      FallReport fall,
+      String id,
+      String what,
+      String quantity,
+      Unit unit,
+      Amount amount)
+      throws IOException {
+    printer.printRecord(
+        table,
+        fall.test(),
+        id,
+        what,
+        quantity,
+        unit.symbol(),
+        figure(unit.fromSi(amount.mean())),
+        figure(unit.fromSi(amount.low())),
+        figure(unit.fromSi(amount.high())));
+  }
+
+  private void row(String... cells) throws IOException {
+    for (String cell : cells) {
+      printer.print(cell);
+    }
+    printer.print("");
+    printer.print("");
+    printer.println();
+  }
+
+  /** Four significant digits. */
+  private static String figure(double value) {
+    return String.format(Locale.ROOT, "%.4g", value);
+  }
+}

@@ -1,0 +1,163 @@
+package holdcurve.infer;
+
+import holdcurve.fault.FaultParameter;
+import holdcurve.infer.Latents.Shared;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A hypothesis at its best point: what each part of the data and each unknown costs it. All costs
+ * together, with what is left for {@link #room}, make its log posterior.
+ */
+final class Profile {
+  /** What an unknown costs, and the words for it. */
+  record Need(String words, double log) {}
+
+  private final JobModel data;
+  private final Judged judged;
+  private final double[] u;
+  private final double[] rows;
+  private final double[][] departures;
+
+  private Profile(JobModel data, Judged judged, double[] u, double[] rows, double[][] departures) {
+    this.data = data;
+    this.judged = judged;
+    this.u = u;
+    this.rows = rows;
+    this.departures = departures;
+  }
+
+  /** Null where the model fails. */
+  static Profile of(JobModel data, Judged judged) {
+    MarginalLikelihood.Point point = judged.likelihood().at(judged.likelihood().modes().get(0).u());
+    if (point == null) {
+      return null;
+    }
+    double[] u = point.u();
+    double[] rows = new double[judged.model().residualCount()];
+    judged.model().residuals(u, rows);
+    double[][] departures = new double[data.series().size()][];
+    for (int test = 0; test < departures.length; test++) {
+      ReadingSeries series = data.series().get(test);
+      double[] curve = judged.model().curve(u, test, series.time());
+      departures[test] = new double[curve.length];
+      for (int i = 0; i < curve.length; i++) {
+        departures[test][i] = series.pressure()[i] - curve[i] - judged.model().gaugeOffset(u);
+      }
+    }
+    return new Profile(data, judged, u, rows, departures);
+  }
+
+  Judged judged() {
+    return judged;
+  }
+
+  /** Log likelihood of some rows, but for what all hypotheses share [nat]. */
+  double log(int from, int to) {
+    double sum = 0;
+    for (int i = from; i < to; i++) {
+      sum -= 0.5 * rows[i] * rows[i];
+    }
+    return sum;
+  }
+
+  /** What the size of the errors it grants itself costs [nat]. */
+  double scale() {
+    return log(rows.length - 1, rows.length);
+  }
+
+  /** Root mean square distance of some readings of a test from its curve [Pa]. */
+  double distance(int test, int from, int to) {
+    double sum = 0;
+    for (int i = from; i < to; i++) {
+      sum += departures[test][i] * departures[test][i];
+    }
+    return Math.sqrt(sum / Math.max(1, to - from));
+  }
+
+  /** Log of how much of what it leaves open fits about as well [nat]. */
+  double room() {
+    double density = log(0, rows.length);
+    for (double one : u) {
+      density -= 0.5 * one * one;
+    }
+    return judged.evidence().logEvidence() - density;
+  }
+
+  double logPrior() {
+    return Math.log(judged.hypothesis().priorWeight());
+  }
+
+  /** What each unknown costs, by a key that stands for the same in every hypothesis. */
+  Map<String, Need> needs() {
+    Map<String, Need> needs = new LinkedHashMap<>();
+    for (Shared shared : Shared.values()) {
+      double gauge = data.job().gauge().classUncertainty();
+      double z = u[shared.ordinal()];
+      needs.put(shared.name(), need(Strain.of(shared, z, gauge), z));
+    }
+    Latents latents = judged.model().realisation().latents();
+    List<FaultParameter> parameters = judged.hypothesis().parameters();
+    for (int k = 0; k < parameters.size(); k++) {
+      double z = latents.parameter(u, k);
+      String large = z > 0 ? " large" : " small";
+      needs.put(
+          "parameter " + k + judged.hypothesis().id(),
+          need("'" + parameters.get(k).name() + "' " + Strain.degree(z) + large, z));
+    }
+    for (int test = 0; test < data.series().size(); test++) {
+      addTest(test, latents, parameters.size(), needs);
+    }
+    return needs;
+  }
+
+  private void addTest(int test, Latents latents, int parameters, Map<String, Need> needs) {
+    String in = " in '" + data.job().tests().get(test).id() + "'";
+    double start = latents.start(u, test);
+    needs.put(
+        "start" + test,
+        need(
+            "a start "
+                + Strain.degree(start)
+                + (start > 0 ? " far above" : " far below")
+                + " the set pressure"
+                + in,
+            start));
+    double warmth = latents.warmth(u, test);
+    needs.put(
+        "warmth" + test,
+        need("fuel " + Strain.degree(warmth) + (warmth > 0 ? " warm" : " cold") + in, warmth));
+    if (!data.job().tests().get(test).clamped().isEmpty()) {
+      double clamp = latents.clamp(u, test);
+      needs.put(
+          "clamp" + test, need("a clamp that lets " + Strain.much(clamp) + " past" + in, clamp));
+    }
+    for (int k = 0; k < parameters; k++) {
+      double other = latents.variation(u, test, k);
+      if (other != 0) {
+        String large = other > 0 ? " large" : " small";
+        needs.put(
+            "variation " + k + judged.hypothesis().id() + test,
+            need("a leak " + Strain.degree(other) + large + in, other));
+      }
+    }
+  }
+
+  private static Need need(String words, double z) {
+    return new Need(words, -0.5 * z * z);
+  }
+
+  /** Rows where a test's readings begin, one more for the end. */
+  List<Integer> starts() {
+    List<Integer> starts = new ArrayList<>();
+    int row = 0;
+    for (ReadingSeries series : data.series()) {
+      starts.add(row);
+      row += series.time().length;
+    }
+    starts.add(row);
+    return starts;
+  }
+}

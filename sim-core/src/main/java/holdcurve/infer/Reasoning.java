@@ -1,0 +1,194 @@
+package holdcurve.infer;
+
+import holdcurve.side.FindingEvidence;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Says why: a suspect and its rival, each at its best, and what every part of the data and every
+ * unknown makes of the difference. The weights of all parts add up to the odds of the two.
+ */
+final class Reasoning {
+  /** A reason of less than this is left out: 1.6 times likelier [nat]. */
+  private static final double WORTH_SAYING = 0.5;
+
+  /** Suspects of less probability need no reasons, but for "no fault" [-]. */
+  private static final double LISTED = 0.02;
+
+  private static final int MOST_SUSPECTS = 3;
+
+  /** Where a log is cut in parts, beside its middle [s]. */
+  private static final double BEGINNING = 60;
+
+  private final JobModel data;
+  private final List<Judged> ordered;
+  private final Map<String, Double> probability;
+  private final List<SuspectGroup> groups;
+  private final List<FindingEvidence.Said> findings;
+
+  /**
+   * @param ordered explanations, likeliest first
+   */
+  Reasoning(
+      JobModel data,
+      List<Judged> ordered,
+      Map<String, Double> probability,
+      List<SuspectGroup> groups) {
+    this.data = data;
+    this.ordered = ordered;
+    this.probability = probability;
+    this.groups = groups;
+    this.findings = FindingEvidence.of(data.job());
+  }
+
+  List<Reasons> reasons() {
+    Set<Judged> suspects = new LinkedHashSet<>();
+    ordered.stream()
+        .limit(MOST_SUSPECTS)
+        .filter(j -> probability.get(j.hypothesis().id()) >= LISTED)
+        .forEach(suspects::add);
+    ordered.stream().filter(j -> j.hypothesis().members().isEmpty()).forEach(suspects::add);
+    List<Reasons> all = new ArrayList<>();
+    for (Judged suspect : suspects) {
+      ordered.stream()
+          .filter(other -> other != suspect && !together(suspect, other))
+          .findFirst()
+          .ifPresent(rival -> add(suspect, rival, all));
+    }
+    return all;
+  }
+
+  private boolean together(Judged a, Judged b) {
+    return groups.stream()
+        .anyMatch(
+            g ->
+                g.suspects().contains(a.hypothesis().id())
+                    && g.suspects().contains(b.hypothesis().id()));
+  }
+
+  private void add(Judged suspect, Judged rival, List<Reasons> all) {
+    Profile one = Profile.of(data, suspect);
+    Profile other = Profile.of(data, rival);
+    if (one != null && other != null) {
+      List<Reason> reasons = new ArrayList<>();
+      addReadings(one, other, reasons);
+      addFindings(one, other, reasons);
+      addNeeds(one, other, reasons);
+      addRest(one, other, reasons);
+      reasons.removeIf(reason -> Math.abs(reason.weight()) < WORTH_SAYING);
+      reasons.sort(Comparator.comparingDouble((Reason r) -> -Math.abs(r.weight())));
+      all.add(new Reasons(suspect.hypothesis().id(), rival.hypothesis().id(), reasons));
+    }
+  }
+
+  private void addReadings(Profile one, Profile other, List<Reason> reasons) {
+    for (int test = 0; test < data.series().size(); test++) {
+      int row = one.starts().get(test);
+      double[] time = data.series().get(test).time();
+      int from = 0;
+      for (double end : ends(time)) {
+        int to = from;
+        while (to < time.length && time[to] <= end) {
+          to++;
+        }
+        if (to > from) {
+          double weight = one.log(row + from, row + to) - other.log(row + from, row + to);
+          double near = one.distance(test, from, to);
+          double away = other.distance(test, from, to);
+          String what = part(test, time[from], time[to - 1]) + distances(near, away, weight);
+          reasons.add(new Reason(what, weight));
+        }
+        from = to;
+      }
+    }
+  }
+
+  /** Ends of the parts of a log: its first minute, up to its middle, the rest. */
+  private static double[] ends(double[] time) {
+    double last = time[time.length - 1];
+    return new double[] {Math.min(BEGINNING, last / 3), last / 2, last};
+  }
+
+  private String part(int test, double from, double to) {
+    return String.format(
+        Locale.ROOT,
+        "'%s', %.1f to %.1f min: ",
+        data.job().tests().get(test).id(),
+        from / 60,
+        to / 60);
+  }
+
+  private static String distances(double one, double other, double weight) {
+    if (weight > 0 == one < other && Math.abs(one - other) > 300) {
+      return String.format(
+          Locale.ROOT,
+          "readings lie %.3f bar from its curve, %.3f bar from the other's",
+          one / 1e5,
+          other / 1e5);
+    }
+    return weight > 0
+        ? "its curve has more nearly the shape of the readings"
+        : "the other's curve has more nearly the shape of the readings";
+  }
+
+  private void addFindings(Profile one, Profile other, List<Reason> reasons) {
+    int row = data.residualCount();
+    for (FindingEvidence.Said said : findings) {
+      int next = row + said.evidence().rows();
+      reasons.add(
+          new Reason(
+              "what was found: " + said.inWords(), one.log(row, next) - other.log(row, next)));
+      row = next;
+    }
+  }
+
+  private static void addNeeds(Profile one, Profile other, List<Reason> reasons) {
+    Map<String, Profile.Need> mine = one.needs();
+    Map<String, Profile.Need> others = other.needs();
+    Set<String> keys = new LinkedHashSet<>(mine.keySet());
+    keys.addAll(others.keySet());
+    for (String key : keys) {
+      double weight = log(mine, key) - log(others, key);
+      String words =
+          weight < 0 ? "it needs " + words(mine, key) : "the other needs " + words(others, key);
+      reasons.add(new Reason(words, weight));
+    }
+  }
+
+  private static double log(Map<String, Profile.Need> needs, String key) {
+    return needs.containsKey(key) ? needs.get(key).log() : 0;
+  }
+
+  private static String words(Map<String, Profile.Need> needs, String key) {
+    return needs.containsKey(key) ? needs.get(key).words() : key;
+  }
+
+  private static void addRest(Profile one, Profile other, List<Reason> reasons) {
+    double scale = one.scale() - other.scale();
+    reasons.add(
+        new Reason(
+            scale < 0
+                ? "it fits only if readings or model are taken to be rough"
+                : "the other fits only if readings or model are taken to be rough",
+            scale));
+    double room = one.room() - other.room();
+    reasons.add(
+        new Reason(
+            room < 0
+                ? "it fits only within a narrow range of sizes"
+                : "it fits over a wider range of sizes",
+            room));
+    double prior = one.logPrior() - other.logPrior();
+    reasons.add(
+        new Reason(
+            prior < 0
+                ? "it is the rarer of the two to begin with"
+                : "it is the commoner of the two to begin with",
+            prior));
+  }
+}

@@ -1,0 +1,65 @@
+package holdcurve.infer;
+
+import holdcurve.infer.Latents.Shared;
+import java.util.Locale;
+
+/** What it means for a circuit when an unknown lies away from where it usually does. */
+final class Strain {
+  private Strain() {}
+
+  /**
+   * @param u in standard deviations of what is usual [-]
+   * @param gaugeError standard deviation of the gauge's own error [Pa]
+   * @return something that can be needed, such as "hoses that give unusually much"
+   */
+  static String of(Shared which, double u, double gaugeError) {
+    switch (which) {
+      case COMPLIANCE:
+        return "hoses that give " + much(u);
+      case AIR:
+        return much(u) + " air in the gauge hose";
+      case CREEP:
+        return "hoses that go on stretching " + much(u);
+      case CREEP_TIME:
+        return "hoses that stretch " + degree(u) + (u > 0 ? " slowly" : " quickly");
+      case CHECK_VALVE_WEEP:
+        return "a check valve that weeps " + much(u);
+      case REGULATOR_WEEP:
+        return "a regulator that weeps " + much(u);
+      case INJECTOR_WEEP:
+        return "injectors that weep " + much(u);
+      case SET_PRESSURE:
+        return "a set pressure " + degree(u) + high(u) + " for what is stated";
+      case RESEAT_DROP:
+        return "a regulator that shuts " + degree(u) + high(-u);
+      case SQUEEZE:
+        return "clamps that push " + much(u) + " fuel aside";
+      case LAW_BEND:
+        return "a leak that follows the pressure " + degree(u) + (u > 0 ? " steeply" : " weakly");
+      case GAUGE_OFFSET:
+        return String.format(
+            Locale.ROOT, "a gauge that reads %.2f bar%s", Math.abs(u) * gaugeError / 1e5, high(u));
+      case READING_SCALE:
+        return "readings that are " + degree(u) + (u > 0 ? " unsteady" : " steady");
+      case MODEL_ERROR:
+        return "a curve that departs " + much(u) + " from the usual shape";
+      default:
+        throw new IllegalStateException("no words for " + which);
+    }
+  }
+
+  /** "unusually much". */
+  static String much(double u) {
+    return degree(u) + (u > 0 ? " much" : " little");
+  }
+
+  private static String high(double u) {
+    return u > 0 ? " high" : " low";
+  }
+
+  /** How far from usual. */
+  static String degree(double u) {
+    double away = Math.abs(u);
+    return away < 1 ? "fairly" : away < 2 ? "rather" : away < 3 ? "unusually" : "very unusually";
+  }
+}

@@ -1,0 +1,72 @@
+package holdcurve.ui.command;
+
+import holdcurve.attribution.Amount;
+import holdcurve.attribution.FallReport;
+import holdcurve.attribution.FallShare;
+import holdcurve.attribution.LeakShare;
+import holdcurve.circuit.Unit;
+import holdcurve.infer.Ranking;
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Locale;
+
+/** Where the fall of each test went, as a table. */
+final class FallText {
+  /** Parts that never reach this are left out [bar]. */
+  private static final double SHOWN = 0.005;
+
+  private FallText() {}
+
+  static void print(Ranking ranking, PrintWriter out) {
+    if (ranking.falls().isEmpty()) {
+      return;
+    }
+    out.println("Where the fall went (in brackets: the range that holds it nine times in ten)");
+    for (FallReport fall : ranking.falls()) {
+      print(fall, out);
+    }
+    out.println();
+  }
+
+  private static void print(FallReport fall, PrintWriter out) {
+    out.printf(
+        Locale.ROOT,
+        "  %s: %.2f to %.2f bar in %.0f min, a fall of %.2f bar%n",
+        fall.test(),
+        Unit.BAR.fromSi(fall.first()),
+        Unit.BAR.fromSi(fall.last()),
+        (fall.to() - fall.from()) / 60,
+        Unit.BAR.fromSi(fall.fall()));
+    for (FallShare share : fall.shares()) {
+      if (reaches(share.pressure())) {
+        print(share.cause().title(), share.pressure(), share.volume(), out);
+      }
+    }
+    String first = fall.leaks().isEmpty() ? "" : fall.leaks().get(0).suspect();
+    List<LeakShare> two = fall.leaks().stream().filter(l -> l.suspect().equals(first)).toList();
+    if (two.size() > 1) {
+      two.forEach(leak -> print("  if so, " + leak.where(), leak.pressure(), leak.volume(), out));
+    }
+  }
+
+  private static boolean reaches(Amount pressure) {
+    double most = Math.max(Math.abs(pressure.low()), Math.abs(pressure.high()));
+    return Unit.BAR.fromSi(most) >= SHOWN;
+  }
+
+  private static void print(String what, Amount pressure, Amount volume, PrintWriter out) {
+    out.printf(
+        Locale.ROOT,
+        "    %-30s %5.2f bar %-16s %5.2f mL %s%n",
+        what.length() > 30 ? what.substring(0, 30) : what,
+        Unit.BAR.fromSi(pressure.mean()) + 0.0,
+        range(pressure, Unit.BAR),
+        Unit.MILLILITRE.fromSi(volume.mean()) + 0.0,
+        range(volume, Unit.MILLILITRE));
+  }
+
+  private static String range(Amount amount, Unit unit) {
+    return String.format(
+        Locale.ROOT, "(%.2f to %.2f)", unit.fromSi(amount.low()), unit.fromSi(amount.high()));
+  }
+}
