@@ -15,11 +15,14 @@ final class Grouping {
 
   private final Alikeness alike;
   private final Map<String, Double> probability;
+  private final boolean looked;
 
   /**
    * @param probability hypothesis id → probability [-]
+   * @param looked whether anything was found out beside the gauge
    */
-  Grouping(Alikeness alike, Map<String, Double> probability) {
+  Grouping(Alikeness alike, Map<String, Double> probability, boolean looked) {
+    this.looked = looked;
     this.alike = alike;
     this.probability = probability;
   }
@@ -63,9 +66,10 @@ final class Grouping {
         "In every test so far they drain the same trapped fuel ("
             + fuel
             + "), so the gauge falls alike";
+    String sofar = looked ? ", and what was found so far leaves them open" : "";
     return hoses.isEmpty()
-        ? drains + "; no clamp divides them: only a look or a drop count does."
-        : drains + "; a hold with " + hoses + " clamped would divide them.";
+        ? drains + sofar + "; no clamp divides them: only a look or a drop count does."
+        : drains + sofar + "; a hold with " + hoses + " clamped would divide them.";
   }
 
   private static Hypothesis.Member member(Judged judged) {

@@ -9,7 +9,7 @@ import java.util.Map;
 
 /**
  * A hypothesis at its best point: what each part of the data and each unknown costs it. All costs
- * together, with what is left for {@link #room}, make its log posterior.
+ * together, with {@link #room} and {@link #logPrior}, make its log posterior.
  */
 final class Profile {
   /** What an unknown costs, and the words for it. */
@@ -63,11 +63,6 @@ final class Profile {
     return sum;
   }
 
-  /** What the size of the errors it grants itself costs [nat]. */
-  double scale() {
-    return log(rows.length - 1, rows.length);
-  }
-
   /** Root mean square distance of some readings of a test from its curve [Pa]. */
   double distance(int test, int from, int to) {
     double sum = 0;
@@ -77,11 +72,14 @@ final class Profile {
     return Math.sqrt(sum / Math.max(1, to - from));
   }
 
-  /** Log of how much of what it leaves open fits about as well [nat]. */
+  /**
+   * Log of how much of what it leaves open fits about as well, and of how sharply, beside the rows
+   * of the data and the needs [nat].
+   */
   double room() {
-    double density = log(0, rows.length);
-    for (double one : u) {
-      density -= 0.5 * one * one;
+    double density = log(0, rows.length - 1);
+    for (Need need : needs().values()) {
+      density += need.log();
     }
     return judged.evidence().logEvidence() - density;
   }
@@ -94,6 +92,9 @@ final class Profile {
   Map<String, Need> needs() {
     Map<String, Need> needs = new LinkedHashMap<>();
     for (Shared shared : Shared.values()) {
+      if (shared == Shared.READING_SCALE || shared == Shared.MODEL_ERROR) {
+        continue;
+      }
       double gauge = data.job().gauge().classUncertainty();
       double z = u[shared.ordinal()];
       needs.put(shared.name(), need(Strain.of(shared, z, gauge), z));

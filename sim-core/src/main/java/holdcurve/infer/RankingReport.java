@@ -63,9 +63,11 @@ final class RankingReport {
             .filter(j -> j.hypothesis().members().size() == 1)
             .sorted(Comparator.comparingDouble(Judged::logPosterior).reversed())
             .toList();
-    List<SuspectGroup> groups = new Grouping(alike, byId).groups(singles);
+    List<SuspectGroup> groups =
+        new Grouping(alike, byId, !job.findings().isEmpty()).groups(singles);
     List<Judged> ordered = ordered();
     addDoubts(ordered.get(0).evidence());
+    new FoundApart(data, alike).sentence(singles).ifPresent(notes::add);
     List<FallReport> falls = new FallShares(job, ordered, byId, seed).reports();
     Misfit misfit = new Misfit(data, ordered.get(0));
     Verdict verdict = new Verdicts(suspects, groups, misfit, soundFall(falls)).verdict();

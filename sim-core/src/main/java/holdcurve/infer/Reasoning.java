@@ -169,19 +169,12 @@ final class Reasoning {
   }
 
   private static void addRest(Profile one, Profile other, List<Reason> reasons) {
-    double scale = one.scale() - other.scale();
-    reasons.add(
-        new Reason(
-            scale < 0
-                ? "it fits only if readings or model are taken to be rough"
-                : "the other fits only if readings or model are taken to be rough",
-            scale));
     double room = one.room() - other.room();
     reasons.add(
         new Reason(
             room < 0
-                ? "it fits only within a narrow range of sizes"
-                : "it fits over a wider range of sizes",
+                ? "its size and the rest must be chosen more finely to fit"
+                : "its size and the rest need less fine a choice to fit",
             room));
     double prior = one.logPrior() - other.logPrior();
     reasons.add(

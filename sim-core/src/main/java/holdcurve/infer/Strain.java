@@ -39,10 +39,6 @@ final class Strain {
       case GAUGE_OFFSET:
         return String.format(
             Locale.ROOT, "a gauge that reads %.2f bar%s", Math.abs(u) * gaugeError / 1e5, high(u));
-      case READING_SCALE:
-        return "readings that are " + degree(u) + (u > 0 ? " unsteady" : " steady");
-      case MODEL_ERROR:
-        return "a curve that departs " + much(u) + " from the usual shape";
       default:
         throw new IllegalStateException("no words for " + which);
     }

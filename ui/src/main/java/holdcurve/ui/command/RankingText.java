@@ -1,6 +1,7 @@
 package holdcurve.ui.command;
 
 import holdcurve.circuit.Unit;
+import holdcurve.finding.Finding;
 import holdcurve.infer.FaultSize;
 import holdcurve.infer.Interval;
 import holdcurve.infer.Ranking;
@@ -34,7 +35,11 @@ public final class RankingText {
    */
   static void print(Ranking ranking, Job job, boolean explain, PrintWriter out) {
     out.println(ranking.job());
-    out.println(tests(job));
+    Wrapped.print(out, "", tests(job));
+    if (!job.findings().isEmpty()) {
+      List<String> found = job.findings().stream().map(Finding::inWords).toList();
+      Wrapped.print(out, "", "Found: " + String.join("; ", found));
+    }
     out.println();
     Wrapped.print(out, "", ranking.verdict().sentence());
     out.println();

@@ -1,0 +1,56 @@
+package holdcurve.infer;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Says where something found beside the gauge told suspects apart that the gauge can't. */
+final class FoundApart {
+  /** What was found must speak this clearly: ten times likelier [nat]. */
+  private static final double CLEAR = 2.3;
+
+  private final JobModel data;
+  private final Alikeness alike;
+
+  FoundApart(JobModel data, Alikeness alike) {
+    this.data = data;
+    this.alike = alike;
+  }
+
+  /**
+   * @param singles hypotheses of one fault, likeliest first
+   * @return empty where nothing was found or it told nothing apart
+   */
+  Optional<String> sentence(List<Judged> singles) {
+    if (data.sideCount() == 0 || singles.isEmpty()) {
+      return Optional.empty();
+    }
+    Judged first = singles.get(0);
+    double best = found(first);
+    List<String> others =
+        singles.stream()
+            .skip(1)
+            .filter(other -> alike.drainAlike(member(first), member(other)))
+            .filter(other -> found(other) < best - CLEAR)
+            .map(other -> "'" + other.hypothesis().name() + "'")
+            .toList();
+    return others.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "The gauge alone can't tell '"
+                + first.hypothesis().name()
+                + "' from "
+                + String.join(", ", others)
+                + "; what was found beside it does.");
+  }
+
+  /** Log likelihood of the findings at the hypothesis's best [nat]. */
+  private double found(Judged judged) {
+    Profile profile = Profile.of(data, judged);
+    int row = data.residualCount();
+    return profile == null ? Double.NEGATIVE_INFINITY : profile.log(row, row + data.sideCount());
+  }
+
+  private static Hypothesis.Member member(Judged judged) {
+    return judged.hypothesis().members().get(0);
+  }
+}
