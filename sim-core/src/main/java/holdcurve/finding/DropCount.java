@@ -35,6 +35,8 @@ public record DropCount(String part, OptionalInt number, int drops, double durat
   public String inWords() {
     String which = number.isPresent() ? part + " no. " + number.getAsInt() : part;
     String count = drops == 0 ? "no drop" : drops == 1 ? "1 drop" : drops + " drops";
-    return String.format(Locale.ROOT, "%s from %s in %.3g min", count, which, duration / 60);
+    double minutes = duration / 60;
+    String format = minutes == Math.rint(minutes) ? "%s: %s in %.0f min" : "%s: %s in %.1f min";
+    return String.format(Locale.ROOT, format, which, count, minutes);
   }
 }

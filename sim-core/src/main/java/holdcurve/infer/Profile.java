@@ -84,6 +84,11 @@ final class Profile {
     return judged.evidence().logEvidence() - density;
   }
 
+  /** Log of how rough it takes readings and model to be [-]. */
+  double roughness() {
+    return Math.log(judged.model().readingDeviation(u)) + Math.log(judged.model().modelError(u));
+  }
+
   double logPrior() {
     return Math.log(judged.hypothesis().priorWeight());
   }

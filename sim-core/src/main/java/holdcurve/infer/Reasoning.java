@@ -22,6 +22,9 @@ final class Reasoning {
 
   private static final int MOST_SUSPECTS = 3;
 
+  /** A difference of roughness that is worth saying [-]. */
+  private static final double ROUGHER = 0.5;
+
   /** Where a log is cut in parts, beside its middle [s]. */
   private static final double BEGINNING = 60;
 
@@ -57,10 +60,15 @@ final class Reasoning {
     for (Judged suspect : suspects) {
       ordered.stream()
           .filter(other -> other != suspect && !together(suspect, other))
+          .filter(other -> !sharesMember(suspect, other))
           .findFirst()
           .ifPresent(rival -> add(suspect, rival, all));
     }
     return all;
+  }
+
+  private static boolean sharesMember(Judged a, Judged b) {
+    return a.hypothesis().members().stream().anyMatch(b.hypothesis().members()::contains);
   }
 
   private boolean together(Judged a, Judged b) {
@@ -72,18 +80,24 @@ final class Reasoning {
   }
 
   private void add(Judged suspect, Judged rival, List<Reasons> all) {
+    List<Reason> reasons = between(suspect, rival);
+    reasons.removeIf(reason -> Math.abs(reason.weight()) < WORTH_SAYING);
+    reasons.sort(Comparator.comparingDouble((Reason r) -> -Math.abs(r.weight())));
+    all.add(new Reasons(suspect.hypothesis().id(), rival.hypothesis().id(), reasons));
+  }
+
+  /** All parts of the odds of two explanations, great and small; none where one fails. */
+  List<Reason> between(Judged suspect, Judged rival) {
     Profile one = Profile.of(data, suspect);
     Profile other = Profile.of(data, rival);
+    List<Reason> reasons = new ArrayList<>();
     if (one != null && other != null) {
-      List<Reason> reasons = new ArrayList<>();
       addReadings(one, other, reasons);
       addFindings(one, other, reasons);
       addNeeds(one, other, reasons);
       addRest(one, other, reasons);
-      reasons.removeIf(reason -> Math.abs(reason.weight()) < WORTH_SAYING);
-      reasons.sort(Comparator.comparingDouble((Reason r) -> -Math.abs(r.weight())));
-      all.add(new Reasons(suspect.hypothesis().id(), rival.hypothesis().id(), reasons));
     }
+    return reasons;
   }
 
   private void addReadings(Profile one, Profile other, List<Reason> reasons) {
@@ -170,12 +184,13 @@ final class Reasoning {
 
   private static void addRest(Profile one, Profile other, List<Reason> reasons) {
     double room = one.room() - other.room();
-    reasons.add(
-        new Reason(
-            room < 0
-                ? "its size and the rest must be chosen more finely to fit"
-                : "its size and the rest need less fine a choice to fit",
-            room));
+    double rougher = one.roughness() - other.roughness();
+    String mine = "it fits only if readings or model are taken to be rougher";
+    String others = "the other fits only if readings or model are taken to be rougher";
+    String finer = "its size and the rest must be chosen more finely to fit";
+    String freer = "its size and the rest need less fine a choice to fit";
+    String what = room < 0 ? rougher > ROUGHER ? mine : finer : rougher < -ROUGHER ? others : freer;
+    reasons.add(new Reason(what, room));
     double prior = one.logPrior() - other.logPrior();
     reasons.add(
         new Reason(

@@ -42,10 +42,7 @@ final class SoundFall {
             .filter(share -> share.cause() != Cause.LEAK && share.cause() != Cause.GAUGE)
             .filter(share -> share.pressure().mean() > NAMED)
             .sorted(Comparator.comparingDouble((FallShare s) -> -s.pressure().mean()))
-            .map(
-                s ->
-                    String.format(
-                        Locale.ROOT, "%s %.2f", s.cause().title(), s.pressure().mean() / 1e5))
+            .map(SoundFall::part)
             .toList();
     String whole =
         String.format(
@@ -54,8 +51,13 @@ final class SoundFall {
             fall.fall() / 1e5,
             (fall.to() - fall.from()) / 60);
     return parts.isEmpty()
-        ? whole + " nothing is worth a word."
-        : whole + " about this much is natural: " + String.join(", ", parts) + " bar.";
+        ? whole + ", nothing is worth a word."
+        : whole + ", about " + String.join(", ", parts) + ".";
+  }
+
+  private static String part(FallShare share) {
+    return String.format(
+        Locale.ROOT, "%.2f is %s", share.pressure().mean() / 1e5, share.cause().title());
   }
 
   /** Empty where the hold was too short to say. */

@@ -59,14 +59,22 @@ final class FallText {
         Locale.ROOT,
         "    %-30s %5.2f bar %-16s %5.2f mL %s%n",
         what.length() > 30 ? what.substring(0, 30) : what,
-        Unit.BAR.fromSi(pressure.mean()) + 0.0,
+        hundredths(pressure.mean(), Unit.BAR),
         range(pressure, Unit.BAR),
-        Unit.MILLILITRE.fromSi(volume.mean()) + 0.0,
+        hundredths(volume.mean(), Unit.MILLILITRE),
         range(volume, Unit.MILLILITRE));
   }
 
   private static String range(Amount amount, Unit unit) {
     return String.format(
-        Locale.ROOT, "(%.2f to %.2f)", unit.fromSi(amount.low()), unit.fromSi(amount.high()));
+        Locale.ROOT,
+        "(%.2f to %.2f)",
+        hundredths(amount.low(), unit),
+        hundredths(amount.high(), unit));
+  }
+
+  /** Rounded, and never minus nothing. */
+  private static double hundredths(double si, Unit unit) {
+    return Math.rint(100 * unit.fromSi(si)) / 100 + 0.0;
   }
 }

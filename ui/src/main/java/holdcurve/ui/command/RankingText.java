@@ -95,15 +95,18 @@ public final class RankingText {
   private static String size(FaultSize size) {
     Unit unit = size.unit();
     Interval v = size.value();
-    String range =
+    String middle =
         String.format(
-            Locale.ROOT,
-            "%s: %s %s, 90 %% range %s to %s",
-            size.name(),
-            figure(unit.fromSi(v.middle())),
-            unit.symbol(),
-            figure(unit.fromSi(v.low())),
-            figure(unit.fromSi(v.high())));
+            Locale.ROOT, "%s: %s %s", size.name(), figure(unit.fromSi(v.middle())), unit.symbol());
+    String range =
+        v.low() < v.high()
+            ? middle
+                + String.format(
+                    Locale.ROOT,
+                    ", 90 %% range %s to %s",
+                    figure(unit.fromSi(v.low())),
+                    figure(unit.fromSi(v.high())))
+            : middle;
     return size.isLeak() ? range + drops(unit.fromSi(v.middle())) : range;
   }
 
@@ -111,7 +114,8 @@ public final class RankingText {
     double drops = millilitresPerMinute * DROPS_PER_MILLILITRE;
     return drops < 1
         ? String.format(Locale.ROOT, " (a drop every %.1f min)", 1 / drops)
-        : String.format(Locale.ROOT, " (about %.0f drops a minute)", drops);
+        : String.format(
+            Locale.ROOT, " (about %.0f drop%s a minute)", drops, drops < 1.5 ? "" : "s");
   }
 
   private static String figure(double value) {

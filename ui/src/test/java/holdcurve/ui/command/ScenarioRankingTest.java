@@ -54,4 +54,30 @@ class ScenarioRankingTest {
   void soundCircuitIsCalledSound() throws IOException {
     assertEquals("sound", rank("sound-after-rebuild").get("verdict").get("kind").asText());
   }
+
+  /** What findings are for: the gauge alone leaves a group of six. */
+  @Test
+  void aDropCountDividesWhatTheGaugeCannot() throws IOException {
+    JsonNode ranking = rank("rail-loss-lifted");
+    JsonNode first = ranking.get("suspects").get(0);
+    assertTrue(first.get("id").asText().startsWith("injector-tip"), first.get("id").asText());
+    assertTrue(first.get("probability").asDouble() > 0.9, first.get("probability").asText());
+    assertEquals(0, ranking.get("not_told_apart").findValuesAsText("reason").size());
+    assertTrue(ranking.get("notes").toString().contains("what was found beside it does"));
+  }
+
+  /** Common practice, no source: 2.0 bar, and about 1.7 after five minutes, is acceptable. */
+  @Test
+  void theFallThatTheTradeAcceptsIsDividedIntoNaturalCauses() throws IOException {
+    JsonNode ranking = rank("acceptable-fall");
+    String sentence = ranking.get("verdict").get("sentence").asText();
+    assertEquals("sound", ranking.get("verdict").get("kind").asText());
+    assertTrue(sentence.matches(".*0\\.\\d\\d is weep of sound seats.*acceptable\\."), sentence);
+    JsonNode fall = ranking.get("falls").get(0);
+    double sum = 0;
+    for (JsonNode share : fall.get("shares")) {
+      sum += share.get("bar").get("mean").asDouble();
+    }
+    assertEquals(fall.get("fall_bar").asDouble(), sum, 1e-3);
+  }
 }

@@ -1,0 +1,76 @@
+package holdcurve.infer;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import holdcurve.attribution.Cause;
+import holdcurve.attribution.FallReport;
+import holdcurve.finding.JointLook;
+import holdcurve.job.Job;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** A dripping rail beside a sound circuit, from one hold and a look. */
+class ReasoningTest {
+  private static final Job JOB = job();
+  private static final JobModel DATA = JobModel.of(JOB);
+  private static Judged drip;
+  private static Judged none;
+
+  private static Job job() {
+    Job four = InventedJob.of();
+    return four.withTests(four.tests().subList(3, 4))
+        .withFindings(List.of(JointLook.of("ring-line", true)));
+  }
+
+  @BeforeAll
+  static void judge() {
+    InventedJob.Drip fault = new InventedJob.Drip();
+    Hypothesis.Member member = new Hypothesis.Member(fault, fault.sites(JOB.circuit()).get(0));
+    List<Hypothesis> both =
+        List.of(new Hypothesis(List.of(member), 0.4), new Hypothesis(List.of(), 0.6));
+    List<String> problems = new ArrayList<>();
+    try (Judge judge = new Judge(DATA, UnknownPriors.usual(), 1, 1, Progress.NONE, problems)) {
+      List<Judged> judged = judge.judge(both, 0, 1, Double.NEGATIVE_INFINITY);
+      drip = judged.get(0);
+      none = judged.get(1);
+    }
+    assertEquals(List.of(), problems);
+  }
+
+  private static Reasoning reasoning() {
+    Map<String, Double> probability =
+        Map.of(drip.hypothesis().id(), 0.99, none.hypothesis().id(), 0.01);
+    return new Reasoning(DATA, List.of(drip, none), probability, List.of());
+  }
+
+  @Test
+  void allReasonsTogetherAreTheOdds() {
+    double sum = reasoning().between(drip, none).stream().mapToDouble(Reason::weight).sum();
+    assertEquals(drip.logPosterior() - none.logPosterior(), sum, 1e-6);
+  }
+
+  @Test
+  void theWetJointSpeaksForTheDrip() {
+    Reasons reasons = reasoning().reasons().get(0);
+    assertEquals(drip.hypothesis().id(), reasons.suspect());
+    Reason look =
+        reasons.reasons().stream().filter(r -> r.what().contains("wet")).findFirst().orElseThrow();
+    assertEquals(Math.log(0.95 / 0.05), look.weight(), 0.3);
+  }
+
+  /** The leak that was put in takes most of the fall, and the parts add up to what was read. */
+  @Test
+  void theFallIsAttributed() {
+    Map<String, Double> probability =
+        Map.of(drip.hypothesis().id(), 0.99, none.hypothesis().id(), 0.01);
+    FallReport report = new FallShares(JOB, List.of(drip, none), probability, 1).reports().get(0);
+    double sum = report.shares().stream().mapToDouble(s -> s.pressure().mean()).sum();
+    assertEquals(report.fall(), sum, 1e-6 * report.fall());
+    assertTrue(report.share(Cause.LEAK).pressure().mean() > 0.6 * report.fall());
+    assertEquals(1, report.leaks().size());
+  }
+}
