@@ -2,67 +2,100 @@ package holdcurve.calibration;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.circuit.Circuit;
+import holdcurve.calibration.blind.BlindCases;
 import holdcurve.fault.FaultCatalogue;
-import holdcurve.file.CircuitReader;
+import holdcurve.infer.FaultPriors;
 import holdcurve.infer.Progress;
 import holdcurve.infer.RankingService;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Rankings of generated jobs whose physics are not the fitted model's: is the right suspect first,
  * and do the percentages come true? A short run here; {@code -Pcalibrate} makes it hundreds of
- * cases.
+ * cases and leaves a line for each in {@code target/calibration-*.csv}.
  */
 class CalibrationTest {
   private static final int CASES = Integer.getInteger("holdcurve.calibration.cases", 12);
   private static final long FIRST_SEED = Long.getLong("holdcurve.calibration.seed", 1000);
 
-  private static final Circuit CIRCUIT =
-      CircuitReader.read(
-          Path.of(
-              System.getProperty("holdcurve.root"),
-              "scenarios/circuits/six-cylinder-return-line.circuit.json"));
+  @TempDir Path folder;
 
-  /** Only what the generator breaks: suspects that never come true would spoil the count. */
-  private static FaultCatalogue generated() {
-    FaultCatalogue all = FaultCatalogue.load();
-    return new FaultCatalogue(
-        all.faults().stream().filter(f -> CaseGenerator.FAULTS.contains(f.id())).toList(),
-        all.problems());
+  private Scores score(int tests) {
+    ExecutorService workers = Executors.newFixedThreadPool(threads());
+    try {
+      Path table = table(tests);
+      List<Future<Outcome>> running = new ArrayList<>();
+      for (int i = 0; i < CASES; i++) {
+        long seed = FIRST_SEED + i;
+        running.add(workers.submit(() -> rank(seed, tests, table)));
+      }
+      List<Outcome> outcomes = new ArrayList<>();
+      for (Future<Outcome> one : running) {
+        outcomes.add(one.get());
+      }
+      Scores scores = new Scores(outcomes);
+      System.out.println(tests + " tests a job, " + scores + "\n" + scores.table());
+      return scores;
+    } catch (InterruptedException | ExecutionException e) {
+      throw new IllegalStateException(e);
+    } finally {
+      workers.shutdownNow();
+    }
   }
 
-  private static Scores score(List<Set<String>> clampings) {
-    CaseGenerator generator = new CaseGenerator(CIRCUIT, clampings);
-    RankingService ranker = new RankingService(generated());
-    Scores scores = new Scores();
-    for (int i = 0; i < CASES; i++) {
-      GeneratedCase generated = generator.generate(FIRST_SEED + i);
-      scores.add(generated, ranker.rank(generated.job(), 1, Progress.NONE));
+  private static int threads() {
+    return Runtime.getRuntime().availableProcessors();
+  }
+
+  private Outcome rank(long seed, int tests, Path table) {
+    GeneratedCase generated = new BlindCases(folder).make(seed, tests);
+    RankingService ranker = new RankingService(FaultCatalogue.load(), FaultPriors.shipped(), 1);
+    Outcome outcome = Outcome.of(generated, ranker.rank(generated.job(), 1, Progress.NONE));
+    append(table, outcome.line());
+    return outcome;
+  }
+
+  private static Path table(int tests) {
+    try {
+      Path target = Files.createDirectories(Path.of("target"));
+      Path table = target.resolve("calibration-" + tests + ".csv");
+      Files.writeString(table, Outcome.heading() + "\n");
+      return table;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
-    System.out.println(clampings.size() + " tests a job: " + scores);
-    return scores;
+  }
+
+  private static synchronized void append(Path table, String line) {
+    try {
+      Files.writeString(table, line + "\n", StandardOpenOption.APPEND);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   @Test
   void fourTestsFindTheRightGroup() {
-    Scores scores =
-        score(
-            List.of(
-                Set.of(),
-                Set.of("feed-hose"),
-                Set.of("return-hose"),
-                Set.of("feed-hose", "return-hose")));
+    Scores scores = score(4);
     assertTrue(scores.rightFirst() >= 0.75, scores.toString());
     assertTrue(scores.falseAccusations() <= 0.2, scores.toString());
   }
 
   @Test
   void oneTestIsModest() {
-    Scores scores = score(List.of(Set.of()));
+    Scores scores = score(1);
     assertTrue(scores.falseAccusations() <= 0.2, scores.toString());
   }
 }

@@ -1,12 +1,23 @@
 package holdcurve.calibration;
 
+import holdcurve.file.JobReader;
 import holdcurve.job.Job;
-import java.util.Optional;
+import java.nio.file.Path;
+import java.util.List;
 
 /**
  * A job whose truth is known.
  *
- * @param fault id of the fault that was put in; empty for a sound circuit
- * @param size its true size [SI]; not-a-number for a sound circuit
+ * @param file the job file
+ * @param faults ids of the faults that were put in; none for a sound circuit
+ * @param size true size of the first [SI]; not-a-number for a sound circuit
  */
-record GeneratedCase(Job job, Optional<String> fault, double size) {}
+public record GeneratedCase(Path file, List<String> faults, double size) {
+  Job job() {
+    return JobReader.read(file);
+  }
+
+  boolean isSound() {
+    return faults.isEmpty();
+  }
+}

@@ -1,138 +1,174 @@
 package holdcurve.calibration;
 
-import holdcurve.infer.Interval;
-import holdcurve.infer.Ranking;
-import holdcurve.infer.Suspect;
-import holdcurve.infer.SuspectGroup;
-import holdcurve.infer.Verdict;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
+import java.util.Random;
+import java.util.function.ToDoubleFunction;
+import org.apache.commons.math3.stat.descriptive.moment.StandardDeviation;
 
-/** Counts how often rankings are right, and as often as they say. */
+/** How often rankings are right, and whether as often as they say. */
 final class Scores {
   private static final int BINS = 10;
 
-  /** A probability, and whether it came true. */
-  private record Claim(double probability, boolean right) {}
+  /** Claims below this are not made: nobody reads them [-]. */
+  private static final double SPOKEN = 0.01;
 
-  private final List<Claim> claims = new ArrayList<>();
-  private int cases;
-  private int groupFirst;
-  private int sound;
-  private int accused;
-  private int intervals;
-  private int covered;
-  private int unexplained;
-  private double logScore;
+  private final List<Outcome> outcomes;
 
-  void add(GeneratedCase truth, Ranking ranking) {
-    cases++;
-    unexplained += ranking.verdict().kind() == Verdict.Kind.UNEXPLAINED ? 1 : 0;
-    String right = truth.fault().orElse(Suspect.NONE);
-    double inRightGroup = 0;
-    for (Cluster cluster : clusters(ranking)) {
-      boolean hit = cluster.ids().stream().anyMatch(id -> is(id, right));
-      claims.add(new Claim(cluster.probability(), hit));
-      inRightGroup += hit ? cluster.probability() : 0;
-    }
-    logScore += Math.log(Math.max(inRightGroup, 1e-6));
-    Cluster first = clusters(ranking).get(0);
-    groupFirst += first.ids().stream().anyMatch(id -> is(id, right)) ? 1 : 0;
-    if (truth.fault().isEmpty()) {
-      sound++;
-      accused += ranking.suspect(Suspect.NONE).probability() < 0.2 ? 1 : 0;
-    }
-    size(ranking, right)
-        .ifPresent(
-            interval -> {
-              intervals++;
-              covered += interval.contains(truth.size()) ? 1 : 0;
-            });
-  }
-
-  private static boolean is(String hypothesis, String fault) {
-    return hypothesis.equals(fault)
-        || hypothesis.startsWith(fault + "@") && !hypothesis.contains("+");
-  }
-
-  private static Optional<Interval> size(Ranking ranking, String fault) {
-    return ranking.suspects().stream()
-        .filter(s -> is(s.id(), fault))
-        .findFirst()
-        .flatMap(Suspect::size)
-        .map(size -> size.value());
-  }
-
-  private record Cluster(List<String> ids, double probability) {}
-
-  private static List<Cluster> clusters(Ranking ranking) {
-    List<Cluster> clusters = new ArrayList<>();
-    List<String> grouped = new ArrayList<>();
-    for (SuspectGroup group : ranking.groups()) {
-      clusters.add(new Cluster(group.suspects(), group.probability()));
-      grouped.addAll(group.suspects());
-    }
-    for (Suspect suspect : ranking.suspects()) {
-      if (!grouped.contains(suspect.id())) {
-        clusters.add(new Cluster(List.of(suspect.id()), suspect.probability()));
-      }
-    }
-    clusters.sort((a, b) -> Double.compare(b.probability(), a.probability()));
-    return clusters;
+  Scores(List<Outcome> outcomes) {
+    this.outcomes = List.copyOf(outcomes);
   }
 
   double rightFirst() {
-    return (double) groupFirst / cases;
+    return share(outcomes, Outcome::rightFirst);
   }
 
+  /** Of the sound circuits [-]. */
   double falseAccusations() {
-    return sound == 0 ? 0 : (double) accused / sound;
+    List<Outcome> sound = outcomes.stream().filter(o -> o.truth().isSound()).toList();
+    return share(sound, Outcome::accused);
   }
 
+  /** Of the leaks, those whose true size lies in the stated 90 % range [-]. */
   double coverage() {
-    return (double) covered / intervals;
+    return share(sized(), o -> o.size().orElseThrow().contains(o.truth().size()));
+  }
+
+  private List<Outcome> sized() {
+    return outcomes.stream().filter(o -> o.size().isPresent()).toList();
+  }
+
+  /** Mean log probability of the truth [nat]. */
+  double logScore() {
+    return outcomes.stream()
+        .mapToDouble(o -> Math.log(Math.max(o.probabilityOfTruth(), 1e-4)))
+        .average()
+        .orElse(Double.NaN);
+  }
+
+  /** Expected calibration error of what each ranking puts first, ten bins [-]. */
+  double calibrationError() {
+    return firstError(outcomes);
+  }
+
+  private static double firstError(List<Outcome> some) {
+    return error(some.stream().map(Outcome::first).toList());
+  }
+
+  /** The same over every group of suspects that is given one per cent or more [-]. */
+  double calibrationErrorOfAll() {
+    return allError(outcomes);
+  }
+
+  private static double allError(List<Outcome> some) {
+    return error(some.stream().flatMap(o -> o.claims().stream()).toList());
+  }
+
+  private static double error(List<Outcome.Claim> claims) {
+    double[] said = new double[BINS];
+    double[] came = new double[BINS];
+    int count = 0;
+    for (Outcome.Claim claim : claims) {
+      if (claim.probability() >= SPOKEN) {
+        int bin = Math.min((int) (claim.probability() * BINS), BINS - 1);
+        said[bin] += claim.probability();
+        came[bin] += claim.right() ? 1 : 0;
+        count++;
+      }
+    }
+    double sum = 0;
+    for (int bin = 0; bin < BINS; bin++) {
+      sum += Math.abs(said[bin] - came[bin]);
+    }
+    return count == 0 ? 0 : sum / count;
+  }
+
+  /** Standard error of a score, from cases drawn again with replacement. */
+  private double spread(ToDoubleFunction<List<Outcome>> score) {
+    Random random = new Random(1);
+    double[] again = new double[200];
+    for (int i = 0; i < again.length; i++) {
+      List<Outcome> some = new ArrayList<>();
+      for (int k = 0; k < outcomes.size(); k++) {
+        some.add(outcomes.get(random.nextInt(outcomes.size())));
+      }
+      again[i] = score.applyAsDouble(some);
+    }
+    return new StandardDeviation().evaluate(again);
   }
 
   /**
-   * Expected calibration error over ten bins of stated probability, claims weighted equally [-].
+   * What the error of the first claims would be on average if every percentage were right: with few
+   * cases it isn't nothing [-].
    */
-  double calibrationError() {
-    double error = 0;
-    int counted = 0;
+  private double errorIfCalibrated() {
+    Random random = new Random(2);
+    double sum = 0;
+    for (int i = 0; i < 200; i++) {
+      sum +=
+          error(
+              outcomes.stream()
+                  .map(Outcome::first)
+                  .map(
+                      c ->
+                          new Outcome.Claim(
+                              c.suspects(), c.probability(), random.nextDouble() < c.probability()))
+                  .toList());
+    }
+    return sum / 200;
+  }
+
+  private static double share(List<Outcome> of, java.util.function.Predicate<Outcome> which) {
+    return of.isEmpty() ? 0 : (double) of.stream().filter(which).count() / of.size();
+  }
+
+  /** First claims by bin: how many, what was said, what came true. */
+  String table() {
+    StringBuilder text = new StringBuilder("  said      cases  said  came true\n");
     for (int bin = 0; bin < BINS; bin++) {
-      double low = (double) bin / BINS;
-      List<Claim> in =
-          claims.stream()
-              .filter(c -> c.probability() > 0.01)
-              .filter(
-                  c -> Math.min((int) (c.probability() * BINS), BINS - 1) == Math.round(low * BINS))
+      int b = bin;
+      List<Outcome.Claim> in =
+          outcomes.stream()
+              .map(Outcome::first)
+              .filter(c -> Math.min((int) (c.probability() * BINS), BINS - 1) == b)
               .toList();
       if (!in.isEmpty()) {
-        double said = in.stream().mapToDouble(Claim::probability).average().orElse(0);
-        double came = in.stream().mapToDouble(c -> c.right() ? 1 : 0).average().orElse(0);
-        error += in.size() * Math.abs(said - came);
-        counted += in.size();
+        text.append(
+            String.format(
+                Locale.ROOT,
+                "  %2d-%3d %%  %4d  %5.1f  %5.1f\n",
+                10 * bin,
+                10 * bin + 10,
+                in.size(),
+                100 * in.stream().mapToDouble(Outcome.Claim::probability).average().orElse(0),
+                100.0 * in.stream().filter(Outcome.Claim::right).count() / in.size()));
       }
     }
-    return error / counted;
+    return text.toString();
   }
 
   @Override
   public String toString() {
+    long sound = outcomes.stream().filter(o -> o.truth().isSound()).count();
     return String.format(
         Locale.ROOT,
-        "%d cases: right group first %.1f %%, calibration error %.3f, size covered %.1f %% of %d,"
-            + " sound accused %.1f %% of %d, called unexplained %d, log score %.3f",
-        cases,
+        "%d cases: right group first %.1f %%; calibration error of the first %.3f ± %.3f (%.3f by"
+            + " chance alone), of all %.3f ± %.3f; true size in the 90 %% range %.1f %% of %d;"
+            + " sound accused %.1f %% of %d; called unexplained %d; log score %.3f ± %.3f",
+        outcomes.size(),
         100 * rightFirst(),
         calibrationError(),
+        spread(Scores::firstError),
+        errorIfCalibrated(),
+        calibrationErrorOfAll(),
+        spread(Scores::allError),
         100 * coverage(),
-        intervals,
+        sized().size(),
         100 * falseAccusations(),
         sound,
-        unexplained,
-        logScore / cases);
+        outcomes.stream().filter(Outcome::unexplained).count(),
+        logScore(),
+        spread(some -> new Scores(some).logScore()));
   }
 }
