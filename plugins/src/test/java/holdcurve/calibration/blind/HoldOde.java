@@ -22,6 +22,9 @@ final class HoldOde {
   /** Open hoses even out within milliseconds: 1 L/min for some 15 mbar [m³/(s·Pa)]. */
   private static final double OPEN = 1e-8;
 
+  /** Pivots are compliances, far below what is usually called singular [m³/Pa]. */
+  private static final double TINY = 1e-25;
+
   private static final double LEAST_STEP = 4e-3;
   private static final double MOST_STEP = 0.25;
   private static final double REGULATOR_GAIN = 5e-9;
@@ -140,7 +143,7 @@ final class HoldOde {
         }
       }
       double[] change =
-          new LUDecomposition(new Array2DRowRealMatrix(slopes, false))
+          new LUDecomposition(new Array2DRowRealMatrix(slopes, false), TINY)
               .getSolver()
               .solve(new ArrayRealVector(r, false))
               .toArray();
