@@ -20,7 +20,28 @@ final class DiscrepancyBasis {
 
   private static final int MOST = 10;
 
+  /** How many times larger the error is where all pressure is gone, less one: assumed [-]. */
+  private static final double GROWTH = 5;
+
   private DiscrepancyBasis() {}
+
+  /**
+   * The shapes for a log: a slightly wrong law or compliance puts a curve off in proportion to how
+   * far it has fallen, beside what it is off from the start.
+   *
+   * @param time of the points [s]
+   * @param pressure as read there [Pa]
+   */
+  static double[][] at(double[] time, double[] pressure) {
+    double[][] basis = at(time);
+    for (int i = 0; i < basis.length; i++) {
+      double fallen = Math.abs(pressure[0] - pressure[i]) / Math.max(pressure[0], 1);
+      for (int k = 0; k < basis[i].length; k++) {
+        basis[i][k] *= 1 + GROWTH * fallen;
+      }
+    }
+    return basis;
+  }
 
   /**
    * @param time of the points [s]

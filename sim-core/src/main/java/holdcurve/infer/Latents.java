@@ -5,6 +5,7 @@ import holdcurve.job.HoldTest;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
@@ -24,6 +25,9 @@ final class Latents {
     SET_PRESSURE(true),
     RESEAT_DROP(true),
     SQUEEZE(true),
+    CLAMP_PLACE(true),
+    DAMPER_SIZE(true),
+    DAMPER_PRESSURE(true),
     LAW_BEND(true),
     GAUGE_OFFSET(false),
     READING_SCALE(false),
@@ -51,11 +55,14 @@ final class Latents {
   private final int[] clamp;
   private final int[][] variation;
 
-  Latents(List<HoldTest> jobTests, List<FaultParameter> parameters) {
+  /**
+   * @param idle shared unknowns that stand for nothing in this job
+   */
+  Latents(List<HoldTest> jobTests, List<FaultParameter> parameters, Set<Shared> idle) {
     tests = jobTests.size();
     this.parameters = parameters;
     for (Shared shared : Shared.values()) {
-      addFor(shared.changesCurve ? all() : new BitSet());
+      addFor(shared.changesCurve && !idle.contains(shared) ? all() : new BitSet());
     }
     firstParameter = touched.size();
     parameters.forEach(parameter -> addFor(all()));

@@ -11,19 +11,35 @@ import holdcurve.flow.BentLaw;
 import holdcurve.hold.HoldSetup;
 import holdcurve.infer.Latents.Shared;
 import holdcurve.job.HoldTest;
+import holdcurve.part.Accumulator;
 import holdcurve.part.CheckValve;
 import holdcurve.part.ColdStartInjector;
+import holdcurve.part.Damper;
 import holdcurve.part.Gauge;
 import holdcurve.part.Hose;
 import holdcurve.part.Injector;
 import holdcurve.part.Regulator;
 import holdcurve.part.Seats;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 
 /** Turns latent coordinates into a circuit in some condition and a way to run each test. */
 final class Realisation {
-  private static final double LARGEST_BEND = 0.4;
+  /** What a law's exponent can be bent by and stay above nothing [-]. */
+  private static final double LEAST_BEND = -0.4;
+
+  private static final double LARGEST_BEND = 0.6;
+
+  /** Pressure at mid-stroke of a damper that suits its circuit, of the set pressure: assumed. */
+  private static final double DAMPER_CENTRE = 0.9;
+
+  /** Charge of a gas damper that suits its circuit, likewise. */
+  private static final double GAS_CHARGE = 0.6;
+
+  /** Spread of what a circuit file states about a hose or damper, logarithm: assumed [-]. */
+  private static final double STATED = 0.15;
 
   private static final double SOFT_AT_ONE = 0.5 * Math.log1p(Math.exp(2));
 
@@ -41,7 +57,21 @@ final class Realisation {
     this.priors = priors;
     this.circuit = data.job().circuit();
     this.parameters = hypothesis.parameters();
-    this.latents = new Latents(data.job().tests(), parameters);
+    this.latents = new Latents(data.job().tests(), parameters, idle());
+  }
+
+  private Set<Shared> idle() {
+    Set<Shared> idle = EnumSet.noneOf(Shared.class);
+    if (circuit.partsOf(Damper.KIND).isEmpty() && circuit.partsOf(Accumulator.KIND).isEmpty()) {
+      idle.addAll(List.of(Shared.DAMPER_SIZE, Shared.DAMPER_PRESSURE));
+    }
+    if (data.job().tests().stream().allMatch(test -> test.clamped().isEmpty())) {
+      idle.addAll(List.of(Shared.CLAMP_PLACE, Shared.SQUEEZE));
+    }
+    if (parameters.isEmpty()) {
+      idle.add(Shared.LAW_BEND);
+    }
+    return idle;
   }
 
   Latents latents() {
@@ -139,7 +169,7 @@ final class Realisation {
   /** Leaks in the field depart somewhat from the law that a fault gives them. */
   private Condition bent(Condition condition, double[] u) {
     double z = priors.lawBend() * latents.shared(u, Shared.LAW_BEND);
-    double bend = Math.max(-LARGEST_BEND, Math.min(LARGEST_BEND, z));
+    double bend = Math.max(LEAST_BEND, Math.min(LARGEST_BEND, z));
     List<LeakPath> leaks = new ArrayList<>(condition.leaks().size());
     for (LeakPath leak : condition.leaks()) {
       leaks.add(
@@ -173,16 +203,33 @@ final class Realisation {
     if (kind == ColdStartInjector.KIND) {
       return weeping(part, ColdStartInjector.WEEP, latents.shared(u, Shared.INJECTOR_WEEP));
     }
+    if (kind == Damper.KIND) {
+      return damper(part, Damper.STROKE_VOLUME, Damper.CENTRE, DAMPER_CENTRE, u);
+    }
+    if (kind == Accumulator.KIND) {
+      return damper(part, Accumulator.GAS, Accumulator.CHARGE, GAS_CHARGE, u);
+    }
     return kind == Regulator.KIND ? regulator(part, u) : part;
   }
 
+  /** An undescribed damper is taken to suit the circuit that it was built for. */
+  private Part damper(Part part, Property size, Property pressure, double share, double[] u) {
+    double sized = part.states(size) ? STATED : priors.damperSize();
+    double placed = part.states(pressure) ? STATED : priors.damperPressure();
+    double usual = part.states(pressure) ? part.value(pressure) : share * statedSet();
+    return scaled(part, size, Math.exp(sized * latents.shared(u, Shared.DAMPER_SIZE)))
+        .with(pressure, usual * Math.exp(placed * latents.shared(u, Shared.DAMPER_PRESSURE)));
+  }
+
   private Part hose(Part hose, double[] u) {
-    double spread = hose.states(Hose.COMPLIANCE) ? 0.15 : Hose.COMPLIANCE.spread();
+    double spread = hose.states(Hose.COMPLIANCE) ? STATED : Hose.COMPLIANCE.spread();
     Part scaled =
         scaled(hose, Hose.COMPLIANCE, Math.exp(spread * latents.shared(u, Shared.COMPLIANCE)));
     double creep = soft(Hose.SLOW_CREEP.spread(), latents.shared(u, Shared.CREEP));
     double time = Math.exp(Hose.SLOW_CREEP_TIME.spread() * latents.shared(u, Shared.CREEP_TIME));
-    scaled = scaled(scaled, Hose.QUICK_CREEP, creep);
+    double place = Math.exp(priors.clampPlace() * latents.shared(u, Shared.CLAMP_PLACE));
+    double at = Math.min(0.95, hose.value(Hose.CLAMP_AT) * place);
+    scaled = scaled(scaled, Hose.QUICK_CREEP, creep).with(Hose.CLAMP_AT, at);
     scaled = scaled(scaled, Hose.SLOW_CREEP, creep);
     scaled = scaled(scaled, Hose.QUICK_CREEP_TIME, time);
     return scaled(scaled, Hose.SLOW_CREEP_TIME, time);

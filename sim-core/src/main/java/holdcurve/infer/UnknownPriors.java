@@ -12,6 +12,9 @@ package holdcurve.infer;
  * @param clampShare likewise, as a factor [-]
  * @param squeezed fuel that a clamp pushes to each side [m³]
  * @param squeezeShare likewise, as a factor [-]
+ * @param clampPlace where on its hose a clamp sits, as a factor [-]
+ * @param damperSize what an undescribed damper takes up about its default, logarithm [-]
+ * @param damperPressure pressure at which it works about its default, logarithm [-]
  * @param testVariation variation of a seat's leak between tests, standard deviation of its
  *     logarithm [-]
  * @param lawBend exponent of a leak's law about its textbook value, standard deviation [-]
@@ -32,6 +35,9 @@ record UnknownPriors(
     double clampShare,
     double squeezed,
     double squeezeShare,
+    double clampPlace,
+    double damperSize,
+    double damperPressure,
     double testVariation,
     double lawBend,
     double eyeShare,
@@ -45,13 +51,16 @@ record UnknownPriors(
         0.8,
         1e4,
         0.05,
-        1.2,
+        1.7,
         0.01e-6 / 60,
         1,
         0.08e-6,
         0.8,
         0.2,
+        0.5,
         0.2,
+        0.2,
+        0.35,
         0.4,
         1.7,
         150,

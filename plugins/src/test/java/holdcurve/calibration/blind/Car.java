@@ -32,12 +32,30 @@ record Car(
     boolean hasDamper,
     boolean hasColdStart) {
   private static final double PER_BAR_METRE = 1e-11;
+
+  /** 0.7 to 4 mL/bar: what circuits of this kind give. */
+  private static final double LEAST_SOFT = 0.7 * PER_BAR_METRE;
+
+  private static final double MOST_SOFT = 4 * PER_BAR_METRE;
   private static final double BORE_7_5 = 4.418e-5;
   private static final double BORE_6 = 2.827e-5;
 
   /** Draws a car; see the methods below for what it varies. */
   static Car draw(Draw draw) {
-    return new Maker(draw).make();
+    Car car = new Maker(draw).make();
+    while (car.softness() < LEAST_SOFT || car.softness() > MOST_SOFT) {
+      car = new Maker(draw).make();
+    }
+    return car;
+  }
+
+  /** What all trapped fuel gives together near the set pressure, creep left out [m³/Pa]. */
+  private double softness() {
+    double sum = 0;
+    for (Place place : List.of(Place.FEED, Place.RAIL)) {
+      sum += (zone(place).taken(set) - zone(place).taken(0.8 * set)) / (0.2 * set);
+    }
+    return sum;
   }
 
   Zone zone(Place place) {
@@ -89,7 +107,7 @@ record Car(
       boolean cold = draw.chance(0.7);
       boolean gaugeOnFeed = draw.chance(0.15);
       double set = stated * (1 + draw.normal(0.025));
-      double feedHose = draw.between(0.3, 1.1);
+      double feedHose = draw.between(0.4, 1.4);
       double clampAt = draw.between(0.35, 0.65);
 
       add("tank", "tank", "");
@@ -100,7 +118,7 @@ record Car(
       double feedRigid = 0;
       String at = "feed-start";
       if (longHose) {
-        double length = draw.between(0.2, 0.6);
+        double length = draw.between(0.3, 0.9);
         add("hose", "pump-hose", line(at, "pipe-start", length) + ", \"clampable\": false");
         at = "pipe-start";
         feedLiquid += length * BORE_7_5;
@@ -139,7 +157,7 @@ record Car(
       }
       String end = "rail";
       if (ring) {
-        double length = draw.between(0.4, 1.3);
+        double length = draw.between(0.5, 1.6);
         add("hose", "ring-hose", line(end, "rail-end", length) + ", \"clampable\": false");
         end = "rail-end";
         railLiquid += length * BORE_7_5;
