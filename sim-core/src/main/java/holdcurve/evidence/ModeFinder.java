@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.random.Well19937c;
 
@@ -23,6 +24,21 @@ public final class ModeFinder {
    */
   public static List<Mode> find(ResidualLikelihood likelihood, long seed, Settings settings) {
     return find(new CountedLikelihood(likelihood), new Well19937c(seed), settings);
+  }
+
+  /**
+   * The mode that one start leads to; empty where the model fails or the mode is known already.
+   *
+   * @param start where to begin [-]
+   * @param known modes found before
+   * @param tolerance as in {@link Settings#modeTolerance} [nat]
+   */
+  public static Optional<Mode> from(
+      ResidualLikelihood likelihood, double[] start, List<Mode> known, double tolerance) {
+    CountedLikelihood counted = new CountedLikelihood(likelihood);
+    Mode mode = new DampedGaussNewton(counted, known, tolerance).search(start);
+    return Optional.ofNullable(mode)
+        .filter(found -> Double.isFinite(found.logLikelihood()) && isNew(found, known));
   }
 
   static List<Mode> find(CountedLikelihood likelihood, RandomGenerator random, Settings settings) {

@@ -7,6 +7,7 @@ import holdcurve.evidence.ModeFinder;
 import holdcurve.evidence.Settings;
 import holdcurve.evidence.WeightedDraws;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
@@ -34,6 +35,9 @@ final class Judge implements AutoCloseable {
   /** Simulated curves are no smoother than this [nat]. */
   private static final double MODE_TOLERANCE = 0.01;
 
+  /** A fit this far behind the best may have missed its neighbourhood [nat]. */
+  private static final double BEHIND = 1;
+
   /** Error granted to an approximate evidence [nat]. */
   private static final double APPROXIMATION_ERROR = 1;
 
@@ -50,6 +54,7 @@ final class Judge implements AutoCloseable {
   private final Progress progress;
   private final ExecutorService workers;
   private final List<String> problems;
+  private Fitted leader;
 
   /**
    * @param problems receives a sentence for each hypothesis that couldn't be judged
@@ -76,8 +81,8 @@ final class Judge implements AutoCloseable {
   }
 
   /**
-   * Judges hypotheses in two passes: all are fitted, then those that could matter are sampled. A
-   * fit whose approximate evidence lies far below the best is taken at that value: its probability
+   * Judges hypotheses in three passes: all are fitted; those that fit worse than the best are
+   * looked for once more, from where that one lies; those that could matter are sampled. A fit whose approximate evidence lies far below the best is taken at that value: its probability
    * is nil either way.
    *
    * @param from share of the whole work that is done before [-]
@@ -86,8 +91,13 @@ final class Judge implements AutoCloseable {
    * @return those that could be judged, in order
    */
   List<Judged> judge(List<Hypothesis> hypotheses, double from, double to, double best) {
+    double third = from + (to - from) / 3;
     double middle = (from + to) / 2;
-    List<Fitted> fitted = each(hypotheses, Hypothesis::name, this::fit, from, middle);
+    List<Fitted> first = each(hypotheses, Hypothesis::name, this::fit, from, third);
+    lead(first);
+    List<Fitted> fitted =
+        each(first, one -> one.hypothesis().name(), one -> Optional.of(again(one)), third, middle);
+    lead(fitted);
     double leading =
         Math.max(best, fitted.stream().mapToDouble(Fitted::logPosterior).max().orElse(best));
     List<Judged> judged =
@@ -102,7 +112,11 @@ final class Judge implements AutoCloseable {
 
   /** A hypothesis with its modes, before sampling. */
   private record Fitted(
-      Hypothesis hypothesis, HypothesisModel model, MarginalLikelihood likelihood, double laplace) {
+      Hypothesis hypothesis,
+      HypothesisModel model,
+      List<Mode> joint,
+      MarginalLikelihood likelihood,
+      double laplace) {
     double logPosterior() {
       return laplace + Math.log(hypothesis.priorWeight());
     }
@@ -136,11 +150,22 @@ final class Judge implements AutoCloseable {
 
   private Optional<Fitted> fit(Hypothesis hypothesis) {
     HypothesisModel model = new HypothesisModel(data, hypothesis, unknowns);
+    if (hypothesis.members().size() > 1 && leader != null) {
+      return near(model).flatMap(mode -> fitted(hypothesis, model, List.of(mode)));
+    }
     List<Mode> joint =
         ModeFinder.find(new Watched(model, progress), ownSeed(hypothesis), starts(hypothesis));
-    if (joint.isEmpty()) {
-      return Optional.empty();
-    }
+    return joint.isEmpty() ? Optional.empty() : fitted(hypothesis, model, joint);
+  }
+
+  /** The mode near the best fit so far, if it isn't known yet. */
+  private Optional<Mode> near(HypothesisModel model, Mode... known) {
+    double[] start = NextStart.of(model, leader.model(), leader.joint().get(0).u());
+    return ModeFinder.from(new Watched(model, progress), start, List.of(known), MODE_TOLERANCE);
+  }
+
+  private static Optional<Fitted> fitted(
+      Hypothesis hypothesis, HypothesisModel model, List<Mode> joint) {
     MarginalLikelihood marginal = new MarginalLikelihood(model, joint);
     double laplace =
         marginal.modes().stream()
@@ -148,8 +173,28 @@ final class Judge implements AutoCloseable {
             .max()
             .orElse(Double.NEGATIVE_INFINITY);
     return Double.isFinite(laplace)
-        ? Optional.of(new Fitted(hypothesis, model, marginal, laplace))
+        ? Optional.of(new Fitted(hypothesis, model, joint, marginal, laplace))
         : Optional.empty();
+  }
+
+  private void lead(List<Fitted> candidates) {
+    for (Fitted one : candidates) {
+      if (leader == null || one.laplace() > leader.laplace()) {
+        leader = one;
+      }
+    }
+  }
+
+  private Fitted again(Fitted one) {
+    if (one.laplace() > leader.laplace() - BEHIND || one.hypothesis().members().size() > 1) {
+      return one;
+    }
+    List<Mode> joint = new ArrayList<>(one.joint());
+    near(one.model(), one.joint().toArray(Mode[]::new)).ifPresent(joint::add);
+    joint.sort(Comparator.comparingDouble(Mode::laplaceLogEvidence).reversed());
+    return joint.size() == one.joint().size()
+        ? one
+        : fitted(one.hypothesis(), one.model(), joint).orElse(one);
   }
 
   /** Two faults are looked for from one start only: each alone has been looked for from several. */

@@ -102,6 +102,35 @@ final class Latents {
     return set;
   }
 
+  /**
+   * The same unknowns as another hypothesis has them, for a search to begin at.
+   *
+   * @param u coordinates of the other
+   * @param from where those stand
+   * @param member for each parameter here the like parameter there, or −1 for none
+   * @param unlike coordinate for a parameter that the other hasn't [-]
+   */
+  double[] carriedOver(double[] u, Latents from, int[] member, double unlike) {
+    double[] v = new double[dimension()];
+    System.arraycopy(u, 0, v, 0, firstParameter);
+    for (int k = 0; k < member.length; k++) {
+      v[firstParameter + k] = member[k] < 0 ? unlike : from.parameter(u, member[k]);
+    }
+    for (int i = 0; i < tests; i++) {
+      v[start[i]] = from.start(u, i);
+      v[warmth[i]] = from.warmth(u, i);
+      if (clamp[i] >= 0) {
+        v[clamp[i]] = from.clamp(u, i);
+      }
+      for (int k = 0; k < member.length; k++) {
+        if (member[k] >= 0 && variation[i][k] >= 0) {
+          v[variation[i][k]] = from.variation(u, i, member[k]);
+        }
+      }
+    }
+    return v;
+  }
+
   /** Coordinates that are sampled: a few shared ones and the members' parameters. */
   int[] sampled() {
     return IntStream.range(0, dimension()).filter(this::isSampled).toArray();
