@@ -250,7 +250,6 @@ final class HypothesisModel implements ResidualLikelihood {
   /** Amplitude of the model's own error [Pa]. */
   double modelError(double[] u) {
     return priors.modelError()
-        * realisation.statedSet()
         * Realisation.factor(priors.modelErrorFactor(), latents.shared(u, Shared.MODEL_ERROR));
   }
 

@@ -22,7 +22,7 @@ package holdcurve.infer;
  * @param eyeFactor likewise, as a factor [-]
  * @param leastEye smallest reading error of any instrument [Pa]; measured loggers scatter by 3 to 4
  *     mbar
- * @param modelError amplitude of the model's own error as a share of the pressure [-]
+ * @param modelError amplitude of the model's own error while little has fallen [Pa]
  * @param modelErrorFactor likewise, as a factor [-]
  */
 record UnknownPriors(
@@ -64,7 +64,7 @@ record UnknownPriors(
         0.4,
         1.7,
         150,
-        0.004,
+        900,
         1.8);
   }
 }

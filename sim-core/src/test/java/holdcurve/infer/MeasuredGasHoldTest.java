@@ -42,13 +42,13 @@ class MeasuredGasHoldTest {
         "parts": [
           { "kind": "tank", "id": "tank" },
           { "kind": "check-valve", "id": "inlet", "from": "tank", "to": "inside",
-            "weep_mL_min": 0.001 },
+            "weep_mL_min": 0.0001 },
           { "kind": "hose", "id": "chamber", "from": "inside", "to": "end", "length_m": 1,
             "compliance_mL_bar_m": 1, "quick_creep_percent": 0, "slow_creep_percent": 0 },
-          { "kind": "injector", "id": "fittings", "at": "end", "weep_mL_min": 0.001 },
+          { "kind": "injector", "id": "fittings", "at": "end", "weep_mL_min": 0.0001 },
           { "kind": "gauge", "id": "sensor", "at": "end", "lag_s": 0.05, "air_mL": 0 },
           { "kind": "regulator", "id": "outlet", "from": "end", "to": "tank", "set_bar": 6,
-            "reseat_drop_bar": 0, "weep_mL_min": 0.001 }
+            "reseat_drop_bar": 0, "weep_mL_min": 0.0001 }
         ] }
       """;
 
