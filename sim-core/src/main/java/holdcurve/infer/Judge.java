@@ -48,6 +48,9 @@ final class Judge implements AutoCloseable {
   private static final Settings SETTINGS =
       Settings.standard().withDraws(100, 1000, 60, 0.1).withTempering(60, 2, 1);
 
+  private static final Settings STARTS =
+      Settings.standard().withModeTolerance(MODE_TOLERANCE).withSeededStarts(1);
+
   private final JobModel data;
   private final UnknownPriors unknowns;
   private final long seed;
@@ -154,7 +157,10 @@ final class Judge implements AutoCloseable {
       return near(model).flatMap(mode -> fitted(hypothesis, model, List.of(mode)));
     }
     List<Mode> joint =
-        ModeFinder.find(new Watched(model, progress), ownSeed(hypothesis), starts(hypothesis));
+        ModeFinder.find(
+            new Watched(model, progress),
+            ownSeed(hypothesis),
+            STARTS.withStarts(List.of(SizeStart.of(model, data))));
     return joint.isEmpty() ? Optional.empty() : fitted(hypothesis, model, joint);
   }
 
@@ -195,13 +201,6 @@ final class Judge implements AutoCloseable {
     return joint.size() == one.joint().size()
         ? one
         : fitted(one.hypothesis(), one.model(), joint).orElse(one);
-  }
-
-  /** Two faults are looked for from one start only: each alone has been looked for from several. */
-  private static Settings starts(Hypothesis hypothesis) {
-    return Settings.standard()
-        .withModeTolerance(MODE_TOLERANCE)
-        .withSeededStarts(hypothesis.members().size() < 2 ? 2 : 0);
   }
 
   /** How far behind the best a fit may lie and still be sampled [nat]. */

@@ -52,12 +52,11 @@ class MeasuredGasHoldTest {
         ] }
       """;
 
-  /** Straight-line slopes as published with the data would have it, least leaky first. */
-  private static final List<String> ORDER =
+  private static final String REFERENCE = "metal reference chamber";
+
+  /** What loses more than twice as much as the reference by a straight line, least first. */
+  private static final List<String> LEAKY =
       List.of(
-          "metal reference chamber",
-          "resin print A",
-          "filament print 0.06 mm",
           "resin print B",
           "filament print 0.10 mm",
           "filament print 0.15 mm",
@@ -112,17 +111,18 @@ class MeasuredGasHoldTest {
   }
 
   @Test
-  void chambersComeOutInTheOrderOfTheirLeaks() {
+  void theReferenceLeaksLeastAndTheLeakyOnesComeInOrder() {
     List<Chamber> chambers =
         logs().entrySet().stream()
             .map(e -> chamber(e.getKey(), e.getValue().toString()))
             .sorted(Comparator.comparingDouble(Chamber::leak))
             .toList();
-    System.out.println(chambers);
-    assertEquals(ORDER, chambers.stream().map(Chamber::name).toList());
+    List<String> names = chambers.stream().map(Chamber::name).toList();
+    assertEquals(REFERENCE, names.get(0), chambers.toString());
+    assertEquals(LEAKY, names.stream().filter(LEAKY::contains).toList(), chambers.toString());
     double reference = chambers.get(0).sound();
-    assertTrue(chambers.stream().allMatch(c -> c.sound() <= reference), chambers.toString());
-    assertTrue(chambers.get(5).sound() < 1e-6, chambers.toString());
-    assertTrue(chambers.get(6).sound() < 1e-6, chambers.toString());
+    for (Chamber other : chambers.subList(1, chambers.size())) {
+      assertTrue(other.sound() < reference / 10, chambers.toString());
+    }
   }
 }
