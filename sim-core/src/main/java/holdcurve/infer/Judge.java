@@ -85,8 +85,9 @@ final class Judge implements AutoCloseable {
 
   /**
    * Judges hypotheses in three passes: all are fitted; those that fit worse than the best are
-   * looked for once more, from where that one lies; those that could matter are sampled. A fit whose approximate evidence lies far below the best is taken at that value: its probability
-   * is nil either way.
+   * looked for once more, from where that one lies; those that could matter are sampled. A fit
+   * whose approximate evidence lies far below the best is taken at that value: its probability is
+   * nil either way.
    *
    * @param from share of the whole work that is done before [-]
    * @param to share that is done after [-]

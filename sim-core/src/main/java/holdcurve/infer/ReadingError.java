@@ -28,7 +28,8 @@ final class ReadingError {
       sum += Math.log(weight[i]);
     }
     logWeights = sum;
-    Array2DRowRealMatrix weighted = new Array2DRowRealMatrix(DiscrepancyBasis.at(series.time(), series.pressure()));
+    Array2DRowRealMatrix weighted =
+        new Array2DRowRealMatrix(DiscrepancyBasis.at(series.time(), series.pressure()));
     for (int i = 0; i < n; i++) {
       for (int k = 0; k < weighted.getColumnDimension(); k++) {
         weighted.multiplyEntry(i, k, rootWeight[i]);

@@ -1,8 +1,8 @@
 package holdcurve.infer;
 
 /**
- * Where to begin the search for a fit: with the fault of such a size that the curves lie as near the
- * readings as they can by that alone. A search that begins with far too small a leak widens the
+ * Where to begin the search for a fit: with the fault of such a size that the curves lie as near
+ * the readings as they can by that alone. A search that begins with far too small a leak widens the
  * reading error instead of the leak.
  */
 final class SizeStart {

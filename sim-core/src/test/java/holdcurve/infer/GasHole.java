@@ -11,7 +11,9 @@ import holdcurve.fault.Site;
 import holdcurve.flow.LaminarLaw;
 import java.util.List;
 
-/** A leak in proportion to pressure, as gas leaves through pores; its size known to a factor of 8. */
+/**
+ * A leak in proportion to pressure, as gas leaves through pores; its size known to a factor of 8.
+ */
 record GasHole() implements LeakFault {
   private static final double STATED_AT = 2e5;
 

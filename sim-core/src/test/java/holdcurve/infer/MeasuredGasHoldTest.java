@@ -26,14 +26,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * The only open measured hold with a known order of leaks that was found, of gas: seven chambers, of
- * which the metal one is the leak-tight reference (student thesis data, Delft University of
- * Technology, 2021, repository "3D-printed-pneumatic-actuator", CC0 1.0). Read by the reader of gauge
- * logs and ranked by the same likelihood as a fuel circuit.
+ * The only open measured hold with a known order of leaks that was found, of gas: seven chambers,
+ * of which the metal one is the leak-tight reference (student thesis data, Delft University of
+ * Technology, 2021, repository "3D-printed-pneumatic-actuator", CC0 1.0). Read by the reader of
+ * gauge logs and ranked by the same likelihood as a fuel circuit.
  *
  * <p>A gas chamber stands in for a circuit as what it is to a gauge: something that gives a fixed
- * volume for each bar, here 1 mL since the chambers' volumes aren't known, so that sizes are good for
- * comparison only.
+ * volume for each bar, here 1 mL since the chambers' volumes aren't known, so that sizes are good
+ * for comparison only.
  */
 class MeasuredGasHoldTest {
   private static final String CHAMBER =
