@@ -56,4 +56,9 @@ public record Job(
   public Job withFindings(List<Finding> others) {
     return new Job(title, circuit, gauge, tests, others, priors, understood, upkeep);
   }
+
+  /** The same job with other repairs, pass limit or refit list. */
+  public Job withUpkeep(Upkeep other) {
+    return new Job(title, circuit, gauge, tests, findings, priors, understood, other);
+  }
 }

@@ -3,6 +3,7 @@ package holdcurve.job;
 import holdcurve.circuit.Circuit;
 import holdcurve.pass.PassLimit;
 import holdcurve.refit.RefitList;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -27,5 +28,17 @@ public record Upkeep(
   /** No repair, the usual limit, and the shipped list with nothing ticked. */
   public static Upkeep none(Circuit circuit) {
     return new Upkeep(List.of(), PassLimit.usual(circuit), false, RefitList.shipped(), false);
+  }
+
+  /** The same with one more repair at the end. */
+  public Upkeep withRepair(Repair repair) {
+    List<Repair> more = new ArrayList<>(repairs);
+    more.add(repair);
+    return new Upkeep(more, pass, passStated, refit, refitStated);
+  }
+
+  /** The same with a refit list of the job's own. */
+  public Upkeep withRefit(RefitList list) {
+    return new Upkeep(repairs, pass, passStated, list, true);
   }
 }

@@ -57,7 +57,11 @@ class ArchitectureTest {
               "holdcurve.hold..",
               "holdcurve.infer..",
               "holdcurve.job..",
-              "holdcurve.log..")
+              "holdcurve.log..",
+              "holdcurve.pass..",
+              "holdcurve.refit..",
+              "holdcurve.repair..",
+              "holdcurve.ui.report..")
           .because("faults are found as plugins, and the command line is another door");
 
   @ArchTest

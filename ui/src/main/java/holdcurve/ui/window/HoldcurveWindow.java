@@ -1,6 +1,8 @@
 package holdcurve.ui.window;
 
 import holdcurve.fault.FaultCatalogue;
+import holdcurve.infer.RankingService;
+import holdcurve.repair.RepairCheckService;
 import holdcurve.ui.theme.Looks;
 import holdcurve.ui.window.frame.Desk;
 import holdcurve.ui.window.frame.FileDialogs;
@@ -11,8 +13,11 @@ import holdcurve.ui.window.holdtests.HoldTestsPage;
 import holdcurve.ui.window.job.FaultsModel;
 import holdcurve.ui.window.job.OpenJobModel;
 import holdcurve.ui.window.job.RescueModel;
+import holdcurve.ui.window.repaircheck.RepairCheckModel;
+import holdcurve.ui.window.repaircheck.RepairCheckPage;
 import holdcurve.ui.window.suspects.SuspectsModel;
 import holdcurve.ui.window.suspects.SuspectsPage;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.function.Function;
 import javafx.beans.property.SimpleStringProperty;
@@ -72,6 +77,11 @@ public final class HoldcurveWindow {
   private static List<Page> pages(Desk desk) {
     return List.of(
         new HoldTestsPage(desk, new HoldTestsModel(desk.jobs())),
-        new SuspectsPage(new SuspectsModel(desk.jobs())));
+        new SuspectsPage(new SuspectsModel(desk.jobs())),
+        new RepairCheckPage(
+            new RepairCheckModel(
+                desk.jobs(),
+                () -> new RepairCheckService(new RankingService(desk.faults().catalogue())),
+                LocalDate::now)));
   }
 }

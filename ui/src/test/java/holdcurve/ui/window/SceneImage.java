@@ -11,10 +11,10 @@ import javafx.scene.image.WritableImage;
 import javax.imageio.ImageIO;
 
 /** Writes what a scene shows to a PNG file. */
-final class SceneImage {
+public final class SceneImage {
   private SceneImage() {}
 
-  static void write(Scene scene, Path file) {
+  public static void write(Scene scene, Path file) {
     WritableImage image = scene.snapshot(null);
     int width = (int) image.getWidth();
     int height = (int) image.getHeight();

@@ -91,6 +91,15 @@ public final class HoldChart extends XYChart<Number, Number> {
     return time.getDisplayPosition(when);
   }
 
+  /**
+   * Where a pressure stands, in the plot's own coordinates.
+   *
+   * @param value in the unit of the pressure axis
+   */
+  public double y(double value) {
+    return pressure.getDisplayPosition(value);
+  }
+
   /** The time at a place of the plot, in the unit of the time axis. */
   public double timeAt(double x) {
     return time.getValueForDisplay(x).doubleValue();

@@ -1,0 +1,57 @@
+package holdcurve.ui.window.repaircheck;
+
+import holdcurve.repair.CheckVerdict;
+import holdcurve.repair.RepairCheck;
+import holdcurve.ui.window.frame.Sign;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** The answer: a sign, a word, the sentence, and what to do now. */
+final class CheckBar extends HBox {
+  private final Label word = new Label();
+  private final Label sentence = new Label();
+  private final Label next = new Label();
+  private final VBox words = new VBox(sentence, next);
+
+  CheckBar(RepairCheckModel model) {
+    setId("check-verdict");
+    word.getStyleClass().add("hc-word");
+    word.setMinWidth(Region.USE_PREF_SIZE);
+    sentence.getStyleClass().add("hc-sentence");
+    for (Label label : new Label[] {sentence, next}) {
+      label.setWrapText(true);
+      label.setMinHeight(Region.USE_PREF_SIZE);
+    }
+    next.managedProperty().bind(next.textProperty().isNotEmpty());
+    HBox.setHgrow(words, Priority.ALWAYS);
+    model.checkProperty().addListener((property, before, now) -> show(now));
+    show(model.checkProperty().get());
+  }
+
+  private void show(RepairCheck check) {
+    getStyleClass().setAll("hc-verdict");
+    if (check == null) {
+      sentence.setText("Not checked yet: press F6, or the button below.");
+      next.setText("");
+      getChildren().setAll(words);
+      return;
+    }
+    CheckVerdict verdict = check.verdict();
+    switch (verdict.kind()) {
+      case HOLDS -> show("sound", Sign.TICK, "Holds");
+      case FAULTY -> show("leak", Sign.DROP, "Does not hold");
+      case CANNOT_SAY -> show("open", Sign.QUESTION, "Not settled");
+    }
+    sentence.setText(verdict.sentence());
+    next.setText(verdict.next());
+  }
+
+  private void show(String style, Sign sign, String kind) {
+    getStyleClass().add(style);
+    word.setText(kind);
+    getChildren().setAll(sign.node(), word, words);
+  }
+}

@@ -1,0 +1,46 @@
+package holdcurve.ui.window.repaircheck;
+
+import holdcurve.job.HoldTest;
+import holdcurve.job.Job;
+import holdcurve.repair.HoldTable;
+import holdcurve.repair.RepairCheck;
+import holdcurve.ui.window.job.JobEdits;
+import java.util.List;
+import javafx.scene.control.Tab;
+import javafx.scene.control.TabPane;
+
+/** One tab a checked hold; before the check, the last hold as it was read. */
+final class CheckedHolds extends TabPane {
+  private final RepairCheckModel model;
+
+  CheckedHolds(RepairCheckModel model) {
+    this.model = model;
+    setTabClosingPolicy(TabClosingPolicy.UNAVAILABLE);
+    model.checkProperty().addListener((property, before, now) -> update());
+    model.jobProperty().addListener((property, before, now) -> update());
+    model.unit().addListener((property, before, now) -> update());
+    update();
+  }
+
+  private void update() {
+    RepairCheck check = model.checkProperty().get();
+    Job job = model.jobProperty().get();
+    getTabs().clear();
+    if (check != null) {
+      List<HoldTest> tests = check.timeline().checked().tests();
+      for (int i = 0; i < tests.size(); i++) {
+        CheckedHold panel = new CheckedHold();
+        panel.show(HoldTable.of(check, i), model.unit().getValue());
+        getTabs().add(new Tab(tests.get(i).id(), panel));
+      }
+    } else if (job != null) {
+      List<HoldTest> tests = JobEdits.rankable(job).tests();
+      if (!tests.isEmpty()) {
+        HoldTest last = tests.get(tests.size() - 1);
+        CheckedHold panel = new CheckedHold();
+        panel.show(last, model.unit().getValue());
+        getTabs().add(new Tab(last.id(), panel));
+      }
+    }
+  }
+}

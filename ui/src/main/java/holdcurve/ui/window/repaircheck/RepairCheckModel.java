@@ -1,0 +1,215 @@
+package holdcurve.ui.window.repaircheck;
+
+import holdcurve.job.HoldTest;
+import holdcurve.job.Job;
+import holdcurve.job.Repair;
+import holdcurve.job.Upkeep;
+import holdcurve.log.PressureUnit;
+import holdcurve.refit.RefitStep;
+import holdcurve.refit.RefitTick;
+import holdcurve.repair.PassMark;
+import holdcurve.repair.RepairCheck;
+import holdcurve.repair.RepairChecker;
+import holdcurve.ui.report.JobReport;
+import holdcurve.ui.report.ReportFiles;
+import holdcurve.ui.window.job.JobEdits;
+import holdcurve.ui.window.job.OpenJobModel;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+import javafx.beans.value.ObservableValue;
+
+/** The check of the open job's last holds, its refit list, and its report. */
+public final class RepairCheckModel {
+  /** Same job, same answer. */
+  private static final long SEED = 1;
+
+  private final OpenJobModel jobs;
+  private final Supplier<RepairChecker> checker;
+  private final Supplier<LocalDate> today;
+  private final ReadOnlyObjectWrapper<RepairCheck> check = new ReadOnlyObjectWrapper<>();
+  private final ReadOnlyStringWrapper said = new ReadOnlyStringWrapper("");
+  private final StringProperty initials = new SimpleStringProperty("");
+  private List<HoldTest> checkedTests = List.of();
+  private List<Repair> checkedRepairs = List.of();
+
+  /**
+   * @param checker asked on a background thread, once a check
+   * @param today the date that ticks and repairs get
+   */
+  public RepairCheckModel(
+      OpenJobModel jobs, Supplier<RepairChecker> checker, Supplier<LocalDate> today) {
+    this.jobs = jobs;
+    this.checker = checker;
+    this.today = today;
+    jobs.jobProperty().addListener((property, before, now) -> forgetIfOther(now));
+  }
+
+  /** An answer about other readings, or another order of events, is none. */
+  private void forgetIfOther(Job now) {
+    if (now == null
+        || !now.tests().equals(checkedTests)
+        || !now.upkeep().repairs().equals(checkedRepairs)) {
+      check.set(null);
+      said.set("");
+    }
+  }
+
+  /** Checks the last holds in the background. */
+  public void check() {
+    start(check -> {});
+  }
+
+  private void start(Consumer<RepairCheck> then) {
+    Job job = jobs.jobProperty().get();
+    if (job == null) {
+      return;
+    }
+    Job readable = JobEdits.rankable(job);
+    if (readable.tests().isEmpty()) {
+      jobs.report("A check needs a hold with at least three readings after the pump stopped.");
+      return;
+    }
+    jobs.work()
+        .start(
+            "Checking the repair",
+            progress -> checker.get().check(readable, Optional.empty(), SEED, progress),
+            result -> {
+              checkedTests = job.tests();
+              checkedRepairs = job.upkeep().repairs();
+              check.set(result);
+              then.accept(result);
+            });
+  }
+
+  /** Writes the report beside the job's file, and checks before where that wasn't done. */
+  public void report() {
+    Path file = jobs.fileProperty().get();
+    if (file == null) {
+      jobs.report("Save the job first: the report is written beside it.");
+    } else if (check.get() == null) {
+      start(result -> write(file, result));
+    } else {
+      write(file, check.get());
+    }
+  }
+
+  private void write(Path file, RepairCheck result) {
+    JobReport report = new JobReport(jobs.jobProperty().get(), result, today.get());
+    jobs.work()
+        .start(
+            "Writing the report",
+            progress -> {
+              ReportFiles files = ReportFiles.beside(file, Optional.empty());
+              files.write(report);
+              return files;
+            },
+            files ->
+                said.set(
+                    "Written beside the job: "
+                        + files.html().getFileName()
+                        + " and "
+                        + files.pdf().getFileName()));
+  }
+
+  /**
+   * Ticks a step with today's date, or takes its tick off.
+   *
+   * @return whether it could be done: a tick needs initials
+   */
+  public boolean tick(String step, boolean done) {
+    String by = initials.get().strip();
+    if (done && !RefitTick.isName(by)) {
+      return false;
+    }
+    jobs.change(
+        done ? "tick" : "tick taken off",
+        job -> {
+          Upkeep upkeep = job.upkeep();
+          return job.withUpkeep(
+              upkeep.withRefit(
+                  done
+                      ? upkeep.refit().tick(step, new RefitTick(today.get(), by))
+                      : upkeep.refit().untick(step)));
+        });
+    return true;
+  }
+
+  /**
+   * Notes that a part was put right after the last hold test.
+   *
+   * @param part id of the part
+   * @param note what was done; may be empty
+   */
+  public void noteRepair(String part, String note) {
+    jobs.change(
+        "repair",
+        job -> {
+          String last = job.tests().get(job.tests().size() - 1).id();
+          Repair repair = new Repair(today.get(), part, "", last, note.strip());
+          return job.withUpkeep(job.upkeep().withRepair(repair));
+        });
+  }
+
+  /** Each checked hold without clamps beside the pass limit, in a sentence. */
+  public List<String> passSentences() {
+    RepairCheck now = check.get();
+    return now == null ? List.of() : now.marks().stream().map(mark -> words(now, mark)).toList();
+  }
+
+  private String words(RepairCheck now, PassMark mark) {
+    String limit =
+        "Pass limit "
+            + jobs.pressures().text(now.limit().pressure())
+            + " after "
+            + Math.round(now.limit().time() / 60)
+            + " min: ";
+    String shown = jobs.pressures().text(mark.reading());
+    return switch (mark.outcome()) {
+      case PASSES -> limit + "passes with " + shown + ".";
+      case WITHIN_GAUGE_ERROR -> limit + shown + ", less below it than the gauge may be off.";
+      case FAILS -> limit + "does not pass with " + shown + ".";
+      case TOO_SHORT -> limit + "the hold ended before.";
+    };
+  }
+
+  /** Steps of the open job's refit list; empty while none is open. */
+  public List<RefitStep> steps() {
+    Job job = jobs.jobProperty().get();
+    return job == null ? List.of() : job.upkeep().refit().steps();
+  }
+
+  /** The open job; null while none is open. */
+  public ReadOnlyObjectProperty<Job> jobProperty() {
+    return jobs.jobProperty();
+  }
+
+  /** The check of the open job as it is; null until it was asked for, and after changes. */
+  public ReadOnlyObjectProperty<RepairCheck> checkProperty() {
+    return check.getReadOnlyProperty();
+  }
+
+  /** What was done last, in a sentence; empty for nothing. */
+  public ReadOnlyStringProperty saidProperty() {
+    return said.getReadOnlyProperty();
+  }
+
+  /** Who ticks. */
+  public StringProperty initialsProperty() {
+    return initials;
+  }
+
+  /** The unit in which pressures are shown. */
+  public ObservableValue<PressureUnit> unit() {
+    return jobs.pressures().unitProperty();
+  }
+}
