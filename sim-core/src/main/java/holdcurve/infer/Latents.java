@@ -19,6 +19,7 @@ final class Latents {
     AIR(true),
     CREEP(true),
     CREEP_TIME(true),
+    QUICK_CREEP(true),
     CHECK_VALVE_WEEP(true),
     REGULATOR_WEEP(true),
     INJECTOR_WEEP(true),

@@ -229,7 +229,8 @@ final class Realisation {
     double time = Math.exp(Hose.SLOW_CREEP_TIME.spread() * latents.shared(u, Shared.CREEP_TIME));
     double place = Math.exp(priors.clampPlace() * latents.shared(u, Shared.CLAMP_PLACE));
     double at = Math.min(0.95, hose.value(Hose.CLAMP_AT) * place);
-    scaled = scaled(scaled, Hose.QUICK_CREEP, creep).with(Hose.CLAMP_AT, at);
+    double quick = creep * soft(priors.quickCreep(), latents.shared(u, Shared.QUICK_CREEP));
+    scaled = scaled(scaled, Hose.QUICK_CREEP, quick).with(Hose.CLAMP_AT, at);
     scaled = scaled(scaled, Hose.SLOW_CREEP, creep);
     scaled = scaled(scaled, Hose.QUICK_CREEP_TIME, time);
     return scaled(scaled, Hose.SLOW_CREEP_TIME, time);

@@ -22,6 +22,8 @@ final class Strain {
         return "hoses that go on stretching " + much(u);
       case CREEP_TIME:
         return "hoses that stretch " + degree(u) + (u > 0 ? " slowly" : " quickly");
+      case QUICK_CREEP:
+        return "hoses that stretch " + much(u) + " in the first seconds";
       case CHECK_VALVE_WEEP:
         return "a check valve that weeps " + much(u);
       case REGULATOR_WEEP:
@@ -34,6 +36,12 @@ final class Strain {
         return "a regulator that shuts " + degree(u) + high(-u);
       case SQUEEZE:
         return "clamps that push " + much(u) + " fuel aside";
+      case CLAMP_PLACE:
+        return "clamps set " + degree(u) + (u > 0 ? " far from" : " close to") + " the pump";
+      case DAMPER_SIZE:
+        return "a damper that takes up " + much(u);
+      case DAMPER_PRESSURE:
+        return "a damper that works at " + degree(u) + (u > 0 ? " high" : " low") + " pressure";
       case LAW_BEND:
         return "a leak that follows the pressure " + degree(u) + (u > 0 ? " steeply" : " weakly");
       case GAUGE_OFFSET:

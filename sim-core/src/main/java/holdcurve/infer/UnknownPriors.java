@@ -3,6 +3,7 @@ package holdcurve.infer;
 /**
  * How wide the unknowns are before any reading. All assumed but where it says otherwise.
  *
+ * @param quickCreep stretch within seconds about its share of all stretch [-]
  * @param airShare air in the gauge hose about its default, as a share of it [-]
  * @param weepShare weep of a sound seat, likewise [-]
  * @param startDeviation pressure at the pump stop about the set pressure [Pa]
@@ -26,6 +27,7 @@ package holdcurve.infer;
  * @param modelErrorFactor likewise, as a factor [-]
  */
 record UnknownPriors(
+    double quickCreep,
     double airShare,
     double weepShare,
     double startDeviation,
@@ -47,6 +49,7 @@ record UnknownPriors(
     double modelErrorFactor) {
   static UnknownPriors usual() {
     return new UnknownPriors(
+        0.8,
         0.8,
         0.8,
         1e4,
