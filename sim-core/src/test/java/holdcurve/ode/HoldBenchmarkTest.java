@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import holdcurve.model.HoldNetwork;
+import holdcurve.model.Network;
 import java.util.Arrays;
 import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
@@ -37,6 +39,22 @@ class HoldBenchmarkTest {
   private static void assertClose(double[] expected, double[] actual) {
     for (int i = 0; i < expected.length; i++) {
       assertEquals(expected[i], actual[i], 1e-11 * Math.abs(expected[i]), "entry " + i);
+    }
+  }
+
+  /** The same problem from the elements of circuits: same right side, same steps. */
+  @Test
+  void circuitElementsMakeTheSameProblem() {
+    for (JsonNode check : HoldBenchmark.DATA.get("right_side_checks")) {
+      Network network = HoldNetwork.of(check.get("prime").asBoolean());
+      double[] y = Reference.doubles(check.get("y"));
+      double[] slope = new double[9];
+      double[][] jacobian = new double[9][9];
+      network.computeDerivatives(0, y, slope);
+      network.computeJacobian(0, y, jacobian);
+      assertClose(Reference.doubles(check.get("f")), slope);
+      double[] flat = Arrays.stream(jacobian).flatMapToDouble(DoubleStream::of).toArray();
+      assertClose(Reference.doubles(check.get("jacobian_row_major")), flat);
     }
   }
 
