@@ -1,6 +1,5 @@
 package holdcurve.model;
 
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -11,7 +10,10 @@ import java.util.List;
 final class LinearRates {
   private final double[][] matrix;
   private final double[] constant;
-  private final int[] row;
+
+  /** Where the entries of each row end. */
+  private final int[] end;
+
   private final int[] column;
   private final double[] value;
 
@@ -20,23 +22,30 @@ final class LinearRates {
     this.matrix = matrix;
     this.constant = constant;
     int n = constant.length;
-    int[] rows = new int[n * n];
-    int[] columns = new int[n * n];
-    double[] values = new double[n * n];
     int count = 0;
     for (int i = 0; i < n; i++) {
       for (int j = 0; j < n; j++) {
-        double entry = other == null ? matrix[i][j] : matrix[i][j] - other[i][j];
-        if (entry != 0) {
-          rows[count] = i;
-          columns[count] = j;
-          values[count++] = entry;
-        }
+        count += entry(matrix, other, i, j) != 0 ? 1 : 0;
       }
     }
-    row = Arrays.copyOf(rows, count);
-    column = Arrays.copyOf(columns, count);
-    value = Arrays.copyOf(values, count);
+    end = new int[n];
+    column = new int[count];
+    value = new double[count];
+    int next = 0;
+    for (int i = 0; i < n; i++) {
+      for (int j = 0; j < n; j++) {
+        double entry = entry(matrix, other, i, j);
+        if (entry != 0) {
+          column[next] = j;
+          value[next++] = entry;
+        }
+      }
+      end[i] = next;
+    }
+  }
+
+  private static double entry(double[][] matrix, double[][] other, int i, int j) {
+    return other == null ? matrix[i][j] : matrix[i][j] - other[i][j];
   }
 
   /**
@@ -67,9 +76,13 @@ final class LinearRates {
 
   /** Overwrites {@code rates} with A y + b. */
   void fill(double[] y, double[] rates) {
-    System.arraycopy(constant, 0, rates, 0, constant.length);
-    for (int e = 0; e < value.length; e++) {
-      rates[row[e]] += value[e] * y[column[e]];
+    int e = 0;
+    for (int i = 0; i < end.length; i++) {
+      double sum = constant[i];
+      for (; e < end[i]; e++) {
+        sum += value[e] * y[column[e]];
+      }
+      rates[i] = sum;
     }
   }
 

@@ -149,18 +149,34 @@ public final class Network implements StiffEquations {
   @Override
   public void computeJacobian(double t, double[] y, double[][] jacobian) {
     double[] flow = new double[y.length];
+    collect(t, y, flow);
+    fillJacobian(t, y, flow, jacobian);
+  }
+
+  @Override
+  public void linearize(double t, double[] y, double[] rates, double[][] jacobian) {
+    collect(t, y, rates);
+    fillJacobian(t, y, rates, jacobian);
+    for (int i = 0; i < constantCapacity.length; i++) {
+      rates[i] /= capacity(i, y[i]);
+    }
+  }
+
+  /**
+   * @param flow what {@link #collect} gives at y
+   */
+  void fillJacobian(double t, double[] y, double[] flow, double[][] jacobian) {
     linear.fillJacobian(jacobian);
     for (Element element : bent) {
       element.addJacobian(t, y, jacobian);
     }
-    collect(t, y, flow);
     for (int i = 0; i < constantCapacity.length; i++) {
-      double capacity = capacity(i, y[i]);
+      double inverse = 1 / capacity(i, y[i]);
       double[] row = jacobian[i];
       for (int j = 0; j < row.length; j++) {
-        row[j] /= capacity;
+        row[j] *= inverse;
       }
-      row[i] -= flow[i] / (capacity * capacity) * capacitySlope(i, y[i]);
+      row[i] -= flow[i] * inverse * inverse * capacitySlope(i, y[i]);
     }
   }
 

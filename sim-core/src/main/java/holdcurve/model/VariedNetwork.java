@@ -88,6 +88,23 @@ public final class VariedNetwork implements ParametricEquations {
   @Override
   public void computeParameterDerivatives(double t, double[] y, double[] dfdtheta, int stride) {
     base.collect(t, y, flow);
+    fillParameterDerivatives(t, y, dfdtheta, stride);
+  }
+
+  @Override
+  public void computeVariation(
+      double t, double[] y, double[][] jacobian, double[] dfdtheta, int stride) {
+    base.collect(t, y, flow);
+    base.fillJacobian(t, y, flow, jacobian);
+    fillParameterDerivatives(t, y, dfdtheta, stride);
+  }
+
+  @Override
+  public void linearize(double t, double[] y, double[] rates, double[][] jacobian) {
+    base.linearize(t, y, rates, jacobian);
+  }
+
+  private void fillParameterDerivatives(double t, double[] y, double[] dfdtheta, int stride) {
     for (int i = 0; i < capacity.length; i++) {
       capacity[i] = base.capacity(i, y[i]);
     }

@@ -71,8 +71,7 @@ public final class RosenbrockStepper {
    * @param y state
    */
   public void linearize(double t, double[] y) {
-    equations.computeDerivatives(t, y, slopeAtStart);
-    equations.computeJacobian(t, y, jacobian);
+    equations.linearize(t, y, slopeAtStart, jacobian);
     matrix.note(jacobian);
     if (!autonomous) {
       equations.computeTimeDerivative(t, y, timeDerivative);

@@ -16,30 +16,37 @@ final class SideBySide {
     return (count + LANES - 1) / LANES * LANES;
   }
 
-  /** Adds factor · row {@code from} of b to row {@code to} of a. */
-  static void add(double[] a, int to, double factor, double[] b, int from, int stride) {
-    int i = to * stride;
-    int j = from * stride;
-    for (int end = i + stride; i < end; i += LANES, j += LANES) {
-      double first = a[i] + factor * b[j];
-      double second = a[i + 1] + factor * b[j + 1];
-      double third = a[i + 2] + factor * b[j + 2];
-      double fourth = a[i + 3] + factor * b[j + 3];
-      a[i] = first;
-      a[i + 1] = second;
-      a[i + 2] = third;
-      a[i + 3] = fourth;
-    }
-  }
-
-  /** Multiplies row {@code row} of a. */
-  static void scale(double[] a, int row, double factor, int stride) {
-    int i = row * stride;
-    for (int end = i + stride; i < end; i += LANES) {
-      a[i] *= factor;
-      a[i + 1] *= factor;
-      a[i + 2] *= factor;
-      a[i + 3] *= factor;
+  /**
+   * Replaces row k by factor · row k − Σ values_e · row columns_e, e from start to before end. Long
+   * because it keeps four sums in registers.
+   */
+  static void reduce(
+      double[] b,
+      int k,
+      double factor,
+      double[] values,
+      int[] columns,
+      int start,
+      int end,
+      int stride) {
+    for (int lane = 0; lane < stride; lane += LANES) {
+      int at = k * stride + lane;
+      double first = factor * b[at];
+      double second = factor * b[at + 1];
+      double third = factor * b[at + 2];
+      double fourth = factor * b[at + 3];
+      for (int e = start; e < end; e++) {
+        double value = values[e];
+        int from = columns[e] * stride + lane;
+        first -= value * b[from];
+        second -= value * b[from + 1];
+        third -= value * b[from + 2];
+        fourth -= value * b[from + 3];
+      }
+      b[at] = first;
+      b[at + 1] = second;
+      b[at + 2] = third;
+      b[at + 3] = fourth;
     }
   }
 }

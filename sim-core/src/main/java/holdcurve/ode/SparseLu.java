@@ -77,20 +77,18 @@ final class SparseLu {
   }
 
   private void load(double shift, double[][] jacobian) {
+    for (int place : pattern.places) {
+      work[place] = -jacobian[place / n][place % n];
+    }
     for (int i = 0; i < n; i++) {
-      double[] source = jacobian[i];
-      int row = i * n;
-      for (int j = 0; j < n; j++) {
-        work[row + j] = -source[j];
-      }
-      work[row + i] += shift;
+      work[i * (n + 1)] += shift;
     }
   }
 
   private boolean eliminate(int e, int k, int upperStart, int upperEnd, double[] scale) {
     int i = pattern.lowerRow[e];
     double factor = work[i * n + k] * inversePivot[k];
-    lower[e] = factor;
+    lower[pattern.lowerPlace[e]] = factor;
     for (int u = upperStart; u < upperEnd; u++) {
       int j = pattern.upperColumn[u];
       work[i * n + j] -= factor * work[k * n + j];
@@ -100,35 +98,45 @@ final class SparseLu {
 
   /** Replaces the right side b by the solution. */
   void solve(double[] b) {
-    int[] rows = pattern.lowerRow;
-    int[] columns = pattern.lowerColumn;
-    double[] values = lower;
-    for (int e = 0; e < rows.length; e++) {
-      b[rows[e]] -= values[e] * b[columns[e]];
+    int[] columns = pattern.lowerColumnByRow;
+    int e = 0;
+    for (int k : pattern.order) {
+      double sum = b[k];
+      for (int end = e + pattern.leftCount[k]; e < end; e++) {
+        sum -= lower[e] * b[columns[e]];
+      }
+      b[k] = sum;
     }
-    for (int k = 0; k < b.length; k++) {
-      b[k] *= inversePivot[k];
-    }
-    rows = pattern.upperRow;
     columns = pattern.upperColumn;
-    values = upper;
-    for (int e = 0; e < rows.length; e++) {
-      b[rows[e]] -= values[e] * b[columns[e]];
+    e = 0;
+    for (int place = n - 1; place >= 0; place--) {
+      int k = pattern.order[place];
+      double sum = b[k] * inversePivot[k];
+      for (int end = e + pattern.rightCount[k]; e < end; e++) {
+        sum -= upper[e] * b[columns[e]];
+      }
+      b[k] = sum;
     }
   }
 
   /** Solves for right sides that lie {@link SideBySide}. */
   void solve(double[] b, int stride) {
-    subtract(pattern.lowerRow, pattern.lowerColumn, lower, b, stride);
-    for (int k = 0; k < n; k++) {
-      SideBySide.scale(b, k, inversePivot[k], stride);
+    int[] columns = pattern.lowerColumnByRow;
+    int start = 0;
+    for (int k : pattern.order) {
+      int end = start + pattern.leftCount[k];
+      if (end > start) {
+        SideBySide.reduce(b, k, 1, lower, columns, start, end, stride);
+      }
+      start = end;
     }
-    subtract(pattern.upperRow, pattern.upperColumn, upper, b, stride);
-  }
-
-  private static void subtract(int[] rows, int[] columns, double[] values, double[] b, int stride) {
-    for (int e = 0; e < rows.length; e++) {
-      SideBySide.add(b, rows[e], -values[e], b, columns[e], stride);
+    columns = pattern.upperColumn;
+    start = 0;
+    for (int place = n - 1; place >= 0; place--) {
+      int k = pattern.order[place];
+      int end = start + pattern.rightCount[k];
+      SideBySide.reduce(b, k, inversePivot[k], upper, columns, start, end, stride);
+      start = end;
     }
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Where the LU factors of a matrix have entries when its diagonal entries are the pivots, taken in
@@ -33,10 +34,22 @@ final class SparsePattern {
 
   final int[] lowerColumn;
 
+  /** Where each entry of L stands when they are taken row after row in the order of elimination. */
+  final int[] lowerPlace;
+
+  /** Column of each entry of L, row after row in the order of elimination. */
+  final int[] lowerColumnByRow;
+
+  /** Number of entries of L in each row. */
+  final int[] leftCount;
+
   /** Row and column of each entry of U, pivot after pivot in the order reversed. */
   final int[] upperRow;
 
   final int[] upperColumn;
+
+  /** Places i·n + j that the factorization reads or writes, the diagonal among them. */
+  final int[] places;
 
   /**
    * @param entries row-major, n·n: where the matrix may differ from zero; the diagonal counts as
@@ -64,6 +77,24 @@ final class SparsePattern {
     lowerColumn = lower.stream().mapToInt(Entry::column).toArray();
     upperRow = upper.stream().mapToInt(Entry::row).toArray();
     upperColumn = upper.stream().mapToInt(Entry::column).toArray();
+    lowerPlace = new int[lowerRow.length];
+    lowerColumnByRow = new int[lowerRow.length];
+    leftCount = new int[n];
+    orderByRow();
+    places = IntStream.range(0, n * n).filter(e -> filled[e] || e % (n + 1) == 0).toArray();
+  }
+
+  private void orderByRow() {
+    int next = 0;
+    for (int row : order) {
+      for (int e = 0; e < lowerRow.length; e++) {
+        if (lowerRow[e] == row) {
+          lowerPlace[e] = next;
+          lowerColumnByRow[next++] = lowerColumn[e];
+          leftCount[row]++;
+        }
+      }
+    }
   }
 
   private void collect(List<Entry> lower, List<Entry> upper) {

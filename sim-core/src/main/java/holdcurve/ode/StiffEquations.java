@@ -22,6 +22,12 @@ public interface StiffEquations extends FirstOrderDifferentialEquations {
    */
   void computeJacobian(double t, double[] y, double[][] dfdy);
 
+  /** {@link #computeDerivatives} and {@link #computeJacobian} where they share work. */
+  default void linearize(double t, double[] y, double[] slope, double[][] dfdy) {
+    computeDerivatives(t, y, slope);
+    computeJacobian(t, y, dfdy);
+  }
+
   /**
    * The derivative of the right side by time at fixed state. Equations that override this override
    * {@link #isAutonomous} as well.

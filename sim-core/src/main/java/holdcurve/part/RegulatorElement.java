@@ -21,15 +21,28 @@ import holdcurve.model.Node;
  * @param gain G at a difference of p_set [m³/(s·Pa)]
  * @param closing p_close, not above p_set [Pa gauge]
  * @param hang G_h at a difference of p_set [m³/(s·Pa)]
+ * @param scale 1/φ(p_set) [Pa^-½]
  */
 record RegulatorElement(
-    String name, Node from, Node to, double opening, double gain, double closing, double hang)
+    String name,
+    Node from,
+    Node to,
+    double opening,
+    double gain,
+    double closing,
+    double hang,
+    double scale)
     implements Element {
   /** Softness of the opening: assumed, 1 mbar [Pa]. */
   private static final double WIDTH = 100;
 
   /** φ: an orifice of coefficient one. */
   private static final OrificeLaw ROOT = new OrificeLaw(1, 2e3);
+
+  RegulatorElement(
+      String name, Node from, Node to, double opening, double gain, double closing, double hang) {
+    this(name, from, to, opening, gain, closing, hang, 1 / ROOT.flow(opening));
+  }
 
   @Override
   public void addRates(double t, double[] y, double[] rates) {
@@ -71,20 +84,20 @@ record RegulatorElement(
   }
 
   private double lift(double up) {
-    return gain * WIDTH * Softplus.value((up - opening) / WIDTH)
-        + hang * WIDTH * Softplus.value((up - closing) / WIDTH);
+    double main = gain * WIDTH * Softplus.value((up - opening) / WIDTH);
+    return hang == 0 ? main : main + hang * WIDTH * Softplus.value((up - closing) / WIDTH);
   }
 
   private double liftSlope(double up) {
-    return gain * Softplus.slope((up - opening) / WIDTH)
-        + hang * Softplus.slope((up - closing) / WIDTH);
+    double main = gain * Softplus.slope((up - opening) / WIDTH);
+    return hang == 0 ? main : main + hang * Softplus.slope((up - closing) / WIDTH);
   }
 
   private double drive(double difference) {
-    return ROOT.flow(difference) / ROOT.flow(opening);
+    return ROOT.flow(difference) * scale;
   }
 
   private double driveSlope(double difference) {
-    return ROOT.slope(difference) / ROOT.flow(opening);
+    return ROOT.slope(difference) * scale;
   }
 }
