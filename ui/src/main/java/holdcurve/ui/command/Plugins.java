@@ -15,6 +15,11 @@ final class Plugins {
               + " folder whose jars you trust.")
   private Path folder;
 
+  /** The folder named; null if none was. */
+  Path folder() {
+    return folder;
+  }
+
   FaultCatalogue catalogue() {
     return FaultCatalogue.load(Optional.ofNullable(folder));
   }

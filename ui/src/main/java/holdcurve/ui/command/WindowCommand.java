@@ -33,10 +33,9 @@ final class WindowCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Path job = file == null ? Scenarios.first().orElse(null) : file;
-    FaultCatalogue catalogue = plugins.catalogue();
-    Optional<String> reason = WindowLauncher.open(job, () -> new RankingService(catalogue));
+    Optional<String> reason = WindowLauncher.open(job, plugins.folder());
     if (reason.isPresent()) {
-      printInstead(reason.get(), job, catalogue);
+      printInstead(reason.get(), job, plugins.catalogue());
     }
     return 0;
   }

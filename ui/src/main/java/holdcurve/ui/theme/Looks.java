@@ -36,6 +36,13 @@ public final class Looks {
     theme.set(theme.get().other());
   }
 
+  /**
+   * @param size wanted [px]; kept within what can be read
+   */
+  public void setTextSize(int size) {
+    textSize.set(Math.max(SMALLEST, Math.min(LARGEST, size)));
+  }
+
   public void enlarge() {
     textSize.set(Math.min(LARGEST, textSize.get() + STEP));
   }

@@ -4,6 +4,8 @@ import holdcurve.fault.FaultCatalogue;
 import holdcurve.infer.RankingService;
 import holdcurve.repair.RepairCheckService;
 import holdcurve.ui.theme.Looks;
+import holdcurve.ui.window.circuit.CircuitModel;
+import holdcurve.ui.window.circuit.CircuitPage;
 import holdcurve.ui.window.frame.Desk;
 import holdcurve.ui.window.frame.FileDialogs;
 import holdcurve.ui.window.frame.Page;
@@ -76,6 +78,7 @@ public final class HoldcurveWindow {
   /** In the order of the work. */
   private static List<Page> pages(Desk desk) {
     return List.of(
+        new CircuitPage(new CircuitModel(desk.jobs(), desk.faults())),
         new HoldTestsPage(desk, new HoldTestsModel(desk.jobs())),
         new SuspectsPage(new SuspectsModel(desk.jobs())),
         new RepairCheckPage(

@@ -1,24 +1,45 @@
 package holdcurve.ui.window;
 
+import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.JobReader;
 import holdcurve.infer.Ranker;
+import holdcurve.infer.RankingService;
 import holdcurve.ui.theme.Looks;
+import holdcurve.ui.window.frame.Desk;
 import holdcurve.ui.window.frame.NativeFileDialogs;
+import holdcurve.ui.window.job.Autosave;
+import holdcurve.ui.window.job.FaultsModel;
+import holdcurve.ui.window.job.Keeper;
 import holdcurve.ui.window.job.OpenJobModel;
+import holdcurve.ui.window.job.RescueModel;
+import java.io.UncheckedIOException;
+import java.lang.System.Logger.Level;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.Executor;
+import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.Supplier;
 import javafx.application.Platform;
+import javafx.beans.property.SimpleStringProperty;
 import javafx.stage.Stage;
 
 /** Opens the window, or says why there can't be one. */
 public final class WindowLauncher {
+  private static final System.Logger LOG = System.getLogger(WindowLauncher.class.getName());
+
   private static Optional<String> reason;
 
-  private WindowLauncher() {}
+  private final Path home = Path.of(System.getProperty("user.home", "."), ".holdcurve");
+  private final ExecutorService background = daemons("holdcurve-work", 0);
+  private final ExecutorService writer = daemons("holdcurve-settings", 1);
+  private final FaultsModel faults;
+  private final CompletableFuture<Void> closed = new CompletableFuture<>();
+
+  private WindowLauncher(FaultsModel faults) {
+    this.faults = faults;
+  }
 
   /**
    * Why no window can be shown here, as one sentence for a person; empty if one can. The graphics
@@ -42,34 +63,54 @@ public final class WindowLauncher {
    *
    * @param jobOrNull job to open at once; null for none. One that can't be read is reported in the
    *     window
-   * @param ranker asked on a background thread, once a ranking
+   * @param pluginsOrNull folder with jars of faults; null for the one chosen in the window, if any
    * @return why no window could be shown; empty once it has been shown and closed
    */
-  public static Optional<String> open(Path jobOrNull, Supplier<Ranker> ranker) {
+  public static Optional<String> open(Path jobOrNull, Path pluginsOrNull) {
     Optional<String> why = unavailable();
     if (why.isPresent()) {
       return why;
     }
-    CompletableFuture<Void> closed = new CompletableFuture<>();
-    Platform.runLater(() -> show(jobOrNull, ranker, closed));
+    WindowLauncher launcher =
+        new WindowLauncher(new FaultsModel(FaultCatalogue::load, pluginsOrNull));
+    Platform.runLater(() -> launcher.show(jobOrNull));
     try {
-      closed.join();
+      launcher.closed.join();
     } finally {
+      launcher.writer.shutdown();
       Platform.exit();
     }
     return Optional.empty();
   }
 
-  private static void show(
-      Path jobOrNull, Supplier<Ranker> ranker, CompletableFuture<Void> closed) {
+  private void show(Path jobOrNull) {
     try {
+      List<Autosave.Kept> left = Autosave.left(home.resolve("unsaved"));
+      Optional<Autosave> autosave = autosave();
+      Supplier<Ranker> ranker = () -> new RankingService(faults.catalogue());
       OpenJobModel model =
-          new OpenJobModel(JobReader::read, ranker, background(), Platform::runLater);
+          new OpenJobModel(
+              JobReader::readUnfinished,
+              ranker,
+              background,
+              Platform::runLater,
+              autosave.map(Keeper.class::cast).orElse(Keeper.NONE));
       Stage stage = new Stage();
-      HoldcurveWindow.fill(stage, model, new Looks(), NativeFileDialogs::new);
+      Desk desk =
+          new Desk(
+              model,
+              faults,
+              new RescueModel(model, left),
+              new Looks(),
+              new NativeFileDialogs(stage),
+              new SimpleStringProperty());
+      new Settings(home.resolve("window.properties"), writer).attach(desk);
+      HoldcurveWindow.fill(stage, desk);
       stage.setOnHidden(
           event -> {
             model.ranking().cancel();
+            model.work().cancelAll();
+            autosave.ifPresent(Autosave::close);
             closed.complete(null);
           });
       stage.show();
@@ -81,12 +122,25 @@ public final class WindowLauncher {
     }
   }
 
-  private static Executor background() {
-    return Executors.newCachedThreadPool(
+  /** Empty where nothing can be written: better a window without than none. */
+  private Optional<Autosave> autosave() {
+    try {
+      return Optional.of(Autosave.in(home.resolve("unsaved")));
+    } catch (UncheckedIOException e) {
+      LOG.log(Level.WARNING, "work can't be kept in " + home, e);
+      return Optional.empty();
+    }
+  }
+
+  private static ExecutorService daemons(String name, int threads) {
+    java.util.concurrent.ThreadFactory factory =
         work -> {
-          Thread thread = new Thread(work, "holdcurve-work");
+          Thread thread = new Thread(work, name);
           thread.setDaemon(true);
           return thread;
-        });
+        };
+    return threads == 0
+        ? Executors.newCachedThreadPool(factory)
+        : Executors.newFixedThreadPool(threads, factory);
   }
 }

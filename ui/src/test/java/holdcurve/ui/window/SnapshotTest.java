@@ -9,6 +9,7 @@ import holdcurve.infer.Verdict;
 import holdcurve.ui.theme.Looks;
 import holdcurve.ui.theme.Theme;
 import holdcurve.ui.window.frame.Desk;
+import holdcurve.ui.window.job.CircuitTemplates;
 import holdcurve.ui.window.job.FaultsModel;
 import holdcurve.ui.window.job.JobEdits;
 import holdcurve.ui.window.job.OpenJobModel;
@@ -99,6 +100,21 @@ class SnapshotTest {
     picture("hold-tests-larger-text", 1920, 1080);
     robot.push(KeyCode.CONTROL, KeyCode.N);
     picture("begin", 1280, 720);
+  }
+
+  @Test
+  void circuitsInEveryTheme() throws Exception {
+    run(() -> model.open(SCENARIOS.resolve("rail-loss.job.json")));
+    run(() -> ranker = new HandMadeRanking());
+    everyLook("Circuit", "circuit");
+    for (CircuitTemplates.Template template : CircuitTemplates.all()) {
+      run(() -> model.begin(JobEdits.blank("New", CircuitTemplates.circuit(template)), null));
+      run(() -> desk.page().set("Circuit"));
+      for (int i = 0; i < 6; i++) {
+        robot.type(KeyCode.RIGHT);
+      }
+      picture("circuit-" + template.file(), 1280, 720);
+    }
   }
 
   private void type(String reading) {

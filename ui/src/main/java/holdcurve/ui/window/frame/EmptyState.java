@@ -17,7 +17,7 @@ import javafx.scene.layout.VBox;
 
 /** What stands in the window while no job is open, and where a new one is begun. */
 final class EmptyState extends VBox {
-  private static final double WIDTH = 640;
+  private static final double WIDTH = 760;
 
   private final Desk desk;
   private final List<Button> circuits = new ArrayList<>();
@@ -53,6 +53,7 @@ final class EmptyState extends VBox {
   private static Label words(String text) {
     Label words = new Label(text);
     words.setWrapText(true);
+    words.setMinHeight(USE_PREF_SIZE);
     words.setMaxWidth(WIDTH);
     words.getStyleClass().add("hc-muted");
     return words;
@@ -63,6 +64,7 @@ final class EmptyState extends VBox {
     title.getStyleClass().add("hc-strong");
     Label what = new Label(template.what());
     what.getStyleClass().addAll("hc-muted", "hc-small");
+    what.setMinWidth(USE_PREF_SIZE);
     Button button = new Button();
     button.setGraphic(new VBox(title, what));
     button.setAccessibleText(template.title() + ". " + template.what());

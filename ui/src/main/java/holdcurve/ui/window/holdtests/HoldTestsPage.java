@@ -48,8 +48,7 @@ public final class HoldTestsPage implements Page {
 
   private VBox left() {
     FlowPane bring =
-        new FlowPane(
-            button("Paste (Ctrl+V)", this::paste), button("Import … (Ctrl+I)", this::importLog));
+        new FlowPane(button("Paste", this::paste), button("Import …", this::importLog));
     bring.getStyleClass().add("hc-buttons");
     VBox left = new VBox(watch, readings, bring);
     VBox.setVgrow(readings, Priority.ALWAYS);

@@ -153,7 +153,7 @@ final class StopwatchPane extends VBox {
         model.testProperty().get() != null
             && !model.testProperty().get().log().readings().isEmpty();
     main.setText(
-        running ? "Take a reading (Space)" : begun ? "New hold (Space)" : "Pump stops now (Space)");
+        running ? "Reading (Space)" : begun ? "New hold (Space)" : "Pump stops now (Space)");
     boolean clamped = running && !model.testProperty().get().clamped().isEmpty();
     clamps.setVisible(clamped && !model.clampsOnProperty().get());
     clamps.setManaged(clamps.isVisible());

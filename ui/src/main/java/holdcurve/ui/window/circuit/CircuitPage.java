@@ -1,0 +1,89 @@
+package holdcurve.ui.window.circuit;
+
+import holdcurve.infer.Suspect;
+import holdcurve.ui.window.frame.Page;
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.MenuItem;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.BorderPane;
+
+/** The circuit drawn; a part is edited below it. */
+public final class CircuitPage implements Page {
+  private static final double EDITOR_SHARE = 0.31;
+
+  private final CircuitModel model;
+  private final BorderPane content = new BorderPane();
+  private final DrawingPane drawing;
+  private final PartEditor editor;
+  private final Label lit = new Label();
+
+  public CircuitPage(CircuitModel model) {
+    this.model = model;
+    drawing = new DrawingPane(model);
+    editor = new PartEditor(model);
+    editor.prefHeightProperty().bind(content.heightProperty().multiply(EDITOR_SHARE));
+    lit.getStyleClass().add("hc-lit-words");
+    lit.setMaxWidth(Double.MAX_VALUE);
+    lit.managedProperty().bind(lit.visibleProperty());
+    content.setTop(lit);
+    content.setCenter(drawing);
+    content.setBottom(editor);
+    drawing.addEventHandler(KeyEvent.KEY_PRESSED, this::enter);
+    model.litProperty().addListener((property, before, now) -> say());
+    say();
+  }
+
+  private void say() {
+    Suspect suspect = model.suspectProperty().get();
+    lit.setVisible(suspect != null && !model.litProperty().get().isEmpty());
+    if (lit.isVisible()) {
+      lit.setText("Marked with a drop: where to look if it is this: " + suspect.name());
+    }
+  }
+
+  private void enter(KeyEvent event) {
+    if (event.getCode() == KeyCode.ENTER || event.getCode() == KeyCode.F2) {
+      editor.edit();
+      event.consume();
+    }
+  }
+
+  @Override
+  public String title() {
+    return "Circuit";
+  }
+
+  @Override
+  public Node content() {
+    return content;
+  }
+
+  @Override
+  public List<MenuItem> actions() {
+    MenuItem next = action("Next part", KeyCode.PAGE_DOWN, () -> go(1));
+    MenuItem previous = action("Previous part", KeyCode.PAGE_UP, () -> go(-1));
+    return List.of(next, previous, action("Change its values", KeyCode.E, editor::edit));
+  }
+
+  private void go(int step) {
+    model.go(step);
+    drawing.focus();
+  }
+
+  private static MenuItem action(String text, KeyCode key, Runnable what) {
+    MenuItem item = new MenuItem(text);
+    item.setAccelerator(new KeyCodeCombination(key, KeyCombination.SHORTCUT_DOWN));
+    item.setOnAction(event -> what.run());
+    return item;
+  }
+
+  @Override
+  public void focus() {
+    drawing.focus();
+  }
+}

@@ -1,0 +1,93 @@
+package holdcurve.ui.window.circuit;
+
+import holdcurve.circuit.Part;
+import holdcurve.circuit.Property;
+import holdcurve.circuit.Unit;
+import holdcurve.part.Damper;
+import holdcurve.part.Hose;
+import holdcurve.part.Regulator;
+import holdcurve.part.RigidPipe;
+import holdcurve.ui.window.job.Pressures;
+import java.math.BigDecimal;
+import java.math.MathContext;
+
+/** Parts and their properties in words. */
+final class PartWords {
+  private static final MathContext DIGITS = new MathContext(4);
+
+  private PartWords() {}
+
+  /** The figure that tells a part from another of its kind; may be empty. */
+  static String figure(Part part, Pressures pressures) {
+    Property telling =
+        switch (part.kind().id()) {
+          case "hose" -> Hose.LENGTH;
+          case "pipe" -> RigidPipe.LENGTH;
+          case "regulator" -> Regulator.SET;
+          case "damper" -> Damper.CENTRE;
+          default -> null;
+        };
+    return telling == null ? "" : value(part, telling, pressures) + " " + unit(telling, pressures);
+  }
+
+  /** An id broken behind hyphens into lines of at most {@code letters}, where it can be. */
+  static String wrapped(String id, int letters) {
+    StringBuilder lines = new StringBuilder();
+    int column = 0;
+    for (String piece : id.split("(?<=-)")) {
+      if (column > 0 && column + piece.length() > letters) {
+        lines.append('\n');
+        column = 0;
+      }
+      lines.append(piece);
+      column += piece.length();
+    }
+    return lines.toString();
+  }
+
+  /** Kind and id of a part, once where they are the same word. */
+  static String title(Part part) {
+    String kind = part.kind().title();
+    return kind.equalsIgnoreCase(part.id()) ? kind : kind + " " + part.id();
+  }
+
+  /** Value of a property as it is typed, in its unit. */
+  static String value(Part part, Property property, Pressures pressures) {
+    return number(property, part.value(property), pressures);
+  }
+
+  /**
+   * @param si value [SI]
+   */
+  static String number(Property property, double si, Pressures pressures) {
+    double shown =
+        isPressure(property) ? pressures.unit().fromPascal(si) : property.unit().fromSi(si);
+    return shown == 0
+        ? "0"
+        : new BigDecimal(shown).round(DIGITS).stripTrailingZeros().toPlainString();
+  }
+
+  /** Symbol of the unit in which a property is shown. */
+  static String unit(Property property, Pressures pressures) {
+    return isPressure(property) ? pressures.unit().symbol() : property.unit().symbol();
+  }
+
+  /** From what to what a property may be set. */
+  static String limits(Property property, Pressures pressures) {
+    return number(property, property.least(), pressures)
+        + " to "
+        + number(property, property.most(), pressures)
+        + " "
+        + unit(property, pressures);
+  }
+
+  static boolean isPressure(Property property) {
+    return property.unit() == Unit.BAR;
+  }
+
+  /** A stem as a person says it. */
+  static String name(Property property) {
+    String words = property.stem().replace('_', ' ');
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  }
+}
