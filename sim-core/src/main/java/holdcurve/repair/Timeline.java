@@ -90,8 +90,13 @@ public record Timeline(List<Session> earlier, Session checked, Optional<Repair> 
   }
 
   private static Optional<Repair> repairBefore(Job job, Session session) {
+    return repairBefore(job, session.tests().get(0));
+  }
+
+  /** The last repair before a test. */
+  static Optional<Repair> repairBefore(Job job, HoldTest test) {
     return job.upkeep().repairs().stream()
-        .filter(repair -> isBefore(job, repair, session.tests().get(0)))
+        .filter(repair -> isBefore(job, repair, test))
         .reduce((first, second) -> second);
   }
 

@@ -9,6 +9,7 @@ import holdcurve.infer.RankingService;
 import holdcurve.job.Job;
 import holdcurve.plan.Plan;
 import holdcurve.plan.Planner;
+import holdcurve.repair.CurrentTests;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
@@ -40,7 +41,7 @@ final class PlanCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     FaultCatalogue catalogue = plugins.catalogue();
-    Job job = JobReader.read(file);
+    Job job = CurrentTests.of(JobReader.read(file));
     ProgressLine progress = new ProgressLine(spec.commandLine().getErr());
     Beliefs beliefs =
         new RankingService(catalogue).believe(job, output.seed, Planner.DRAWS, progress);

@@ -8,6 +8,7 @@ import holdcurve.infer.Ranking;
 import holdcurve.infer.RankingService;
 import holdcurve.infer.Verdict;
 import holdcurve.job.Job;
+import holdcurve.repair.CurrentTests;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
@@ -60,7 +61,7 @@ final class RankCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
-    Job job = circuit == null ? JobReader.read(file) : JobReader.of(circuit, file);
+    Job job = circuit == null ? CurrentTests.of(JobReader.read(file)) : JobReader.of(circuit, file);
     ProgressLine progress = new ProgressLine(spec.commandLine().getErr());
     Ranking ranking = new RankingService(plugins.catalogue()).rank(job, output.seed, progress);
     progress.clear();

@@ -17,6 +17,7 @@ import holdcurve.infer.RankingService;
 import holdcurve.job.GaugeSpec;
 import holdcurve.job.Job;
 import holdcurve.pass.PassLimit;
+import holdcurve.repair.CurrentTests;
 import holdcurve.whatif.Change;
 import holdcurve.whatif.Comparison;
 import holdcurve.whatif.PriceList;
@@ -102,7 +103,7 @@ final class WhatIfCommand implements Callable<Integer> {
           jobFile == null ? "nothing to ask about" : "both a job and a circuit are named",
           "name a job, or a circuit with --circuit");
     }
-    Job job = jobFile == null ? null : JobReader.read(jobFile);
+    Job job = jobFile == null ? null : CurrentTests.of(JobReader.read(jobFile));
     Circuit circuit = job == null ? CircuitReader.read(circuitFile) : job.circuit();
     Change change = changes.change(circuit, catalogue);
     Optional<PriceList> list = Optional.ofNullable(prices).map(f -> read(f, circuit, catalogue));

@@ -104,7 +104,10 @@ final class TestSections {
         title(table.test()),
         HoldDrawing.of(
             table.test(), Optional.of(table.described()), table.remembered(), table.last()),
-        Html.all(Html.of("p.small", legend), mark(table.test())));
+        Html.all(
+            Html.of("p.small", legend),
+            mark(table.test()),
+            FallSection.html(check.ranking(), table.test())));
   }
 
   /** A hold from before, with what its likeliest explanation foretells. */
@@ -116,11 +119,14 @@ final class TestSections {
     return figure(
         title(test),
         HoldDrawing.of(test, curve, Optional.empty(), Optional.empty()),
-        Html.of(
-            "p.small",
-            "Dots: readings. Band and line: nine in ten readings, and the middle, if this is true: "
-                + first.name()
-                + "."));
+        Html.all(
+            Html.of(
+                "p.small",
+                "Dots: readings. Band and line: nine in ten readings, and the middle, if this is"
+                    + " true: "
+                    + first.name()
+                    + "."),
+            FallSection.html(ranking, test)));
   }
 
   private static Html figure(String title, Html drawing, Html words) {

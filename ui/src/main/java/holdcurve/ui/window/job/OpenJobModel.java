@@ -5,6 +5,7 @@ import holdcurve.file.JobWriter;
 import holdcurve.infer.Ranker;
 import holdcurve.job.Job;
 import holdcurve.log.Reading;
+import holdcurve.repair.CurrentTests;
 import java.lang.System.Logger.Level;
 import java.nio.file.Path;
 import java.util.List;
@@ -251,7 +252,12 @@ public final class OpenJobModel {
       return false;
     }
     problem.set("");
-    ranking.start(rankable.tests().size() == job.get().tests().size() ? job.get() : rankable);
+    try {
+      boolean whole = rankable.tests().size() == job.get().tests().size();
+      ranking.start(CurrentTests.of(whole ? job.get() : rankable));
+    } catch (InputException e) {
+      problem.set(e.getMessage());
+    }
     return true;
   }
 
