@@ -17,6 +17,8 @@ import holdcurve.ui.window.job.OpenJobModel;
 import holdcurve.ui.window.job.RescueModel;
 import holdcurve.ui.window.repaircheck.RepairCheckModel;
 import holdcurve.ui.window.repaircheck.RepairCheckPage;
+import holdcurve.ui.window.practice.PracticeModel;
+import holdcurve.ui.window.practice.PracticePage;
 import holdcurve.ui.window.suspects.SuspectsModel;
 import holdcurve.ui.window.suspects.SuspectsPage;
 import java.time.LocalDate;
@@ -85,6 +87,9 @@ public final class HoldcurveWindow {
             new RepairCheckModel(
                 desk.jobs(),
                 () -> new RepairCheckService(new RankingService(desk.faults().catalogue())),
-                LocalDate::now)));
+                LocalDate::now)),
+        new PracticePage(
+            new PracticeModel(desk.jobs().work(), desk.faults()::catalogue, RankingService::new),
+            desk.dialogs()));
   }
 }

@@ -28,6 +28,9 @@ final class EmptyState extends VBox {
     getStyleClass().add("hc-empty");
     Button choose = new Button("Open a job …");
     choose.setOnAction(event -> open.run());
+    Button practice = new Button("Or practise on a car with a hidden fault");
+    practice.setId("to-practice");
+    practice.setOnAction(event -> desk.page().set("Practice"));
     VBox templates = new VBox();
     templates.getStyleClass().add("hc-templates");
     templates.setMaxWidth(WIDTH);
@@ -41,7 +44,8 @@ final class EmptyState extends VBox {
             templates,
             title("Or go on with one"),
             words("A job is a file whose name ends in .job.json. Drop it here, or press Ctrl+O."),
-            choose);
+            choose,
+            practice);
   }
 
   private static Label title(String text) {

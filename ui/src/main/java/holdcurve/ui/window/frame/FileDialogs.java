@@ -32,6 +32,15 @@ public interface FileDialogs {
   }
 
   /**
+   * Asks which exercise to open.
+   *
+   * @param near file whose folder is shown first; null for no wish
+   */
+  default Optional<Path> chooseExercise(Path near) {
+    return Optional.empty();
+  }
+
+  /**
    * Says that a plugin is a program, and asks which folder holds the plugins.
    *
    * @param near folder that is used now; null for none

@@ -45,6 +45,13 @@ public final class NativeFileDialogs implements FileDialogs {
   }
 
   @Override
+  public Optional<Path> chooseExercise(Path near) {
+    ExtensionFilter exercises = new ExtensionFilter("Exercises", "*.exercise.json");
+    FileChooser chooser = chooser("Open an exercise", near, exercises, ALL);
+    return Optional.ofNullable(chooser.showOpenDialog(owner)).map(File::toPath);
+  }
+
+  @Override
   public Optional<Path> choosePlugins(Path near) {
     Alert alert = new Alert(Alert.AlertType.CONFIRMATION, Cautions.PLUGINS);
     alert.setHeaderText("Folder of fault plugins");

@@ -12,6 +12,11 @@ public interface Page {
   /** What the page shows; always the same node. */
   Node content();
 
+  /** Whether there is nothing on it without an open job. */
+  default boolean needsJob() {
+    return true;
+  }
+
   /** Entries it adds to the menu "Page", with their keys. */
   default List<MenuItem> actions() {
     return List.of();

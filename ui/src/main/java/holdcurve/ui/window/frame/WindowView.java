@@ -29,6 +29,7 @@ public final class WindowView {
   private final BorderPane root = new BorderPane();
   private final BorderPane work = new BorderPane();
   private final BooleanProperty beginning = new SimpleBooleanProperty();
+  private final BooleanProperty withoutJob = new SimpleBooleanProperty();
   private final WindowMenu menu;
   private final PageRail rail;
   private final EmptyState empty;
@@ -47,7 +48,7 @@ public final class WindowView {
     empty = new EmptyState(desk, files::open);
     rail = new PageRail(pages, model.pressures(), this::show);
     work.setLeft(rail);
-    empty.visibleProperty().bind(model.jobProperty().isNull().or(beginning));
+    empty.visibleProperty().bind(model.jobProperty().isNull().and(withoutJob.not()).or(beginning));
     work.visibleProperty().bind(empty.visibleProperty().not());
     StackPane middle = new StackPane(empty, work);
     JobDrop.accept(middle, model);
@@ -104,6 +105,7 @@ public final class WindowView {
       work.setCenter(page.content());
       menu.show(page);
       rail.mark(page);
+      withoutJob.set(!page.needsJob());
       desk.page().set(page.title());
     }
     page.focus();

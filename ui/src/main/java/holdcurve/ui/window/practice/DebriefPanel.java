@@ -1,0 +1,93 @@
+package holdcurve.ui.window.practice;
+
+import holdcurve.practice.Debrief;
+import holdcurve.practice.Session;
+import holdcurve.ui.practice.DebriefText;
+import java.util.List;
+import java.util.Locale;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** What it was, and what each step was worth. */
+final class DebriefPanel extends ScrollPane {
+  private static final double WIDTH = 940;
+
+  DebriefPanel(Session session, Debrief debrief, Runnable again) {
+    setId("practice-debrief");
+    setFitToWidth(true);
+    DebriefText text = new DebriefText(session.exercise(), debrief);
+    VBox page = new VBox();
+    page.setMaxWidth(WIDTH);
+    page.getStyleClass().add("hc-practice-debrief");
+    add(page, debrief.isRight() ? "Found" : "Not this time", text.outcome());
+    page.getChildren().add(table(debrief));
+    add(page, "What your steps told", text.steps());
+    add(page, "Had it been what you named", text.contrast());
+    add(page, "To remember", text.lesson());
+    add(page, "", text.score());
+    Button next = new Button("Another car");
+    next.setId("practice-again");
+    next.setOnAction(event -> again.run());
+    page.getChildren().add(next);
+    setContent(page);
+  }
+
+  private static void add(VBox page, String heading, List<String> sentences) {
+    if (sentences.isEmpty()) {
+      return;
+    }
+    if (!heading.isEmpty()) {
+      Label title = new Label(heading);
+      title.getStyleClass().add("hc-large");
+      page.getChildren().add(title);
+    }
+    for (String sentence : sentences) {
+      page.getChildren().add(wrapped(sentence));
+    }
+  }
+
+  private static GridPane table(Debrief debrief) {
+    GridPane table = new GridPane();
+    table.getStyleClass().add("hc-practice-table");
+    ColumnConstraints wide = new ColumnConstraints();
+    wide.setHgrow(Priority.ALWAYS);
+    wide.setPercentWidth(40);
+    table.getColumnConstraints().add(wide);
+    String[] heads = {
+      "Step, and what came of it", "You, before", "Evidence, after", "It told", "Points at"
+    };
+    for (int column = 0; column < heads.length; column++) {
+      Label head = wrapped(heads[column]);
+      head.getStyleClass().add("hc-heading");
+      table.add(head, column, 0);
+    }
+    for (int i = 0; i < debrief.lines().size(); i++) {
+      addRow(table, i + 1, debrief.lines().get(i));
+    }
+    return table;
+  }
+
+  private static void addRow(GridPane table, int row, Debrief.Line line) {
+    table.add(wrapped(line.step().words() + ": " + line.came()), 0, row);
+    table.add(percent(line.learner()), 1, row);
+    table.add(percent(line.evidence()), 2, row);
+    table.add(wrapped(DebriefText.told(line)), 3, row);
+    table.add(wrapped(line.leading()), 4, row);
+  }
+
+  private static Label percent(double share) {
+    return new Label(String.format(Locale.ROOT, "%.0f %%", 100 * share));
+  }
+
+  private static Label wrapped(String text) {
+    Label label = new Label(text);
+    label.setWrapText(true);
+    label.setMinHeight(USE_PREF_SIZE);
+    return label;
+  }
+}

@@ -1,0 +1,137 @@
+package holdcurve.ui.window.practice;
+
+import holdcurve.job.GaugeSpec;
+import holdcurve.part.Regulator;
+import holdcurve.practice.Session;
+import java.util.Locale;
+import javafx.animation.AnimationTimer;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+
+/** The gauge at the tee, with the clock of the hold under it. */
+final class GaugePanel extends VBox {
+  private static final int[] LAPSES = {1, 20, 60};
+
+  /** Where a healthy circuit stands, as shares of the set pressure: common practice [-]. */
+  private static final double LOW = 0.8;
+
+  private static final double HIGH = 1.05;
+
+  private final PracticeModel model;
+  private final StackPane holder = new StackPane();
+  private final Label clock = new Label();
+  private final Button skip = new Button("To the end");
+  private final HBox controls = new HBox();
+  private Dial dial;
+  private double lapse = 60;
+  private double elapsed;
+
+  private final AnimationTimer run =
+      new AnimationTimer() {
+        private long before;
+
+        @Override
+        public void start() {
+          before = 0;
+          super.start();
+        }
+
+        @Override
+        public void handle(long now) {
+          advance(before == 0 ? 0 : (now - before) / 1e9);
+          before = now;
+        }
+      };
+
+  GaugePanel(PracticeModel model) {
+    this.model = model;
+    getStyleClass().add("hc-practice-gauge");
+    setAlignment(Pos.TOP_CENTER);
+    clock.setId("practice-clock");
+    clock.getStyleClass().add("hc-large");
+    skip.setId("practice-skip");
+    skip.setOnAction(event -> advance(Double.POSITIVE_INFINITY));
+    controls.setAlignment(Pos.CENTER);
+    controls.getStyleClass().add("hc-practice-row");
+    ToggleGroup group = new ToggleGroup();
+    for (int times : LAPSES) {
+      controls.getChildren().add(lapse(times, group));
+    }
+    controls.getChildren().add(skip);
+    getChildren().addAll(holder, clock, controls);
+    model.session().addListener((property, before, now) -> begin(now));
+    model.watch().addListener((property, before, now) -> watch(now));
+    begin(model.session().get());
+    watch(model.watch().get());
+  }
+
+  private ToggleButton lapse(int times, ToggleGroup group) {
+    ToggleButton button = new ToggleButton(times == 1 ? "real time" : times + "×");
+    button.setToggleGroup(group);
+    button.setSelected(times == lapse);
+    button.setOnAction(
+        event -> {
+          lapse = times;
+          button.setSelected(true);
+        });
+    return button;
+  }
+
+  private void begin(Session session) {
+    holder.getChildren().clear();
+    if (dial != null) {
+      dial.setMoving(false);
+    }
+    if (session == null) {
+      return;
+    }
+    GaugeSpec gauge = session.exercise().gauge();
+    double set = session.exercise().circuit().partsOf(Regulator.KIND).get(0).value(Regulator.SET);
+    String accuracy = String.format(Locale.ROOT, "%.1f", 100 * gauge.accuracyClass());
+    dial = new Dial(gauge.range(), accuracy, LOW * set, HIGH * set);
+    dial.setMoving(true);
+    holder.getChildren().add(dial);
+  }
+
+  private void watch(PracticeModel.Watch watch) {
+    elapsed = 0;
+    controls.setDisable(watch == null);
+    if (watch == null) {
+      run.stop();
+      clock.setText("Pump stopped");
+    } else {
+      run.start();
+    }
+  }
+
+  /** Lets time go on; past the end, the hold is over. */
+  void advance(double seconds) {
+    PracticeModel.Watch watch = model.watch().get();
+    if (watch == null) {
+      return;
+    }
+    elapsed = Math.min(watch.duration(), elapsed + lapse * seconds);
+    dial.pressure().set(watch.at(elapsed));
+    clock.setText(
+        String.format(
+            Locale.ROOT,
+            "%d:%02d of %.0f min",
+            (int) elapsed / 60,
+            (int) elapsed % 60,
+            watch.duration() / 60));
+    if (elapsed >= watch.duration()) {
+      model.stopWatching();
+    }
+  }
+
+  /** The dial; null before a car is chosen. */
+  Dial dial() {
+    return dial;
+  }
+}

@@ -1,0 +1,279 @@
+package holdcurve.ui.window.practice;
+
+import holdcurve.circuit.Circuit;
+import holdcurve.fault.FaultCatalogue;
+import holdcurve.file.ExerciseReader;
+import holdcurve.finding.Finding;
+import holdcurve.infer.Ranker;
+import holdcurve.job.HoldTest;
+import holdcurve.log.Reading;
+import holdcurve.practice.Belief;
+import holdcurve.practice.Debrief;
+import holdcurve.practice.Debriefing;
+import holdcurve.practice.Exercise;
+import holdcurve.practice.RandomExercises;
+import holdcurve.practice.Session;
+import holdcurve.practice.Step;
+import holdcurve.practice.Suspicions.Suspicion;
+import holdcurve.ui.window.job.WorkModel;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
+import javafx.beans.Observable;
+import javafx.beans.binding.Bindings;
+import javafx.beans.binding.IntegerBinding;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.IntegerProperty;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyDoubleProperty;
+import javafx.beans.property.ReadOnlyDoubleWrapper;
+import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.property.SimpleIntegerProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+
+/** A learner at a car with a hidden fault. Called on the thread of the screen. */
+public final class PracticeModel {
+  /** Every second of a hold is worked out, so that the needle moves evenly. */
+  private static final int FINEST = 1;
+
+  /**
+   * An answer and how sure the learner is of it.
+   *
+   * @param percent 0 to 100
+   */
+  public record Sureness(Suspicion answer, IntegerProperty percent) {}
+
+  /**
+   * What came of a step, for the list.
+   *
+   * @param step in words
+   * @param came one line each
+   */
+  public record Entry(String step, List<String> came) {}
+
+  /**
+   * A hold under way.
+   *
+   * @param times since the pump stop [s]
+   * @param needle where it stands then [Pa gauge]
+   */
+  public record Watch(Session.Taken taken, double[] times, double[] needle) {
+    /** Where the needle stands at a moment [Pa gauge]. */
+    public double at(double seconds) {
+      int i = (int) Math.min(needle.length - 1, Math.max(0, Math.floor(seconds / FINEST)));
+      int next = Math.min(needle.length - 1, i + 1);
+      double share = Math.min(1, Math.max(0, seconds / FINEST - i));
+      return needle[i] + share * (needle[next] - needle[i]);
+    }
+
+    /** How long it goes on [s]. */
+    public double duration() {
+      return times[times.length - 1];
+    }
+  }
+
+  private final WorkModel work;
+  private final Supplier<FaultCatalogue> catalogue;
+  private final Function<FaultCatalogue, Ranker> ranker;
+  private final ObjectProperty<Session> session = new SimpleObjectProperty<>();
+  private final ObjectProperty<Watch> watch = new SimpleObjectProperty<>();
+  private final ObjectProperty<Debrief> debrief = new SimpleObjectProperty<>();
+  private final BooleanProperty busy = new SimpleBooleanProperty();
+  private final ReadOnlyDoubleWrapper used = new ReadOnlyDoubleWrapper();
+  private final ObservableList<Entry> entries = FXCollections.observableArrayList();
+  private final ObservableList<Sureness> answers =
+      FXCollections.observableArrayList(one -> new Observable[] {one.percent()});
+  private final IntegerBinding stated =
+      Bindings.createIntegerBinding(
+          () -> answers.stream().mapToInt(one -> one.percent().get()).sum(), answers);
+
+  /**
+   * @param work runs what takes long
+   * @param catalogue faults that a car may have
+   * @param ranker judges the evidence for the debrief
+   */
+  public PracticeModel(
+      WorkModel work, Supplier<FaultCatalogue> catalogue, Function<FaultCatalogue, Ranker> ranker) {
+    this.work = work;
+    this.catalogue = catalogue;
+    this.ranker = ranker;
+  }
+
+  /** Takes an exercise from a file. */
+  public void open(Path file) {
+    start("Opening the exercise", () -> ExerciseReader.read(file));
+  }
+
+  /**
+   * Makes a car up.
+   *
+   * @param level from 1, easy, to 5, nasty
+   */
+  public void makeUp(Supplier<Circuit> circuit, int level, long seed) {
+    start(
+        "Making up a car",
+        () -> new RandomExercises(circuit.get(), catalogue.get()).of(level, seed));
+  }
+
+  private void start(String what, Supplier<Exercise> exercise) {
+    work.start(what, progress -> new Session(exercise.get(), catalogue.get()), this::begin);
+  }
+
+  private void begin(Session fresh) {
+    entries.clear();
+    used.set(0);
+    watch.set(null);
+    debrief.set(null);
+    answers.setAll(
+        fresh.answers().stream()
+            .map(answer -> new Sureness(answer, new SimpleIntegerProperty()))
+            .toList());
+    session.set(fresh);
+  }
+
+  /** Back to the choice of a car. */
+  public void leave() {
+    session.set(null);
+    watch.set(null);
+    debrief.set(null);
+  }
+
+  /** Whether a step can be done now. */
+  public boolean canTake(Step step) {
+    return session.get() != null
+        && debrief.get() == null
+        && !busy.get()
+        && watch.get() == null
+        && stated.get() <= 100
+        && session.get().hasTimeFor(step);
+  }
+
+  /** Does a step; a hold is then watched until {@link #stopWatching}. */
+  public void take(Step step) {
+    if (!canTake(step)) {
+      return;
+    }
+    busy.set(true);
+    Session at = session.get();
+    Belief before = belief();
+    work.start("At the car", progress -> watched(at, at.take(step, before)), this::taken);
+  }
+
+  private static Watch watched(Session at, Session.Taken taken) {
+    if (!(taken.step() instanceof Step.Hold hold)) {
+      return new Watch(taken, new double[1], new double[1]);
+    }
+    int seconds = (int) Math.round(hold.watched() * 60);
+    double[] times =
+        IntStream.rangeClosed(0, seconds / FINEST).mapToDouble(i -> i * FINEST).toArray();
+    double[] needle = at.car().needle(hold, at.taken().size() - 1, times);
+    return new Watch(taken, times, needle);
+  }
+
+  private void taken(Watch now) {
+    busy.set(false);
+    used.set(session.get().used());
+    if (now.taken().hold().isPresent()) {
+      watch.set(now);
+    } else {
+      entries.add(
+          new Entry(
+              now.taken().step().words(),
+              now.taken().found().stream().map(Finding::inWords).toList()));
+    }
+  }
+
+  /** The hold is over: its readings go into the list. */
+  public void stopWatching() {
+    Watch over = watch.get();
+    if (over != null) {
+      watch.set(null);
+      HoldTest hold = over.taken().hold().orElseThrow();
+      entries.add(
+          new Entry(
+              over.taken().step().words(),
+              hold.log().hold().stream().map(PracticeModel::line).toList()));
+    }
+  }
+
+  private static String line(Reading reading) {
+    int seconds = (int) Math.round(reading.time());
+    return String.format(
+        Locale.ROOT, "%d:%02d  %.2f bar", seconds / 60, seconds % 60, reading.pressure() / 1e5);
+  }
+
+  /** What the learner thinks now; answers left at 0 share what is left evenly. */
+  public Belief belief() {
+    Map<String, Double> said = new LinkedHashMap<>();
+    answers.stream()
+        .filter(one -> one.percent().get() > 0)
+        .forEach(one -> said.put(one.answer().id(), one.percent().get() / 100.0));
+    return session.get().belief(said);
+  }
+
+  /** Gives the answer; the debrief follows. */
+  public void answer() {
+    if (session.get() == null || busy.get() || watch.get() != null || stated.get() > 100) {
+      return;
+    }
+    busy.set(true);
+    Session at = session.get();
+    Belief last = belief();
+    work.start(
+        "Preparing the debrief",
+        progress ->
+            new Debriefing(ranker.apply(catalogue.get()), catalogue.get(), 1)
+                .of(at, last, progress),
+        (Debrief ready) -> {
+          busy.set(false);
+          debrief.set(ready);
+        });
+  }
+
+  /** The learner's session; null before a car is chosen. */
+  public ObjectProperty<Session> session() {
+    return session;
+  }
+
+  /** The hold that is being watched; null if none. */
+  public ObjectProperty<Watch> watch() {
+    return watch;
+  }
+
+  /** The debrief; null before the answer. */
+  public ObjectProperty<Debrief> debrief() {
+    return debrief;
+  }
+
+  /** Whether something is being worked out. */
+  public BooleanProperty busy() {
+    return busy;
+  }
+
+  /** Minutes spent. */
+  public ReadOnlyDoubleProperty used() {
+    return used.getReadOnlyProperty();
+  }
+
+  /** What has been found out, oldest first. */
+  public ObservableList<Entry> entries() {
+    return entries;
+  }
+
+  /** What can be answered, and how sure the learner is of each. */
+  public ObservableList<Sureness> answers() {
+    return answers;
+  }
+
+  /** Sum of the certainties [%]. */
+  public IntegerBinding stated() {
+    return stated;
+  }
+}

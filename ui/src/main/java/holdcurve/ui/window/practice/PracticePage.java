@@ -1,0 +1,121 @@
+package holdcurve.ui.window.practice;
+
+import holdcurve.practice.Debrief;
+import holdcurve.practice.Exercise;
+import holdcurve.practice.Session;
+import holdcurve.ui.window.frame.FileDialogs;
+import holdcurve.ui.window.frame.Page;
+import java.util.Locale;
+import javafx.beans.binding.Bindings;
+import javafx.beans.binding.StringBinding;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ProgressBar;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+
+/** Learning on a car with a hidden fault. */
+public final class PracticePage implements Page {
+  private static final double SIDE = 340;
+
+  private final PracticeModel model;
+  private final StackPane content = new StackPane();
+  private final ChoicePanel choice;
+  private final BorderPane bay = new BorderPane();
+
+  public PracticePage(PracticeModel model, FileDialogs dialogs) {
+    this.model = model;
+    choice = new ChoicePanel(model, dialogs);
+    ScrollPane left = new ScrollPane(new VBox(new GaugePanel(model), new StepsPanel(model)));
+    left.setFitToWidth(true);
+    left.setPrefWidth(SIDE);
+    left.setMinWidth(SIDE);
+    BeliefPanel belief = new BeliefPanel(model);
+    belief.setPrefWidth(SIDE);
+    belief.setMinWidth(SIDE);
+    bay.setTop(head());
+    bay.setLeft(left);
+    bay.setCenter(new EntriesPanel(model));
+    bay.setRight(belief);
+    content.getChildren().add(choice);
+    model.session().addListener((property, before, now) -> turn());
+    model.debrief().addListener((property, before, now) -> turn());
+  }
+
+  private Node head() {
+    Label title = new Label();
+    title.getStyleClass().add("hc-large");
+    Label story = new Label();
+    story.setWrapText(true);
+    ProgressBar time = new ProgressBar(0);
+    time.setId("practice-time");
+    Label minutes = new Label();
+    Button leave = new Button("Leave this car");
+    leave.setOnAction(event -> model.leave());
+    model
+        .session()
+        .addListener(
+            (property, before, now) -> {
+              if (now != null) {
+                Exercise exercise = now.exercise();
+                title.setText(exercise.title() + "  ·  level " + exercise.level() + " of 5");
+                story.setText(exercise.story());
+                time.progressProperty().bind(model.used().divide(exercise.minutes()));
+                minutes.textProperty().bind(spent(exercise));
+              }
+            });
+    VBox words = new VBox(title, story);
+    HBox.setHgrow(words, Priority.ALWAYS);
+    HBox head = new HBox(words, new VBox(time, minutes), leave);
+    head.getStyleClass().add("hc-practice-head");
+    return head;
+  }
+
+  private StringBinding spent(Exercise exercise) {
+    return Bindings.createStringBinding(
+        () ->
+            String.format(
+                Locale.ROOT, "%.0f of %.0f minutes", model.used().get(), exercise.minutes()),
+        model.used());
+  }
+
+  private void turn() {
+    Session session = model.session().get();
+    Debrief debrief = model.debrief().get();
+    content
+        .getChildren()
+        .setAll(
+            session == null
+                ? choice
+                : debrief == null ? bay : new DebriefPanel(session, debrief, model::leave));
+  }
+
+  @Override
+  public String title() {
+    return "Practice";
+  }
+
+  @Override
+  public Node content() {
+    return content;
+  }
+
+  @Override
+  public boolean needsJob() {
+    return false;
+  }
+
+  @Override
+  public void focus() {
+    if (model.session().get() == null) {
+      choice.focusFirst();
+    } else {
+      content.requestFocus();
+    }
+  }
+}

@@ -1,0 +1,2 @@
+/** The page on which a learner looks for a hidden fault. */
+package holdcurve.ui.window.practice;
