@@ -79,18 +79,24 @@ public final class Debriefing {
     Belief before = session.even();
     for (int i = 0; i < session.taken().size(); i++) {
       Session.Taken taken = session.taken().get(i);
-      Belief now = evidence(ranker.rank(session.job(i + 1), seed, progress));
+      Ranking ranking = ranker.rank(session.job(i + 1), seed, progress);
+      Belief now = evidence(ranking);
       lines.add(
           new Debrief.Line(
               taken.step(),
               cameOf(taken),
               taken.before().of(right),
               now.of(right),
-              suspicion(session, now.leading()).words(),
+              leading(ranking),
               now.gainedOver(before)));
       before = now;
     }
     return lines;
+  }
+
+  private static String leading(Ranking ranking) {
+    Suspect first = ranking.suspects().get(0);
+    return first.name() + (first.where().isEmpty() ? "" : " (" + first.where() + ")");
   }
 
   private static Belief evidence(Ranking ranking) {

@@ -15,14 +15,16 @@ import holdcurve.ui.window.holdtests.HoldTestsPage;
 import holdcurve.ui.window.job.FaultsModel;
 import holdcurve.ui.window.job.OpenJobModel;
 import holdcurve.ui.window.job.RescueModel;
-import holdcurve.ui.window.repaircheck.RepairCheckModel;
-import holdcurve.ui.window.repaircheck.RepairCheckPage;
+import holdcurve.ui.window.practice.ExerciseDraft;
 import holdcurve.ui.window.practice.PracticeModel;
 import holdcurve.ui.window.practice.PracticePage;
+import holdcurve.ui.window.repaircheck.RepairCheckModel;
+import holdcurve.ui.window.repaircheck.RepairCheckPage;
 import holdcurve.ui.window.suspects.SuspectsModel;
 import holdcurve.ui.window.suspects.SuspectsPage;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Random;
 import java.util.function.Function;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.geometry.Rectangle2D;
@@ -90,6 +92,7 @@ public final class HoldcurveWindow {
                 LocalDate::now)),
         new PracticePage(
             new PracticeModel(desk.jobs().work(), desk.faults()::catalogue, RankingService::new),
+            new ExerciseDraft(desk.jobs().work(), desk.faults()::catalogue, new Random()),
             desk.dialogs()));
   }
 }

@@ -40,6 +40,11 @@ public interface FileDialogs {
     return Optional.empty();
   }
 
+  /** Asks in which folder to put exercises. */
+  default Optional<Path> chooseExerciseFolder() {
+    return Optional.empty();
+  }
+
   /**
    * Says that a plugin is a program, and asks which folder holds the plugins.
    *

@@ -52,6 +52,13 @@ public final class NativeFileDialogs implements FileDialogs {
   }
 
   @Override
+  public Optional<Path> chooseExerciseFolder() {
+    DirectoryChooser chooser = new DirectoryChooser();
+    chooser.setTitle("Folder for the exercises");
+    return Optional.ofNullable(chooser.showDialog(owner)).map(File::toPath);
+  }
+
+  @Override
   public Optional<Path> choosePlugins(Path near) {
     Alert alert = new Alert(Alert.AlertType.CONFIRMATION, Cautions.PLUGINS);
     alert.setHeaderText("Folder of fault plugins");

@@ -29,6 +29,7 @@ final class BeliefPanel extends VBox {
     heading.getStyleClass().add("hc-heading");
     Label how = new Label("Per cent for each; what you leave at 0 shares the rest.");
     how.setWrapText(true);
+    how.setMinHeight(USE_PREF_SIZE);
     how.getStyleClass().addAll("hc-muted", "hc-small");
     answer.setId("practice-answer");
     answer.setMaxWidth(Double.MAX_VALUE);

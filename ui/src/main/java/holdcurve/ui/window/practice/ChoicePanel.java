@@ -8,17 +8,18 @@ import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.Spinner;
+import javafx.scene.control.TitledPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 
 /** Where a car is chosen. */
 final class ChoicePanel extends VBox {
   private static final double WIDTH = 640;
+  private static final double INSTRUCTOR_WIDTH = 860;
 
   private final Button open = new Button("Open an exercise …");
 
-  ChoicePanel(PracticeModel model, FileDialogs dialogs) {
+  ChoicePanel(PracticeModel model, ExerciseDraft draft, FileDialogs dialogs) {
     setId("practice-choice");
     getStyleClass().add("hc-empty");
     open.setId("practice-open");
@@ -32,13 +33,14 @@ final class ChoicePanel extends VBox {
                     + " and are told what it was and what your findings could have told you."),
             open,
             large("Or one made up for you"),
-            madeUp(model));
+            madeUp(model),
+            instructor(draft, dialogs));
   }
 
   private static HBox madeUp(PracticeModel model) {
     ComboBox<CircuitTemplates.Template> circuit = new ComboBox<>();
     circuit.getItems().setAll(CircuitTemplates.all());
-    circuit.setConverter(new Titles());
+    circuit.setConverter(new Named<>(CircuitTemplates.Template::title));
     circuit.getSelectionModel().select(0);
     Spinner<Integer> level = new Spinner<>(1, 5, 2);
     level.setId("practice-level");
@@ -60,6 +62,14 @@ final class ChoicePanel extends VBox {
     return row;
   }
 
+  private static TitledPane instructor(ExerciseDraft draft, FileDialogs dialogs) {
+    TitledPane pane = new TitledPane("For an instructor", new InstructorPanel(draft, dialogs));
+    pane.setId("practice-instructor");
+    pane.setExpanded(false);
+    pane.setMaxWidth(INSTRUCTOR_WIDTH);
+    return pane;
+  }
+
   private static HBox named(String name, Spinner<Integer> spinner) {
     Label label = new Label(name);
     label.setLabelFor(spinner);
@@ -79,26 +89,12 @@ final class ChoicePanel extends VBox {
     Label label = new Label(text);
     label.setWrapText(true);
     label.setMaxWidth(WIDTH);
+    label.setMinHeight(USE_PREF_SIZE);
     return label;
   }
 
   /** Where the keyboard starts. */
   void focusFirst() {
     open.requestFocus();
-  }
-
-  private static final class Titles extends StringConverter<CircuitTemplates.Template> {
-    @Override
-    public String toString(CircuitTemplates.Template template) {
-      return template == null ? "" : template.title();
-    }
-
-    @Override
-    public CircuitTemplates.Template fromString(String title) {
-      return CircuitTemplates.all().stream()
-          .filter(template -> template.title().equals(title))
-          .findFirst()
-          .orElseThrow();
-    }
   }
 }

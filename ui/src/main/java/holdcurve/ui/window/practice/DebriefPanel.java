@@ -43,7 +43,7 @@ final class DebriefPanel extends ScrollPane {
     }
     if (!heading.isEmpty()) {
       Label title = new Label(heading);
-      title.getStyleClass().add("hc-large");
+      title.getStyleClass().addAll("hc-large", "hc-strong");
       page.getChildren().add(title);
     }
     for (String sentence : sentences) {

@@ -36,7 +36,7 @@ final class Dial extends Region {
   private final Group face = new Group();
   private final double range;
 
-  private final AnimationTimer swing =
+  private final AnimationTimer frames =
       new AnimationTimer() {
         private long before;
 
@@ -44,8 +44,7 @@ final class Dial extends Region {
         public void handle(long now) {
           double seconds = before == 0 ? 0 : Math.min(0.1, (now - before) / 1e9);
           before = now;
-          double gap = pressure.get() - shown.get();
-          shown.set(shown.get() + gap * (1 - Math.exp(-QUICKNESS * seconds)));
+          swing(seconds);
         }
       };
 
@@ -61,7 +60,7 @@ final class Dial extends Region {
     face.getTransforms().add(scale);
     getStyleClass().add("hc-dial");
     setMinSize(160, 160);
-    setPrefSize(SIZE, SIZE);
+    setPrefSize(270, 270);
     setMaxSize(SIZE * 1.6, SIZE * 1.6);
     Circle rim = new Circle(MIDDLE, MIDDLE, MIDDLE - 4);
     rim.getStyleClass().add("hc-dial-rim");
@@ -153,6 +152,12 @@ final class Dial extends Region {
     return shown;
   }
 
+  /** Lets the needle move for a while. */
+  void swing(double seconds) {
+    double gap = pressure.get() - shown.get();
+    shown.set(shown.get() + gap * (1 - Math.exp(-QUICKNESS * seconds)));
+  }
+
   /** Puts the needle where pressure sends it, without a swing. */
   void settle() {
     shown.set(pressure.get());
@@ -161,9 +166,9 @@ final class Dial extends Region {
   /** Lets the needle move, or not while nobody sees it. */
   void setMoving(boolean moving) {
     if (moving) {
-      swing.start();
+      frames.start();
     } else {
-      swing.stop();
+      frames.stop();
     }
   }
 

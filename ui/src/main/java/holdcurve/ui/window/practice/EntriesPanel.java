@@ -13,6 +13,8 @@ final class EntriesPanel extends ScrollPane {
   EntriesPanel(PracticeModel model) {
     setId("practice-entries");
     setFitToWidth(true);
+    setMinHeight(0);
+    setPrefHeight(0);
     list.getStyleClass().add("hc-practice-rows");
     setContent(list);
     model.entries().addListener((ListChangeListener<PracticeModel.Entry>) change -> fill(model));

@@ -3,6 +3,7 @@ package holdcurve.ui.window.practice;
 import holdcurve.job.GaugeSpec;
 import holdcurve.part.Regulator;
 import holdcurve.practice.Session;
+import holdcurve.ui.window.frame.Cautions;
 import java.util.Locale;
 import javafx.animation.AnimationTimer;
 import javafx.geometry.Pos;
@@ -26,7 +27,7 @@ final class GaugePanel extends VBox {
   private final PracticeModel model;
   private final StackPane holder = new StackPane();
   private final Label clock = new Label();
-  private final Button skip = new Button("To the end");
+  private final Button skip = new Button("End");
   private final HBox controls = new HBox();
   private Dial dial;
   private double lapse = 60;
@@ -56,6 +57,8 @@ final class GaugePanel extends VBox {
     clock.setId("practice-clock");
     clock.getStyleClass().add("hc-large");
     skip.setId("practice-skip");
+    skip.setMinWidth(USE_PREF_SIZE);
+    skip.setAccessibleText("To the end of the hold");
     skip.setOnAction(event -> advance(Double.POSITIVE_INFINITY));
     controls.setAlignment(Pos.CENTER);
     controls.getStyleClass().add("hc-practice-row");
@@ -64,7 +67,11 @@ final class GaugePanel extends VBox {
       controls.getChildren().add(lapse(times, group));
     }
     controls.getChildren().add(skip);
-    getChildren().addAll(holder, clock, controls);
+    Label caution = new Label(Cautions.TEST + " " + Cautions.CLAMPS);
+    caution.setWrapText(true);
+    caution.setMinHeight(USE_PREF_SIZE);
+    caution.getStyleClass().addAll("hc-caution", "hc-small");
+    getChildren().addAll(holder, clock, controls, caution);
     model.session().addListener((property, before, now) -> begin(now));
     model.watch().addListener((property, before, now) -> watch(now));
     begin(model.session().get());
@@ -72,7 +79,10 @@ final class GaugePanel extends VBox {
   }
 
   private ToggleButton lapse(int times, ToggleGroup group) {
-    ToggleButton button = new ToggleButton(times == 1 ? "real time" : times + "×");
+    ToggleButton button = new ToggleButton(times + "×");
+    button.setMinWidth(USE_PREF_SIZE);
+    button.setAccessibleText(times == 1 ? "real time" : times + " times faster");
+    button.setId("lapse-" + times);
     button.setToggleGroup(group);
     button.setSelected(times == lapse);
     button.setOnAction(
@@ -101,7 +111,7 @@ final class GaugePanel extends VBox {
 
   private void watch(PracticeModel.Watch watch) {
     elapsed = 0;
-    controls.setDisable(watch == null);
+    skip.setDisable(watch == null);
     if (watch == null) {
       run.stop();
       clock.setText("Pump stopped");

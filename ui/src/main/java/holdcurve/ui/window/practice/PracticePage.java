@@ -12,35 +12,37 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
 /** Learning on a car with a hidden fault. */
 public final class PracticePage implements Page {
-  private static final double SIDE = 340;
+  private static final double SIDE = 330;
+  private static final double GAUGE = 290;
 
   private final PracticeModel model;
   private final StackPane content = new StackPane();
   private final ChoicePanel choice;
   private final BorderPane bay = new BorderPane();
 
-  public PracticePage(PracticeModel model, FileDialogs dialogs) {
+  public PracticePage(PracticeModel model, ExerciseDraft draft, FileDialogs dialogs) {
     this.model = model;
-    choice = new ChoicePanel(model, dialogs);
-    ScrollPane left = new ScrollPane(new VBox(new GaugePanel(model), new StepsPanel(model)));
-    left.setFitToWidth(true);
-    left.setPrefWidth(SIDE);
-    left.setMinWidth(SIDE);
+    choice = new ChoicePanel(model, draft, dialogs);
+    GaugePanel gauge = new GaugePanel(model);
+    gauge.setPrefWidth(GAUGE);
+    gauge.setMinWidth(GAUGE);
+    EntriesPanel entries = new EntriesPanel(model);
+    VBox.setVgrow(entries, Priority.ALWAYS);
     BeliefPanel belief = new BeliefPanel(model);
     belief.setPrefWidth(SIDE);
     belief.setMinWidth(SIDE);
     bay.setTop(head());
-    bay.setLeft(left);
-    bay.setCenter(new EntriesPanel(model));
+    bay.setLeft(gauge);
+    bay.setCenter(new VBox(new StepsPanel(model), entries));
     bay.setRight(belief);
     content.getChildren().add(choice);
     model.session().addListener((property, before, now) -> turn());
@@ -55,7 +57,10 @@ public final class PracticePage implements Page {
     ProgressBar time = new ProgressBar(0);
     time.setId("practice-time");
     Label minutes = new Label();
+    minutes.setMinWidth(Region.USE_PREF_SIZE);
+    time.setPrefWidth(150);
     Button leave = new Button("Leave this car");
+    leave.setMinWidth(Region.USE_PREF_SIZE);
     leave.setOnAction(event -> model.leave());
     model
         .session()

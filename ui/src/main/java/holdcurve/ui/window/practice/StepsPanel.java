@@ -2,23 +2,31 @@ package holdcurve.ui.window.practice;
 
 import holdcurve.practice.Session;
 import holdcurve.practice.Step;
-import holdcurve.ui.window.frame.Cautions;
+import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import javafx.beans.Observable;
 import javafx.beans.binding.Bindings;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.layout.VBox;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
 
-/** What can be done to the car, each with its minutes. */
-final class StepsPanel extends VBox {
+/** What can be done to the car, each with its minutes, in two columns. */
+final class StepsPanel extends GridPane {
+  private static final int COLUMNS = 2;
+
   private final PracticeModel model;
 
   StepsPanel(PracticeModel model) {
     this.model = model;
     setId("practice-steps");
     getStyleClass().add("hc-practice-steps");
+    for (int i = 0; i < COLUMNS; i++) {
+      ColumnConstraints column = new ColumnConstraints();
+      column.setPercentWidth(100.0 / COLUMNS);
+      getColumnConstraints().add(column);
+    }
     model.session().addListener((property, before, now) -> fill(now));
     fill(model.session().get());
   }
@@ -30,11 +38,11 @@ final class StepsPanel extends VBox {
     }
     Label heading = new Label("What next?");
     heading.getStyleClass().add("hc-heading");
-    Label caution = new Label(Cautions.TEST + " " + Cautions.CLAMPS);
-    caution.setWrapText(true);
-    caution.getStyleClass().addAll("hc-caution", "hc-small");
-    getChildren().addAll(heading, caution);
-    session.exercise().steps().forEach(step -> getChildren().add(button(step)));
+    add(heading, 0, 0, COLUMNS, 1);
+    List<Step> steps = session.exercise().steps();
+    for (int i = 0; i < steps.size(); i++) {
+      add(button(steps.get(i)), i % COLUMNS, 1 + i / COLUMNS);
+    }
   }
 
   private Button button(Step step) {
@@ -42,7 +50,8 @@ final class StepsPanel extends VBox {
         new Button(String.format(Locale.ROOT, "%s  (%.0f min)", step.words(), step.minutes()));
     button.setId("step-" + step.id());
     button.setWrapText(true);
-    button.setMaxWidth(Double.MAX_VALUE);
+    button.setMinHeight(USE_PREF_SIZE);
+    button.setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
     button.getStyleClass().add("hc-template");
     button.setOnAction(event -> model.take(step));
     Callable<Boolean> cannot = () -> !model.canTake(step);

@@ -1,0 +1,237 @@
+package holdcurve.ui.window.practice;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import holdcurve.fault.FaultCatalogue;
+import holdcurve.file.ExerciseReader;
+import holdcurve.file.JobReader;
+import holdcurve.practice.Exercise;
+import holdcurve.practice.TrainingCar;
+import holdcurve.ui.theme.Looks;
+import holdcurve.ui.theme.Theme;
+import holdcurve.ui.window.SceneImage;
+import holdcurve.ui.window.frame.FileDialogs;
+import holdcurve.ui.window.job.OpenJobModel;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.Random;
+import java.util.stream.Collectors;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.Button;
+import javafx.scene.control.ButtonBase;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.Slider;
+import javafx.scene.control.TextArea;
+import javafx.scene.control.TextField;
+import javafx.scene.control.TitledPane;
+import javafx.scene.layout.StackPane;
+import javafx.stage.Stage;
+import javafx.stage.StageStyle;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.testfx.api.FxToolkit;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** A learner at a car, from its choice to the debrief, on a screen that is not there. */
+class PracticePageTest {
+  private static final Path EXERCISE =
+      Path.of(
+          System.getProperty("holdcurve.root", ".."),
+          "scenarios/exercises/long-cranking.exercise.json");
+  private static final String TRUTH = "check-valve-seat@check-valve";
+  private static final String OTHER = "regulator-seat@regulator";
+
+  private static final Path FOLDER = Path.of("target", "snapshots");
+
+  @TempDir Path folder;
+
+  private final Looks looks = new Looks();
+  private PracticeModel model;
+  private Stage stage;
+
+  @BeforeEach
+  void openPage() throws Exception {
+    FxToolkit.registerPrimaryStage();
+    OpenJobModel jobs =
+        new OpenJobModel(
+            JobReader::read,
+            () -> {
+              throw new IllegalStateException("no job is ranked here");
+            },
+            Runnable::run,
+            Runnable::run);
+    model =
+        new PracticeModel(
+            jobs.work(), FaultCatalogue::load, catalogue -> new KnowingRanker(TRUTH, OTHER));
+    ExerciseDraft draft = new ExerciseDraft(jobs.work(), FaultCatalogue::load, new Random(3));
+    run(
+        () -> {
+          stage = new Stage(StageStyle.UNDECORATED);
+          PracticePage page = new PracticePage(model, draft, new Asked());
+          Scene scene = new Scene(new StackPane(page.content()), 1280, 720);
+          looks.dress(scene);
+          stage.setScene(scene);
+          stage.show();
+        });
+  }
+
+  /** Answers with the test's own folder. */
+  private final class Asked implements FileDialogs {
+    @Override
+    public Optional<Path> chooseJob(Path near) {
+      return Optional.empty();
+    }
+
+    @Override
+    public Optional<Path> chooseExerciseFolder() {
+      return Optional.of(folder);
+    }
+  }
+
+  private static void run(Runnable work) throws Exception {
+    FxToolkit.setupFixture(work::run);
+    WaitForAsyncUtils.waitForFxEvents();
+  }
+
+  private void press(String id) throws Exception {
+    ButtonBase button = (ButtonBase) stage.getScene().lookup("#" + id);
+    assertFalse(button.isDisabled(), id + " can be pressed");
+    run(button::fire);
+  }
+
+  private void sureOf(String answer, int percent) throws Exception {
+    Slider slider =
+        (Slider)
+            stage.getScene().getRoot().lookupAll(".slider").stream()
+                .filter(node -> ("sure-" + answer).equals(node.getId()))
+                .findFirst()
+                .orElseThrow();
+    run(() -> slider.setValue(percent));
+  }
+
+  private String shown() {
+    return stage.getScene().getRoot().lookupAll(".label").stream()
+        .filter(Node::isVisible)
+        .map(node -> ((Labeled) node).getText())
+        .collect(Collectors.joining("\n"));
+  }
+
+  @Test
+  void fromTheChoiceOfACarToTheDebrief() throws Exception {
+    pictures("practice-choice");
+    run(() -> model.open(EXERCISE));
+    press("lapse-1");
+    press("step-hold");
+    assertNotNull(model.watch().get(), "the needle is watched");
+    assertTrue(((Button) stage.getScene().lookup("#step-hold")).isDisabled(), "one at a time");
+    run(() -> SceneImage.write(stage.getScene(), FOLDER.resolve("practice-watching.png")));
+    press("practice-skip");
+    assertNull(model.watch().get());
+    assertEquals(1, model.entries().size());
+    sureOf(TRUTH, 40);
+    sureOf(OTHER, 70);
+    assertTrue(shown().contains("110 % in all: take some back"), shown());
+    assertTrue(((Button) stage.getScene().lookup("#practice-answer")).isDisabled());
+    sureOf(OTHER, 50);
+    press("step-look-at-joints");
+    assertFalse(shown().contains("It was"), "nothing is given away");
+    pictures("practice-working");
+    press("practice-answer");
+    assertFalse(model.debrief().get().isRight());
+    assertTrue(shown().contains("It was: Check valve leaks back to the tank"), shown());
+    assertTrue(shown().contains("Score:"));
+    pictures("practice-debrief");
+    press("practice-again");
+    assertNotNull(stage.getScene().lookup("#practice-choice"));
+  }
+
+  @Test
+  void madeUpCarsNeedNoFile() throws Exception {
+    press("practice-begin");
+    assertNotNull(model.session().get());
+    assertTrue(shown().contains("level 2 of 5"), shown());
+  }
+
+  /** No word on the page names what is wrong, beyond the list of all that can be. */
+  @Test
+  void theHiddenFaultShowsNowhereBeforehand() throws Exception {
+    run(() -> model.open(EXERCISE));
+    press("step-hold");
+    press("practice-skip");
+    String name = "Check valve leaks back to the tank";
+    assertEquals(1, shown().split(name, -1).length - 1, "once, in the list of answers");
+    assertFalse(stage.getScene().getRoot().toString().contains("secret"));
+  }
+
+  @Test
+  void instructorWritesASealedExerciseAndAClassSet() throws Exception {
+    run(() -> ((TitledPane) find("practice-instructor")).setExpanded(true));
+    press("instructor-save");
+    assertTrue(((Label) find("instructor-told")).getText().startsWith("Give it a title"));
+    run(
+        () -> {
+          ((TextField) find("instructor-title")).setText("Evening car");
+          ((TextArea) find("instructor-story")).setText("It will not start in the evening.");
+          ((ComboBox<?>) find("instructor-fault-1")).getSelectionModel().select(1);
+          ((TextField) find("instructor-size-1")).setText("0,6");
+        });
+    pictures("practice-instructor");
+    press("instructor-save");
+    Exercise written = ExerciseReader.read(folder.resolve("evening-car.exercise.json"));
+    assertEquals(TRUTH, new TrainingCar(written, FaultCatalogue.load()).truth());
+    assertEquals(1e-8, written.secret().faults().get(0).size(), 1e-12);
+    press("instructor-save-set");
+    assertTrue(((Label) find("instructor-told")).getText().startsWith("12 exercises written"));
+  }
+
+  private Node find(String id) {
+    return stage.getScene().lookup("#" + id);
+  }
+
+  /** The needle moves by small steps and settles where pressure sends it, without swinging past. */
+  @Test
+  void needleSettlesWithoutRinging() throws Exception {
+    Dial[] dial = new Dial[1];
+    run(
+        () -> {
+          dial[0] = new Dial(4e5, "1.6", 1.6e5, 2.1e5);
+          dial[0].pressure().set(2e5);
+          double before = 0;
+          for (int frame = 0; frame < 120; frame++) {
+            dial[0].swing(1 / 60.0);
+            double now = dial[0].shown().get();
+            assertTrue(now >= before && now <= 2e5, "frame " + frame + ": " + now);
+            before = now;
+          }
+        });
+    assertEquals(2e5, dial[0].shown().get(), 1);
+  }
+
+  private void pictures(String name) throws Exception {
+    for (Theme theme : Theme.values()) {
+      run(() -> looks.themeProperty().set(theme));
+      picture(name + "-" + theme.styleClass(), 1280, 720);
+      picture(name + "-" + theme.styleClass(), 1920, 1080);
+    }
+  }
+
+  private void picture(String name, int width, int height) throws Exception {
+    run(
+        () -> {
+          stage.setWidth(width);
+          stage.setHeight(height);
+        });
+    Label any = (Label) stage.getScene().lookup(".label");
+    assertNotNull(any);
+    Path file = FOLDER.resolve(name + "-" + width + "x" + height + ".png");
+    run(() -> SceneImage.write(stage.getScene(), file));
+  }
+}
