@@ -85,16 +85,16 @@ public final class WhatIfWriter {
   }
 
   private static void add(ObjectNode node, Outlook outlook) {
-    HoldCurve hold = outlook.hold();
+    HoldCurve hold = outlook.hold().curve();
     ObjectNode curve = node.putObject("hold");
     JsonNumbers.column(curve.putArray("time_s"), hold.time(), Unit.SECOND);
     JsonNumbers.column(curve.putArray("middle_bar"), hold.middle(), Unit.BAR);
     JsonNumbers.column(curve.putArray("low_5_percent_bar"), hold.low(), Unit.BAR);
     JsonNumbers.column(curve.putArray("high_95_percent_bar"), hold.high(), Unit.BAR);
     ObjectNode limit = node.putObject("pass_limit");
-    limit.put("pressure_bar", JsonNumbers.rounded(Unit.BAR.fromSi(outlook.limit().pressure())));
-    limit.put("time_s", JsonNumbers.rounded(outlook.limit().time()));
-    node.put("pass_probability", JsonNumbers.rounded(outlook.passChance()));
+    limit.put("pressure_bar", JsonNumbers.rounded(Unit.BAR.fromSi(outlook.hold().limit().pressure())));
+    limit.put("time_s", JsonNumbers.rounded(outlook.hold().limit().time()));
+    node.put("pass_probability", JsonNumbers.rounded(outlook.hold().passChance()));
     add(node.putObject("build_up_s"), outlook.buildUp(), Unit.SECOND);
     add(node.putObject("primed_bar"), outlook.primed(), Unit.BAR);
     add(node.putObject("idle_bar"), outlook.idle(), Unit.BAR);

@@ -1,6 +1,7 @@
 package holdcurve.infer;
 
 import holdcurve.job.Job;
+import java.util.List;
 
 /** Ranks the explanations of a job's readings. */
 public interface Ranker {
@@ -9,4 +10,14 @@ public interface Ranker {
    * @throws java.util.concurrent.CancellationException if {@code progress} says so
    */
   Ranking rank(Job job, long seed, Progress progress);
+
+  /**
+   * Likewise, keeping what further questions can be asked of; a ranker that keeps nothing believes
+   * in no hypothesis.
+   *
+   * @param draws possibilities kept of each hypothesis that matters
+   */
+  default Beliefs believe(Job job, long seed, int draws, Progress progress) {
+    return new Beliefs(job, rank(job, seed, progress), List.of());
+  }
 }

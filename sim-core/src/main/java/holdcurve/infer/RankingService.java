@@ -41,12 +41,7 @@ public final class RankingService implements Ranker {
     return report(job, seed, progress).ranking();
   }
 
-  /**
-   * Ranks, and keeps what is needed to look ahead.
-   *
-   * @param draws possibilities kept of each hypothesis that matters
-   * @throws java.util.concurrent.CancellationException if {@code progress} says so
-   */
+  @Override
   public Beliefs believe(Job job, long seed, int draws, Progress progress) {
     RankingReport report = report(job, seed, progress);
     return new Beliefs(job, report.ranking(), report.beliefs(unknowns, draws));

@@ -1,24 +1,18 @@
 package holdcurve.whatif;
 
-import holdcurve.infer.HoldCurve;
 import holdcurve.infer.Interval;
-import holdcurve.pass.PassLimit;
 
 /**
  * What is to be expected of a circuit, with ranges that hold 90 %.
  *
  * @param hold the hold without clamps
- * @param limit what it must still show to pass
- * @param passChance probability that it does [-]
  * @param buildUp from rest to nine tenths of the pressure that priming reaches [s]
  * @param primed pressure at the gauge at the end of priming [Pa gauge]
  * @param idle likewise with the engine idling
  * @param fullLoad likewise at full load
  */
 public record Outlook(
-    HoldCurve hold,
-    PassLimit limit,
-    double passChance,
+    HoldOutlook hold,
     Interval buildUp,
     Interval primed,
     Interval idle,

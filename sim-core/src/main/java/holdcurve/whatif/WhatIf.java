@@ -30,6 +30,7 @@ import org.apache.commons.math3.random.Well19937c;
  */
 public final class WhatIf {
   private static final int HOLDS = 200;
+  private static final int QUICK_HOLDS = 40;
   private static final int RUNS = 24;
   private static final double[] USUAL_TIMES = {
     0, 5, 10, 20, 30, 45, 60, 90, 120, 180, 240, 300, 360, 420, 480, 540, 600
@@ -45,9 +46,20 @@ public final class WhatIf {
    * @param seed of the random numbers; the same seed gives the same answer
    */
   public WhatIf(List<Belief> beliefs, Function<Circuit, PassLimit> limit, long seed) {
-    this.holds = Weighted.of(beliefs, HOLDS, seed);
+    this(beliefs, limit, seed, HOLDS);
+  }
+
+  private WhatIf(
+      List<Belief> beliefs, Function<Circuit, PassLimit> limit, long seed, int holdDraws) {
+    this.holds = Weighted.of(beliefs, holdDraws, seed);
     this.runs = Weighted.of(beliefs, RUNS, seed);
     this.limit = limit;
+  }
+
+  /** With few draws, for holds that follow a slider. */
+  public static WhatIf quick(
+      List<Belief> beliefs, Function<Circuit, PassLimit> limit, long seed) {
+    return new WhatIf(beliefs, limit, seed, QUICK_HOLDS);
   }
 
   /**
@@ -61,19 +73,23 @@ public final class WhatIf {
 
   /** What is to be expected after a change. */
   public Outlook outlook(Circuit circuit, Change change) {
-    PassLimit least = limit.apply(change.circuit().apply(circuit));
-    double[] times = times(least);
-    WeightedDraws curves = curves(change, times);
-    int place = place(times, least.time());
     WeightedDraws engine = engine(change);
     return new Outlook(
-        curve(curves, times),
-        least,
-        curves.mean(curve -> curve[place] >= least.pressure() ? 1 : 0),
+        hold(circuit, change),
         interval(engine, 0),
         interval(engine, 1),
         interval(engine, 2),
         interval(engine, 3));
+  }
+
+  /** Likewise, the hold alone. */
+  public HoldOutlook hold(Circuit circuit, Change change) {
+    PassLimit least = limit.apply(change.circuit().apply(circuit));
+    double[] times = times(least);
+    WeightedDraws curves = curves(change, times);
+    int place = place(times, least.time());
+    return new HoldOutlook(
+        curve(curves, times), least, curves.mean(c -> c[place] >= least.pressure() ? 1 : 0));
   }
 
   private WeightedDraws curves(Change change, double[] times) {

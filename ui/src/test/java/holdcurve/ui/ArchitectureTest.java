@@ -58,9 +58,12 @@ class ArchitectureTest {
               "holdcurve.infer..",
               "holdcurve.job..",
               "holdcurve.log..",
+"holdcurve.part..",
               "holdcurve.pass..",
+              "holdcurve.plan..",
               "holdcurve.refit..",
               "holdcurve.repair..",
+              "holdcurve.whatif..",
               "holdcurve.ui.report..")
           .because("faults are found as plugins, and the command line is another door");
 

@@ -29,9 +29,9 @@ final class WhatIfText {
     row(out, "Hold, no clamp, bar", "", "");
     for (double minutes : SHOWN_MINUTES) {
       String when = minutes == 0 ? "at the pump stop" : String.format("after %.0f min", minutes);
-      row(out, "  " + when, pressure(before.hold(), minutes), pressure(after.hold(), minutes));
+      row(out, "  " + when, pressure(before, minutes), pressure(after, minutes));
     }
-    row(out, "Chance that it passes", chance(before.passChance()), chance(after.passChance()));
+    row(out, "Chance that it passes", chance(before.hold().passChance()), chance(after.hold().passChance()));
     row(out, "  which asks for", limit(before), limit(after));
     row(out, "Build-up", seconds(before.buildUp()), seconds(after.buildUp()));
     row(out, "Pump on, engine off, bar", bar(before.primed()), bar(after.primed()));
@@ -46,7 +46,8 @@ final class WhatIfText {
     out.println(String.format(Locale.ROOT, ROW, name, before, after).stripTrailing());
   }
 
-  private static String pressure(HoldCurve hold, double minutes) {
+  private static String pressure(Outlook outlook, double minutes) {
+    HoldCurve hold = outlook.hold().curve();
     int k = java.util.Arrays.binarySearch(hold.time(), minutes * 60);
     return k < 0 ? "" : bar(new Interval(hold.low()[k], hold.middle()[k], hold.high()[k]));
   }
@@ -73,7 +74,7 @@ final class WhatIfText {
     return String.format(
         Locale.ROOT,
         "%.2f bar after %.0f min",
-        Unit.BAR.fromSi(outlook.limit().pressure()),
-        outlook.limit().time() / 60);
+        Unit.BAR.fromSi(outlook.hold().limit().pressure()),
+        outlook.hold().limit().time() / 60);
   }
 }

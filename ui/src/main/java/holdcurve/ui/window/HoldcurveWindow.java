@@ -20,8 +20,11 @@ import holdcurve.ui.window.practice.PracticeModel;
 import holdcurve.ui.window.practice.PracticePage;
 import holdcurve.ui.window.repaircheck.RepairCheckModel;
 import holdcurve.ui.window.repaircheck.RepairCheckPage;
+import holdcurve.ui.window.suspects.NextTestModel;
 import holdcurve.ui.window.suspects.SuspectsModel;
 import holdcurve.ui.window.suspects.SuspectsPage;
+import holdcurve.ui.window.whatif.WhatIfModel;
+import holdcurve.ui.window.whatif.WhatIfPage;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Random;
@@ -84,7 +87,8 @@ public final class HoldcurveWindow {
     return List.of(
         new CircuitPage(new CircuitModel(desk.jobs(), desk.faults())),
         new HoldTestsPage(desk, new HoldTestsModel(desk.jobs())),
-        new SuspectsPage(new SuspectsModel(desk.jobs())),
+        new SuspectsPage(new SuspectsModel(desk.jobs()), new NextTestModel(desk.jobs())),
+        new WhatIfPage(new WhatIfModel(desk.jobs())),
         new RepairCheckPage(
             new RepairCheckModel(
                 desk.jobs(),

@@ -1,6 +1,7 @@
 package holdcurve.ui.window.job;
 
 import holdcurve.check.InputException;
+import holdcurve.infer.Beliefs;
 import holdcurve.infer.Ranker;
 import holdcurve.infer.Ranking;
 import holdcurve.infer.Suspect;
@@ -26,6 +27,9 @@ public final class RankingModel {
   /** Same job, same answer: the window always draws the same random numbers. */
   private static final long SEED = 1;
 
+  /** Ways kept in which each suspect may be the one. */
+  private static final int DRAWS = 60;
+
   private static final System.Logger LOG = System.getLogger(RankingModel.class.getName());
 
   private final Supplier<Ranker> ranker;
@@ -34,6 +38,7 @@ public final class RankingModel {
   private final Consumer<String> trouble;
 
   private final ReadOnlyObjectWrapper<Ranking> result = new ReadOnlyObjectWrapper<>();
+  private final ReadOnlyObjectWrapper<Beliefs> beliefs = new ReadOnlyObjectWrapper<>();
   private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper();
   private final ReadOnlyDoubleWrapper progress = new ReadOnlyDoubleWrapper();
   private final ReadOnlyStringWrapper step = new ReadOnlyStringWrapper("");
@@ -58,6 +63,7 @@ public final class RankingModel {
   void forget() {
     cancel();
     result.set(null);
+    beliefs.set(null);
     ranked.set(null);
     chosen.set(null);
   }
@@ -83,7 +89,7 @@ public final class RankingModel {
 
   private void rank(Job job, RankingRun started) {
     try {
-      Ranking ranking = ranker.get().rank(job, SEED, started);
+      Beliefs ranking = ranker.get().believe(job, SEED, DRAWS, started);
       screen.execute(() -> ended(started, job, ranking, ""));
     } catch (CancellationException e) {
       screen.execute(() -> ended(started, job, null, ""));
@@ -102,14 +108,15 @@ public final class RankingModel {
     }
   }
 
-  private void ended(RankingRun finished, Job job, Ranking ranking, String sentence) {
+  private void ended(RankingRun finished, Job job, Beliefs ranking, String sentence) {
     if (finished != run) {
       return;
     }
     run = null;
     busy.set(false);
     ranked.set(job);
-    result.set(ranking);
+    result.set(ranking == null ? null : ranking.ranking());
+    beliefs.set(ranking);
     if (!sentence.isEmpty()) {
       trouble.accept(sentence);
     }
@@ -118,6 +125,11 @@ public final class RankingModel {
   /** The ranking of the open job; null until it is there. */
   public ReadOnlyObjectProperty<Ranking> resultProperty() {
     return result.getReadOnlyProperty();
+  }
+
+  /** What further questions can be asked of; null until the ranking is there. */
+  public ReadOnlyObjectProperty<Beliefs> beliefsProperty() {
+    return beliefs.getReadOnlyProperty();
   }
 
   /** The job that the ranking is about; it may have changed since. Null until there is one. */

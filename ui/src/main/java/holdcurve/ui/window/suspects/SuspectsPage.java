@@ -21,8 +21,9 @@ public final class SuspectsPage implements Page {
   private final TestTabs tests;
   private final RankingPanel ranking;
   private final NotesStrip notes;
+  private final NextTestStrip nextTest;
 
-  public SuspectsPage(SuspectsModel model) {
+  public SuspectsPage(SuspectsModel model, NextTestModel next) {
     tests = new TestTabs(model);
     ranking = new RankingPanel(model);
     notes = new NotesStrip(model);
@@ -34,7 +35,8 @@ public final class SuspectsPage implements Page {
     ranking.prefWidthProperty().bind(content.widthProperty().multiply(RANKING_SHARE));
     content.setTop(new VerdictBar(model));
     content.setCenter(new HBox(left, ranking));
-    content.setBottom(notes);
+    nextTest = new NextTestStrip(next);
+    content.setBottom(new VBox(nextTest, notes));
     model.ranking().addListener((property, before, now) -> focus());
   }
 
@@ -54,6 +56,10 @@ public final class SuspectsPage implements Page {
         action("Next hold test", onShortcut(KeyCode.PAGE_DOWN), () -> tests.go(1)),
         action("Previous hold test", onShortcut(KeyCode.PAGE_UP), () -> tests.go(-1)),
         action("To the list of suspects", onShortcut(KeyCode.L), this::focus),
+        action(
+            "Fold the next test in or out",
+            onShortcut(KeyCode.T),
+            () -> nextTest.setExpanded(!nextTest.isExpanded())),
         action(
             "Fold notes in or out",
             onShortcut(KeyCode.E),

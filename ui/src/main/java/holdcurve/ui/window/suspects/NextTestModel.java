@@ -1,0 +1,79 @@
+package holdcurve.ui.window.suspects;
+
+import holdcurve.infer.Beliefs;
+import holdcurve.plan.Plan;
+import holdcurve.plan.PlannedTest;
+import holdcurve.plan.Planner;
+import holdcurve.ui.window.job.OpenJobModel;
+import holdcurve.ui.window.job.WorkModel;
+import java.util.Locale;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleObjectProperty;
+
+/** Which test to do next: worked out after each ranking. */
+public final class NextTestModel {
+  private static final long SEED = 1;
+
+  /** Below this nothing is worth doing for what it would tell [bit]. */
+  private static final double WORTH = 0.1;
+
+  private final OpenJobModel jobs;
+  private final ReadOnlyObjectWrapper<Plan> plan = new ReadOnlyObjectWrapper<>();
+  private final ObjectProperty<PlannedTest> chosen = new SimpleObjectProperty<>();
+  private WorkModel.Item work;
+
+  public NextTestModel(OpenJobModel jobs) {
+    this.jobs = jobs;
+    jobs.ranking().beliefsProperty().addListener((property, before, now) -> look(now));
+    look(jobs.ranking().beliefsProperty().get());
+  }
+
+  private void look(Beliefs beliefs) {
+    if (work != null) {
+      work.cancel();
+    }
+    plan.set(null);
+    chosen.set(null);
+    if (beliefs != null && !beliefs.beliefs().isEmpty()) {
+      work =
+          jobs.work()
+              .start(
+                  "Looking for the next test",
+                  progress -> Planner.plan(beliefs, SEED, progress),
+                  this::found);
+    }
+  }
+
+  private void found(Plan found) {
+    plan.set(found);
+    chosen.set(found.tests().isEmpty() ? null : found.tests().get(0));
+  }
+
+  /** One line: the best test, or that none is worth it. */
+  String headline() {
+    Plan known = plan.get();
+    if (known == null || known.tests().isEmpty()) {
+      return "Next test";
+    }
+    PlannedTest best = known.tests().get(0);
+    return best.information().bits() < WORTH
+        ? "Next test: none would tell much more"
+        : String.format(
+            Locale.ROOT,
+            "Next test: %s (%.0f min)",
+            best.procedure().name(),
+            best.procedure().minutes());
+  }
+
+  /** The plan; null until it is known. */
+  ReadOnlyObjectProperty<Plan> planProperty() {
+    return plan.getReadOnlyProperty();
+  }
+
+  /** The test whose steps show; null for none. */
+  ObjectProperty<PlannedTest> chosenProperty() {
+    return chosen;
+  }
+}

@@ -1,0 +1,116 @@
+package holdcurve.ui.window.whatif;
+
+import holdcurve.circuit.Circuit;
+import holdcurve.circuit.Part;
+import holdcurve.circuit.Property;
+import holdcurve.circuit.Unit;
+import holdcurve.part.Hose;
+import holdcurve.part.Pump;
+import holdcurve.part.Regulator;
+import holdcurve.whatif.Change;
+import holdcurve.whatif.Changes;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.DoubleFunction;
+import javafx.beans.property.DoubleProperty;
+import javafx.beans.property.SimpleDoubleProperty;
+
+/** One quantity that a slider changes. */
+final class Lever {
+  private final String name;
+  private final String symbol;
+  private final double least;
+  private final double most;
+  private final double asItIs;
+  private final DoubleFunction<Change> change;
+  private final DoubleProperty value;
+
+  /**
+   * @param least lowest value of the slider, in the unit shown; likewise {@code most} and {@code
+   *     asItIs}
+   * @param change what a value in that unit does
+   */
+  private Lever(
+      String name,
+      String symbol,
+      double least,
+      double most,
+      double asItIs,
+      DoubleFunction<Change> change) {
+    this.name = name;
+    this.symbol = symbol;
+    this.least = least;
+    this.most = most;
+    this.asItIs = asItIs;
+    this.change = change;
+    this.value = new SimpleDoubleProperty(asItIs);
+  }
+
+  /** Set pressure, hose lengths, delivery of the pump, and how warm the fuel is. */
+  static List<Lever> of(Circuit circuit) {
+    List<Lever> levers = new ArrayList<>();
+    circuit
+        .partsOf(Regulator.KIND)
+        .forEach(part -> levers.add(of(part, Regulator.SET, "set pressure", 0.5, 1.6)));
+    circuit
+        .partsOf(Hose.KIND)
+        .forEach(part -> levers.add(of(part, Hose.LENGTH, "length", 0.2, 3)));
+    circuit
+        .partsOf(Pump.KIND)
+        .forEach(part -> levers.add(of(part, Pump.FREE_FLOW, "delivery", 0.2, 1.6)));
+    levers.add(new Lever("Fuel warmer than around it", "K", -5, 10, 0, Changes::warmth));
+    return levers;
+  }
+
+  /**
+   * @param low lowest value as a share of the present one [-]; likewise {@code high}
+   */
+  private static Lever of(Part part, Property property, String what, double low, double high) {
+    Unit unit = property.unit();
+    double now = part.value(property);
+    double least = Math.max(property.least(), low * now);
+    double most = Math.min(property.most(), high * now);
+    return new Lever(
+        part.id() + ", " + what,
+        unit.symbol(),
+        unit.fromSi(least),
+        unit.fromSi(most),
+        unit.fromSi(now),
+        shown -> Changes.set(part, property, unit.toSi(shown)));
+  }
+
+  String name() {
+    return name;
+  }
+
+  double least() {
+    return least;
+  }
+
+  double most() {
+    return most;
+  }
+
+  /** The value, in the unit shown. */
+  DoubleProperty valueProperty() {
+    return value;
+  }
+
+  void reset() {
+    value.set(asItIs);
+  }
+
+  /** What it does; empty where it stands as the circuit is. */
+  Optional<Change> change() {
+    return Math.abs(value.get() - asItIs) < 1e-9 * Math.max(1, Math.abs(asItIs))
+        ? Optional.empty()
+        : Optional.of(change.apply(value.get()));
+  }
+
+  /** The value with its unit. */
+  String text() {
+    return String.format(Locale.ROOT, "%.2f %s", value.get(), symbol);
+  }
+}

@@ -1,0 +1,258 @@
+package holdcurve.ui.window.whatif;
+
+import holdcurve.circuit.Circuit;
+import holdcurve.infer.Belief;
+import holdcurve.infer.Beliefs;
+import holdcurve.infer.Hypothesis;
+import holdcurve.infer.Possibility;
+import holdcurve.infer.Progress;
+import holdcurve.job.HoldTest;
+import holdcurve.job.Job;
+import holdcurve.log.GaugeLog;
+import holdcurve.pass.PassLimit;
+import holdcurve.ui.window.job.OpenJobModel;
+import holdcurve.ui.window.job.WorkModel;
+import holdcurve.ui.window.plot.HoldPlot;
+import holdcurve.whatif.Change;
+import holdcurve.whatif.HoldOutlook;
+import holdcurve.whatif.Outlook;
+import holdcurve.whatif.RepairChances;
+import holdcurve.whatif.RepairOffer;
+import holdcurve.whatif.WhatIf;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+
+/**
+ * What is tried on the open job and what it would do. The hold follows each change at once, from a
+ * few draws; chance, build-up and rail pressure follow when there is a pause.
+ */
+public final class WhatIfModel {
+  private static final long SEED = 1;
+  private static final int SOUND_DRAWS = 60;
+  private static final double SHOWN = 600;
+
+  /**
+   * What a plot shows beside the other.
+   *
+   * @param before the hold as it is
+   * @param after the hold with everything that is tried
+   */
+  record Holds(HoldOutlook before, HoldOutlook after) {}
+
+  /** Likewise, with everything else that is compared. */
+  record Figures(Outlook before, Outlook after) {}
+
+  private final OpenJobModel jobs;
+  private final ObservableList<Remedy> remedies = FXCollections.observableArrayList();
+  private final ObservableList<Lever> levers = FXCollections.observableArrayList();
+  private final ReadOnlyObjectWrapper<Holds> holds = new ReadOnlyObjectWrapper<>();
+  private final ReadOnlyObjectWrapper<Figures> figures = new ReadOnlyObjectWrapper<>();
+
+  private Job job;
+  private List<Belief> beliefs = List.of();
+  private WorkModel.Item quick;
+  private WorkModel.Item thorough;
+
+  public WhatIfModel(OpenJobModel jobs) {
+    this.jobs = jobs;
+    jobs.jobProperty().addListener((property, before, now) -> jobChanged(now));
+    jobs.ranking().beliefsProperty().addListener((property, before, now) -> begin());
+    jobChanged(jobs.jobProperty().get());
+  }
+
+  private void jobChanged(Job now) {
+    boolean sameCircuit = job != null && now != null && job.circuit().equals(now.circuit());
+    job = now;
+    if (!sameCircuit) {
+      begin();
+    }
+  }
+
+  /** Starts afresh with what is believed now. */
+  private void begin() {
+    stop();
+    remedies.clear();
+    levers.clear();
+    holds.set(null);
+    figures.set(null);
+    if (job == null) {
+      return;
+    }
+    Job asked = job;
+    Beliefs known = jobs.ranking().beliefsProperty().get();
+    boolean ranked = known != null && !known.beliefs().isEmpty();
+    quick =
+        jobs.work()
+            .start(
+                "Asking what could be changed",
+                progress -> ranked ? known.beliefs() : sound(asked),
+                believed -> offer(asked, believed));
+  }
+
+  private static List<Belief> sound(Job job) {
+    List<Possibility> draws =
+        Possibility.before(job.circuit(), job.gauge(), SEED, SOUND_DRAWS);
+    return List.of(new Belief(new Hypothesis(List.of(), 1), 1, draws));
+  }
+
+  private void offer(Job asked, List<Belief> believed) {
+    beliefs = believed;
+    levers.setAll(Lever.of(asked.circuit()));
+    levers.forEach(lever -> lever.valueProperty().addListener((p, before, now) -> changed()));
+    List<RepairOffer> offers = Remedy.offers(believed);
+    PassLimit limit = limit(asked).apply(asked.circuit());
+    jobs.work()
+        .start(
+            "Working out chances of repairs",
+            progress -> remedies(asked.circuit(), believed, limit, offers),
+            found -> show(asked, found));
+    changed();
+  }
+
+  private static List<Remedy> remedies(
+      Circuit circuit, List<Belief> believed, PassLimit limit, List<RepairOffer> offers) {
+    RepairChances chances = new RepairChances(believed, circuit, limit, offers, SEED);
+    List<Remedy> found = new ArrayList<>();
+    for (int i = 0; i < offers.size(); i++) {
+      found.add(new Remedy(offers.get(i), chances.passes(1 << i)));
+    }
+    return found;
+  }
+
+  private void show(Job asked, List<Remedy> found) {
+    if (asked == job) {
+      found.forEach(one -> one.triedProperty().addListener((p, before, now) -> changed()));
+      remedies.setAll(found);
+    }
+  }
+
+  private static Function<Circuit, PassLimit> limit(Job job) {
+    return job.upkeep().passStated() ? circuit -> job.upkeep().pass() : PassLimit::usual;
+  }
+
+  /** Everything that is tried. */
+  Change tried() {
+    Change all = Change.none();
+    for (Remedy remedy : remedies) {
+      all = remedy.triedProperty().get() ? all.and(remedy.offer().change(job.circuit())) : all;
+    }
+    for (Lever lever : levers) {
+      all = lever.change().map(all::and).orElse(all);
+    }
+    return all;
+  }
+
+  private void changed() {
+    if (job == null || beliefs.isEmpty()) {
+      return;
+    }
+    stop();
+    Change tried = tried();
+    Job asked = job;
+    List<Belief> believed = beliefs;
+    quick =
+        jobs.work()
+            .start(
+                "Following the change",
+                progress -> quickly(asked, believed, tried),
+                found -> {
+                  holds.set(found);
+                  thorough(asked, believed, tried);
+                });
+  }
+
+  private static Holds quickly(Job asked, List<Belief> believed, Change tried) {
+    WhatIf whatIf = WhatIf.quick(believed, limit(asked), SEED);
+    return new Holds(
+        whatIf.hold(asked.circuit(), Change.none()), whatIf.hold(asked.circuit(), tried));
+  }
+
+  private void thorough(Job asked, List<Belief> believed, Change tried) {
+    thorough =
+        jobs.work()
+            .start(
+                "Comparing before and after",
+                progress -> fully(asked, believed, tried, progress),
+                figures::set);
+  }
+
+  private static Figures fully(
+      Job asked, List<Belief> believed, Change tried, Progress progress) {
+    WhatIf whatIf = new WhatIf(believed, limit(asked), SEED);
+    Outlook before = whatIf.outlook(asked.circuit(), Change.none());
+    progress.at(0.5, "after");
+    return new Figures(before, whatIf.outlook(asked.circuit(), tried));
+  }
+
+  private void stop() {
+    Optional.ofNullable(quick).ifPresent(WorkModel.Item::cancel);
+    Optional.ofNullable(thorough).ifPresent(WorkModel.Item::cancel);
+  }
+
+  /** Everything back to as the circuit is. */
+  void reset() {
+    remedies.forEach(remedy -> remedy.triedProperty().set(false));
+    levers.forEach(Lever::reset);
+  }
+
+  /** The readings of the first hold without clamps, with the curve expected before. */
+  HoldPlot beforePlot() {
+    HoldTest open =
+        job.tests().stream()
+            .filter(test -> test.clamped().isEmpty())
+            .findFirst()
+            .orElseGet(WhatIfModel::nothingRead);
+    return plot(open, holds.get().before());
+  }
+
+  /** The curve expected after, on the same axes. */
+  HoldPlot afterPlot() {
+    return plot(nothingRead(), holds.get().after());
+  }
+
+  private static HoldTest nothingRead() {
+    return HoldTest.of("no readings", Set.of(), new GaugeLog("none", List.of(), 0));
+  }
+
+  private HoldPlot plot(HoldTest test, HoldOutlook shown) {
+    return HoldPlot.of(
+        test,
+        new HoldPlot.Wish(
+            Optional.of(shown.curve()),
+            List.of(holds.get().before().curve(), holds.get().after().curve()),
+            SHOWN,
+            false,
+            jobs.pressures().unit()));
+  }
+
+  /** Repairs that can be tried; empty until they are known. */
+  ObservableList<Remedy> remedies() {
+    return remedies;
+  }
+
+  /** Quantities that can be changed. */
+  ObservableList<Lever> levers() {
+    return levers;
+  }
+
+  /** The hold before and after; null until it is known. */
+  ReadOnlyObjectProperty<Holds> holdsProperty() {
+    return holds.getReadOnlyProperty();
+  }
+
+  /** All that is compared, a little later than the holds; null until it is known. */
+  ReadOnlyObjectProperty<Figures> figuresProperty() {
+    return figures.getReadOnlyProperty();
+  }
+
+  OpenJobModel jobs() {
+    return jobs;
+  }
+}
