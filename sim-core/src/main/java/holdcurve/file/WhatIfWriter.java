@@ -92,7 +92,8 @@ public final class WhatIfWriter {
     JsonNumbers.column(curve.putArray("low_5_percent_bar"), hold.low(), Unit.BAR);
     JsonNumbers.column(curve.putArray("high_95_percent_bar"), hold.high(), Unit.BAR);
     ObjectNode limit = node.putObject("pass_limit");
-    limit.put("pressure_bar", JsonNumbers.rounded(Unit.BAR.fromSi(outlook.hold().limit().pressure())));
+    limit.put(
+        "pressure_bar", JsonNumbers.rounded(Unit.BAR.fromSi(outlook.hold().limit().pressure())));
     limit.put("time_s", JsonNumbers.rounded(outlook.hold().limit().time()));
     node.put("pass_probability", JsonNumbers.rounded(outlook.hold().passChance()));
     add(node.putObject("build_up_s"), outlook.buildUp(), Unit.SECOND);

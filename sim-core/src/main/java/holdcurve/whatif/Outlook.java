@@ -12,8 +12,4 @@ import holdcurve.infer.Interval;
  * @param fullLoad likewise at full load
  */
 public record Outlook(
-    HoldOutlook hold,
-    Interval buildUp,
-    Interval primed,
-    Interval idle,
-    Interval fullLoad) {}
+    HoldOutlook hold, Interval buildUp, Interval primed, Interval idle, Interval fullLoad) {}

@@ -31,7 +31,7 @@ import org.apache.commons.math3.random.Well19937c;
 public final class WhatIf {
   private static final int HOLDS = 200;
   private static final int QUICK_HOLDS = 40;
-  private static final int RUNS = 24;
+  private static final int RUNS = 20;
   private static final double[] USUAL_TIMES = {
     0, 5, 10, 20, 30, 45, 60, 90, 120, 180, 240, 300, 360, 420, 480, 540, 600
   };
@@ -57,8 +57,7 @@ public final class WhatIf {
   }
 
   /** With few draws, for holds that follow a slider. */
-  public static WhatIf quick(
-      List<Belief> beliefs, Function<Circuit, PassLimit> limit, long seed) {
+  public static WhatIf quick(List<Belief> beliefs, Function<Circuit, PassLimit> limit, long seed) {
     return new WhatIf(beliefs, limit, seed, QUICK_HOLDS);
   }
 

@@ -31,7 +31,11 @@ final class WhatIfText {
       String when = minutes == 0 ? "at the pump stop" : String.format("after %.0f min", minutes);
       row(out, "  " + when, pressure(before, minutes), pressure(after, minutes));
     }
-    row(out, "Chance that it passes", chance(before.hold().passChance()), chance(after.hold().passChance()));
+    row(
+        out,
+        "Chance that it passes",
+        chance(before.hold().passChance()),
+        chance(after.hold().passChance()));
     row(out, "  which asks for", limit(before), limit(after));
     row(out, "Build-up", seconds(before.buildUp()), seconds(after.buildUp()));
     row(out, "Pump on, engine off, bar", bar(before.primed()), bar(after.primed()));

@@ -84,7 +84,8 @@ final class NextTestStrip extends TitledPane {
     if (test == null) {
       return;
     }
-    test.procedure().cautions().forEach(c -> doing.getChildren().add(line(c, "hc-caution")));
+    String cautions = String.join(" ", test.procedure().cautions());
+    doing.getChildren().add(line(cautions, "hc-caution", "hc-small"));
     List<String> steps = test.procedure().steps();
     for (int i = 0; i < steps.size(); i++) {
       doing.getChildren().add(line((i + 1) + ".  " + steps.get(i)));

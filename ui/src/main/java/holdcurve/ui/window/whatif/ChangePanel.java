@@ -23,7 +23,7 @@ final class ChangePanel extends VBox {
   ChangePanel(WhatIfModel model) {
     this.model = model;
     getStyleClass().add("hc-ranking");
-    setMinWidth(380);
+    setMinWidth(350);
     setMaxWidth(560);
     repairs.setId("repairs");
     sliders.setId("sliders");
@@ -33,7 +33,7 @@ final class ChangePanel extends VBox {
     reset.setOnAction(event -> model.reset());
     VBox list =
         new VBox(
-            heading("Put right", "with the chance that the hold then passes"),
+            heading("Put right what is suspected", "with the chance that the hold then passes"),
             repairs,
             heading("Change", ""),
             sliders,

@@ -54,9 +54,7 @@ final class Lever {
     circuit
         .partsOf(Regulator.KIND)
         .forEach(part -> levers.add(of(part, Regulator.SET, "set pressure", 0.5, 1.6)));
-    circuit
-        .partsOf(Hose.KIND)
-        .forEach(part -> levers.add(of(part, Hose.LENGTH, "length", 0.2, 3)));
+    circuit.partsOf(Hose.KIND).forEach(part -> levers.add(of(part, Hose.LENGTH, "length", 0.2, 3)));
     circuit
         .partsOf(Pump.KIND)
         .forEach(part -> levers.add(of(part, Pump.FREE_FLOW, "delivery", 0.2, 1.6)));

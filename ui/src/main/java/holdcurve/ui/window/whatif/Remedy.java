@@ -37,8 +37,7 @@ final class Remedy {
           && offers.size() < MOST) {
         Hypothesis.Member member = belief.hypothesis().members().get(0);
         offers.add(
-            new RepairOffer(
-                member.fault().name(), Optional.empty(), List.of(member.id()), 0, 0));
+            new RepairOffer(member.fault().name(), Optional.empty(), List.of(member.id()), 0, 0));
       }
     }
     return offers;

@@ -97,13 +97,13 @@ public final class WhatIfModel {
   }
 
   private static List<Belief> sound(Job job) {
-    List<Possibility> draws =
-        Possibility.before(job.circuit(), job.gauge(), SEED, SOUND_DRAWS);
+    List<Possibility> draws = Possibility.before(job.circuit(), job.gauge(), SEED, SOUND_DRAWS);
     return List.of(new Belief(new Hypothesis(List.of(), 1), 1, draws));
   }
 
   private void offer(Job asked, List<Belief> believed) {
     beliefs = believed;
+    figures.set(null);
     levers.setAll(Lever.of(asked.circuit()));
     levers.forEach(lever -> lever.valueProperty().addListener((p, before, now) -> changed()));
     List<RepairOffer> offers = Remedy.offers(believed);
@@ -175,20 +175,21 @@ public final class WhatIfModel {
   }
 
   private void thorough(Job asked, List<Belief> believed, Change tried) {
+    Outlook known = figures.get() == null ? null : figures.get().before();
     thorough =
         jobs.work()
             .start(
                 "Comparing before and after",
-                progress -> fully(asked, believed, tried, progress),
+                progress -> fully(asked, believed, known, tried, progress),
                 figures::set);
   }
 
   private static Figures fully(
-      Job asked, List<Belief> believed, Change tried, Progress progress) {
+      Job asked, List<Belief> believed, Outlook known, Change tried, Progress progress) {
     WhatIf whatIf = new WhatIf(believed, limit(asked), SEED);
-    Outlook before = whatIf.outlook(asked.circuit(), Change.none());
+    Outlook before = known == null ? whatIf.outlook(asked.circuit(), Change.none()) : known;
     progress.at(0.5, "after");
-    return new Figures(before, whatIf.outlook(asked.circuit(), tried));
+    return new Figures(before, tried.isNone() ? before : whatIf.outlook(asked.circuit(), tried));
   }
 
   private void stop() {
@@ -204,12 +205,14 @@ public final class WhatIfModel {
 
   /** The readings of the first hold without clamps, with the curve expected before. */
   HoldPlot beforePlot() {
-    HoldTest open =
-        job.tests().stream()
-            .filter(test -> test.clamped().isEmpty())
-            .findFirst()
-            .orElseGet(WhatIfModel::nothingRead);
-    return plot(open, holds.get().before());
+    return plot(readings(), holds.get().before());
+  }
+
+  private HoldTest readings() {
+    return job.tests().stream()
+        .filter(test -> test.clamped().isEmpty())
+        .findFirst()
+        .orElseGet(WhatIfModel::nothingRead);
   }
 
   /** The curve expected after, on the same axes. */
@@ -227,7 +230,7 @@ public final class WhatIfModel {
         new HoldPlot.Wish(
             Optional.of(shown.curve()),
             List.of(holds.get().before().curve(), holds.get().after().curve()),
-            SHOWN,
+            Math.max(SHOWN, readings().log().holdSpan()),
             false,
             jobs.pressures().unit()));
   }

@@ -4,6 +4,7 @@ import holdcurve.ui.window.frame.Page;
 import holdcurve.ui.window.plot.HoldChart;
 import holdcurve.ui.window.plot.HoldPlot;
 import java.util.List;
+import java.util.Locale;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuItem;
@@ -18,7 +19,7 @@ import javafx.scene.layout.VBox;
 /** Changes tried, before and after side by side. */
 public final class WhatIfPage implements Page {
   /** Share of the width that the changes take, within their own limits [-]. */
-  private static final double CHANGES_SHARE = 0.33;
+  private static final double CHANGES_SHARE = 0.3;
 
   private final WhatIfModel model;
   private final BorderPane content = new BorderPane();
@@ -37,6 +38,7 @@ public final class WhatIfPage implements Page {
     tried.setMinHeight(Label.USE_PREF_SIZE);
     tried.getStyleClass().add("hc-tried");
     HBox plots = new HBox(plot("Before, with what was read", before), plot("After", after));
+    plots.getStyleClass().add("hc-pair");
     VBox.setVgrow(plots, Priority.ALWAYS);
     VBox middle = new VBox(tried, plots, table);
     middle.setMinWidth(0);
@@ -46,6 +48,10 @@ public final class WhatIfPage implements Page {
     model.figuresProperty().addListener((property, was, now) -> show());
     model.jobs().pressures().unitProperty().addListener((property, was, now) -> show());
     show();
+  }
+
+  private static String lower(String words) {
+    return words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
   }
 
   private static Node plot(String title, HoldChart chart) {
@@ -71,7 +77,7 @@ public final class WhatIfPage implements Page {
     tried.setText(
         what.isEmpty()
             ? "Tick a repair or move a slider: the right-hand plot and the figures follow."
-            : "Tried: " + String.join("; ", what) + ".");
+            : "Tried: " + String.join("; ", what.stream().map(WhatIfPage::lower).toList()) + ".");
     HoldPlot left = model.beforePlot();
     before.show(left);
     after.show(model.afterPlot());

@@ -1,0 +1,46 @@
+package holdcurve.ui.window;
+
+import holdcurve.fault.FaultCatalogue;
+import holdcurve.fault.LeakFault;
+import holdcurve.infer.Belief;
+import holdcurve.infer.Beliefs;
+import holdcurve.infer.Hypothesis;
+import holdcurve.infer.Possibility;
+import holdcurve.infer.Progress;
+import holdcurve.infer.Ranker;
+import holdcurve.infer.Ranking;
+import holdcurve.job.Job;
+import java.util.List;
+
+/** An invented ranking that can be asked further: no fault, check valve, injectors, regulator. */
+public final class BelievedRanking implements Ranker {
+  private static final FaultCatalogue FAULTS = FaultCatalogue.load();
+
+  @Override
+  public Ranking rank(Job job, long seed, Progress progress) {
+    return HandMadeRanking.of(job);
+  }
+
+  @Override
+  public Beliefs believe(Job job, long seed, int draws, Progress progress) {
+    return new Beliefs(
+        job,
+        rank(job, seed, progress),
+        List.of(
+            belief(job, "check-valve-seat", 0.5),
+            belief(job, "injector-tip", 0.3),
+            belief(job, "regulator-seat", 0.15),
+            new Belief(
+                new Hypothesis(List.of(), 1),
+                0.05,
+                Possibility.before(job.circuit(), job.gauge(), 1, 30))));
+  }
+
+  private static Belief belief(Job job, String id, double probability) {
+    LeakFault fault = FAULTS.byId(id).orElseThrow();
+    Hypothesis hypothesis =
+        new Hypothesis(List.of(new Hypothesis.Member(fault, fault.sites(job.circuit()).get(0))), 1);
+    return new Belief(
+        hypothesis, probability, Possibility.before(job.circuit(), job.gauge(), hypothesis, 1, 30));
+  }
+}

@@ -1,0 +1,97 @@
+package holdcurve.ui.window;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import holdcurve.file.JobReader;
+import holdcurve.ui.theme.Looks;
+import holdcurve.ui.theme.Theme;
+import holdcurve.ui.window.job.OpenJobModel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.Slider;
+import javafx.scene.control.TitledPane;
+import javafx.scene.control.ToggleButton;
+import javafx.stage.Stage;
+import javafx.stage.StageStyle;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.testfx.api.FxRobot;
+import org.testfx.api.FxToolkit;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** The page What if through its main task, and the next test, with pictures in every look. */
+class WhatIfPicturesTest {
+  private static final Path FOLDER = Path.of("target", "snapshots");
+
+  private final Looks looks = new Looks();
+  private final FxRobot robot = new FxRobot();
+  private OpenJobModel model;
+  private Stage stage;
+
+  @BeforeEach
+  void openWindow() throws Exception {
+    FxToolkit.registerPrimaryStage();
+    FxToolkit.setupFixture(
+        () -> {
+          model =
+              new OpenJobModel(JobReader::read, BelievedRanking::new, Runnable::run, Runnable::run);
+          stage = new Stage(StageStyle.UNDECORATED);
+          HoldcurveWindow.fill(stage, model, looks, owner -> near -> Optional.empty());
+          stage.show();
+        });
+    run(() -> model.open(Jobs.TWO_HOLDS));
+  }
+
+  @Test
+  void tryARepairAndASlider() throws Exception {
+    run(() -> page("What if"));
+    run(() -> ((CheckBox) stage.getScene().lookup("#repairs .check-box")).fire());
+    run(() -> ((Slider) stage.getScene().lookup("#sliders .slider")).increment());
+    Label tried = (Label) stage.getScene().lookup(".hc-tried");
+    assertTrue(tried.getText().startsWith("Tried: check valve leaks"), tried.getText());
+    for (Theme theme : Theme.values()) {
+      run(() -> looks.themeProperty().set(theme));
+      picture("whatif-" + theme.styleClass(), 1280, 720);
+      picture("whatif-" + theme.styleClass(), 1920, 1080);
+    }
+  }
+
+  @Test
+  void theNextTestUnfolded() throws Exception {
+    run(() -> page("Suspects"));
+    run(() -> ((TitledPane) stage.getScene().lookup("#next-test")).setExpanded(true));
+    for (Theme theme : Theme.values()) {
+      run(() -> looks.themeProperty().set(theme));
+      picture("next-test-" + theme.styleClass(), 1280, 720);
+      picture("next-test-" + theme.styleClass(), 1920, 1080);
+    }
+  }
+
+  private void page(String title) {
+    robot.from(stage.getScene().getRoot()).lookup("#pages .toggle-button").queryAll().stream()
+        .map(ToggleButton.class::cast)
+        .filter(button -> button.getText().equals(title))
+        .forEach(ToggleButton::fire);
+  }
+
+  private void picture(String name, int width, int height) throws Exception {
+    Path file = FOLDER.resolve(name + "-" + width + "x" + height + ".png");
+    run(
+        () -> {
+          stage.setX(0);
+          stage.setY(0);
+          stage.setWidth(width);
+          stage.setHeight(height);
+        });
+    run(() -> SceneImage.write(stage.getScene(), file));
+    assertTrue(Files.size(file) > 10_000, file + " is nearly empty");
+  }
+
+  private static void run(Runnable work) throws Exception {
+    FxToolkit.setupFixture(work::run);
+    WaitForAsyncUtils.waitForFxEvents();
+  }
+}
