@@ -58,7 +58,7 @@ class ArchitectureTest {
               "holdcurve.infer..",
               "holdcurve.job..",
               "holdcurve.log..",
-"holdcurve.part..",
+              "holdcurve.part..",
               "holdcurve.pass..",
               "holdcurve.plan..",
               "holdcurve.refit..",
