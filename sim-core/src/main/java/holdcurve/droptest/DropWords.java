@@ -1,0 +1,138 @@
+package holdcurve.droptest;
+
+import holdcurve.infer.Interval;
+import holdcurve.injector.BenchLimits;
+import holdcurve.injector.Standing;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** A drop report in sentences. */
+final class DropWords {
+  /** A wait from which the idle fall ought to be known [s]. */
+  private static final double LONG_WAIT = 3;
+
+  private final DropReport report;
+  private final TrappedFuel fuel;
+  private final BenchLimits limits;
+
+  DropWords(DropReport report, TrappedFuel fuel, BenchLimits limits) {
+    this.report = report;
+    this.fuel = fuel;
+    this.limits = limits;
+  }
+
+  List<String> verdict() {
+    List<String> said = new ArrayList<>();
+    List<InjectorDrop> out =
+        report.injectors().stream()
+            .filter(i -> i.standing() != Standing.IN_LINE && i.sure())
+            .toList();
+    List<String> open =
+        report.injectors().stream().filter(i -> !i.sure()).map(InjectorDrop::id).toList();
+    for (InjectorDrop injector : out) {
+      said.add(low(injector));
+    }
+    if (out.isEmpty()) {
+      said.add(
+          open.isEmpty()
+              ? String.format(
+                  Locale.ROOT,
+                  "All are in line: within %.0f %% of the middle one.",
+                  100 * limits.outOfLine())
+              : "None is surely out of line yet.");
+    }
+    if (!open.isEmpty()) {
+      said.add("Not settled: " + String.join(", ", open) + ".");
+    }
+    said.add(repeats(open.isEmpty()));
+    if (startsAlike()) {
+      said.add(
+          "Start from a slightly different pressure each time: from the same one the gauge is"
+              + " rounded the same way each time, and repeats teach little.");
+    }
+    return said;
+  }
+
+  private String low(InjectorDrop injector) {
+    Interval d = injector.departure();
+    return String.format(
+        Locale.ROOT,
+        "Injector %s is %s: %+.0f %% against the middle one (90 %% range %+.0f to %+.0f %%), %s.",
+        injector.id(),
+        d.middle() < 0 ? "low" : "high",
+        100 * d.middle(),
+        100 * d.low(),
+        100 * d.high(),
+        "worth a service");
+  }
+
+  private String repeats(boolean settled) {
+    RepeatAdvice advice = report.advice();
+    String gauge =
+        String.format(
+            Locale.ROOT,
+            "with drops of %.2f bar on a gauge read to %.2f bar",
+            report.test().meanDrop() / 1e5,
+            report.test().resolution() / 1e5);
+    if (advice.isEnough()) {
+      return settled
+          ? "Fired often enough: " + advice.fewest() + " times each " + gauge + "."
+          : String.format(
+              Locale.ROOT,
+              "%d firings each usually settle it %s; those left open lie near the limit, or were"
+                  + " read alike each time.",
+              advice.repeats(),
+              gauge);
+    }
+    String more =
+        String.format(
+            Locale.ROOT,
+            "About %d firings of each would settle it %s; %d more to go",
+            advice.repeats(),
+            gauge,
+            advice.repeats() - advice.fewest());
+    return advice.repeatsIfTwice() < advice.repeats()
+        ? more + ". Fired twice as long, " + advice.repeatsIfTwice() + " would do."
+        : more + ".";
+  }
+
+  /** All readings before a firing within a step of each other. */
+  private boolean startsAlike() {
+    double least = report.test().firings().stream().mapToDouble(Firing::before).min().orElseThrow();
+    double most = report.test().firings().stream().mapToDouble(Firing::before).max().orElseThrow();
+    return most - least < 1.5 * report.test().resolution() && !settledAll();
+  }
+
+  private boolean settledAll() {
+    return report.injectors().stream().allMatch(InjectorDrop::sure);
+  }
+
+  List<String> notes() {
+    List<String> notes = new ArrayList<>(report.test().understood());
+    notes.add(
+        String.format(
+            Locale.ROOT,
+            "Corrected for the pressure that falls while the injector is open (root of pressure)"
+                + " and for %.3f bar that would have been lost without firing.",
+            report.idleFall() / 1e5));
+    if (report.test().idleFalls().isEmpty() && report.test().shot().pause() > LONG_WAIT) {
+      notes.add(
+          "No idle fall was read: leaks and hose stretch between the readings count as fuel passed."
+              + " Read the gauge over a minute without firing.");
+    }
+    notes.add(
+        fuel.isKnown()
+            ? String.format(
+                Locale.ROOT,
+                "The circuit takes %.1f mL for each bar, known to a factor of %.1f (90 %%); flows"
+                    + " are no surer than that, comparisons are.",
+                fuel.compliance(report.pressure()) * 1e11,
+                Math.exp(1.645 * fuel.spread()))
+            : "Without a circuit only comparisons can be given, no flows.");
+    notes.add(
+        "Assumed: an eye unsteady by a third of the gauge's step, and firings alike to 1 %."
+            + " Limits as on the bench sheet: common practice, no source.");
+    return notes;
+  }
+}

@@ -1,0 +1,93 @@
+package holdcurve.file;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import holdcurve.circuit.Unit;
+import holdcurve.droptest.DropReport;
+import holdcurve.droptest.DropTest;
+import holdcurve.droptest.Firing;
+import holdcurve.droptest.InjectorDrop;
+import holdcurve.infer.Interval;
+import java.util.Locale;
+
+/** Writes what a drop-per-pulse test says as JSON, and a test as a table. */
+public final class DropReportWriter {
+  private static final ObjectMapper MAPPER = new ObjectMapper();
+
+  private DropReportWriter() {}
+
+  /** The report as JSON text of format {@value DropReport#FORMAT}. */
+  public static String json(DropReport report) {
+    ObjectNode root = MAPPER.createObjectNode();
+    root.put("format", DropReport.FORMAT);
+    root.put("title", report.test().title());
+    report.verdict().forEach(root.withArray("verdict")::add);
+    root.put("pressure_bar", rounded(Unit.BAR.fromSi(report.pressure())));
+    root.put("repeats_done", report.advice().fewest());
+    root.put("repeats_advised", report.advice().repeats());
+    ArrayNode injectors = root.putArray("injectors");
+    report.injectors().forEach(injector -> add(injectors.addObject(), injector));
+    report.notes().forEach(root.withArray("notes")::add);
+    try {
+      return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(root) + "\n";
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private static void add(ObjectNode node, InjectorDrop injector) {
+    node.put("id", injector.id());
+    node.put("firings", injector.firings());
+    node.put("mean_drop_bar", rounded(Unit.BAR.fromSi(injector.meanDrop())));
+    add(node.putObject("out_of_line_percent"), injector.departure(), Unit.PERCENT);
+    node.put("standing", injector.standing().name().toLowerCase(Locale.ROOT));
+    node.put("sure", injector.sure());
+    node.put("probability_lowest", rounded(injector.lowest()));
+    injector
+        .flow()
+        .ifPresent(
+            flow -> add(node.putObject("flow_mL_min"), flow, Unit.MILLILITRE_PER_MINUTE));
+  }
+
+  private static void add(ObjectNode node, Interval value, Unit unit) {
+    node.put("low_5_percent", rounded(unit.fromSi(value.low())));
+    node.put("middle", rounded(unit.fromSi(value.middle())));
+    node.put("high_95_percent", rounded(unit.fromSi(value.high())));
+  }
+
+  /** A test as the table that {@link DropTestReader} reads. */
+  public static String table(DropTest test) {
+    StringBuilder text = new StringBuilder("# format: " + DropTest.FORMAT + "\n");
+    text.append("# title: ").append(test.title()).append('\n');
+    text.append("# gauge_resolution_bar: ").append(bar(test.resolution())).append('\n');
+    text.append("# pulses: ").append(test.shot().pulses()).append('\n');
+    text.append("# pulse_ms: ").append(Words.number(1e3 * test.shot().width())).append('\n');
+    text.append("# wait_s: ").append(Words.number(test.shot().pause())).append('\n');
+    if (!test.idleFalls().isEmpty()) {
+      text.append("# idle_s: ").append(Words.number(test.idleFalls().get(0).time())).append('\n');
+    }
+    text.append("injector,before_bar,after_bar\n");
+    for (Firing firing : test.firings()) {
+      row(text, firing.injector(), firing.before(), firing.after());
+    }
+    test.idleFalls().forEach(fall -> row(text, "idle", fall.before(), fall.after()));
+    return text.toString();
+  }
+
+  private static void row(StringBuilder text, String injector, double before, double after) {
+    text.append(injector).append(',').append(bar(before)).append(',').append(bar(after));
+    text.append('\n');
+  }
+
+  private static String bar(double pascals) {
+    return String.format(Locale.ROOT, "%.3f", pascals / 1e5).replaceAll("0$", "");
+  }
+
+  private static double rounded(double value) {
+    return Double.isFinite(value) && value != 0
+        ? new java.math.BigDecimal(value).round(new java.math.MathContext(4)).doubleValue()
+        : value;
+  }
+}

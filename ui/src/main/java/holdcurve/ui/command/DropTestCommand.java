@@ -1,0 +1,65 @@
+package holdcurve.ui.command;
+
+import holdcurve.droptest.DropJudge;
+import holdcurve.droptest.DropReport;
+import holdcurve.droptest.DropTest;
+import holdcurve.droptest.TrappedFuel;
+import holdcurve.file.CircuitReader;
+import holdcurve.file.DropReportWriter;
+import holdcurve.file.DropTestReader;
+import holdcurve.file.SafeFile;
+import holdcurve.injector.BenchLimits;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Judges a drop-per-pulse test. */
+@Command(
+    name = "drop-test",
+    description = {
+      "Judges a drop-per-pulse test: pump off, one injector fired for a fixed time, the drop of the",
+      "gauge noted, each in turn and again. Says which is low or high, and how many repeats settle it.",
+      "  holdcurve drop-test drops.csv --circuit my-car.circuit.json"
+    },
+    mixinStandardHelpOptions = true)
+final class DropTestCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "FILE", description = "A drop test (*.csv or *.drops.json).")
+  private Path file;
+
+  @Option(
+      names = "--circuit",
+      paramLabel = "CIRCUIT",
+      description = "The circuit that was tested; with it flows are given too.")
+  private Path circuit;
+
+  @Mixin private Output output;
+
+  @Override
+  public Integer call() {
+    PrintWriter out = spec.commandLine().getOut();
+    DropTest test = DropTestReader.read(file);
+    DropReport report = DropJudge.judge(test, fuel(test), BenchLimits.shipped(), output.seed);
+    DropTestText.print(report, out);
+    out.flush();
+    if (output.json != null) {
+      SafeFile.write(output.json, DropReportWriter.json(report));
+    }
+    return 0;
+  }
+
+  private TrappedFuel fuel(DropTest test) {
+    TrappedFuel fuel =
+        circuit == null
+            ? TrappedFuel.unknown()
+            : TrappedFuel.of(CircuitReader.read(circuit), test.shot().pause());
+    return test.drawOff().map(d -> fuel.measuredBy(d, test.resolution())).orElse(fuel);
+  }
+}
