@@ -4,7 +4,7 @@ import holdcurve.injector.BenchLimits;
 
 /**
  * How many times each injector is to be fired until the test settles it: until the 90 % range of
- * what it passes reaches no further than the limit for a service.
+ * what it passes reaches well inside the limit for a service.
  *
  * @param repeats of each injector [-]
  * @param repeatsIfTwice likewise if each were fired twice as long, with twice the drop [-]
@@ -13,6 +13,9 @@ import holdcurve.injector.BenchLimits;
 public record RepeatAdvice(int repeats, int repeatsIfTwice, int fewest) {
   /** Fewer show no slip: common practice, no source. */
   private static final int FEWEST = 3;
+
+  /** Wanted reach of the range as a share of the limit [-]. */
+  private static final double INSIDE = 0.8;
 
   /** More are not done by anybody. */
   private static final int MOST = 99;
@@ -26,8 +29,8 @@ public record RepeatAdvice(int repeats, int repeatsIfTwice, int fewest) {
     double drop = test.meanDrop();
     double twice = 2 * drop < 0.8 * test.meanBefore() ? 2 * drop : drop;
     return new RepeatAdvice(
-        repeats(test.resolution(), drop, injectors, limits.outOfLine()),
-        repeats(test.resolution(), twice, injectors, limits.outOfLine()),
+        repeats(test.resolution(), drop, injectors, INSIDE * limits.outOfLine()),
+        repeats(test.resolution(), twice, injectors, INSIDE * limits.outOfLine()),
         fewest);
   }
 

@@ -1,9 +1,9 @@
 package holdcurve.file;
 
 import holdcurve.injector.Bench;
+import holdcurve.injector.BenchDrops;
 import holdcurve.injector.BenchLimits;
 import holdcurve.injector.BenchReadings;
-import holdcurve.injector.DropCount;
 import holdcurve.injector.DynamicFlow;
 import java.util.ArrayList;
 import java.util.List;
@@ -137,7 +137,7 @@ record BenchReadingsFields(BenchLimits limits, Bench bench, SheetFields conditio
         factor * (litres ? place.number(1, 200, " L/h") : place.number(10, 3000, " mL/min")));
   }
 
-  private Optional<DropCount> drops(SheetFields fields) {
+  private Optional<BenchDrops> drops(SheetFields fields) {
     return fields
         .find("drops")
         .map(
@@ -155,7 +155,7 @@ record BenchReadingsFields(BenchLimits limits, Bench bench, SheetFields conditio
                                   "nothing says in what time the drops fell",
                                   "add drop_time_min beside the pressure of the bench"))
                       .number(0.1, 600, " min");
-              return new DropCount((int) drops, 60 * minutes);
+              return new BenchDrops((int) drops, 60 * minutes);
             });
   }
 

@@ -47,8 +47,7 @@ public final class DropReportWriter {
     node.put("probability_lowest", rounded(injector.lowest()));
     injector
         .flow()
-        .ifPresent(
-            flow -> add(node.putObject("flow_mL_min"), flow, Unit.MILLILITRE_PER_MINUTE));
+        .ifPresent(flow -> add(node.putObject("flow_mL_min"), flow, Unit.MILLILITRE_PER_MINUTE));
   }
 
   private static void add(ObjectNode node, Interval value, Unit unit) {

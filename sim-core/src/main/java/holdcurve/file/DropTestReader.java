@@ -75,7 +75,8 @@ public final class DropTestReader {
     Set<String> known = new TreeSet<>(SETTINGS);
     known.add("readings");
     top.allow(known);
-    String remedy = "list them as [ { \"injector\": \"1\", \"before_bar\": 2, \"after_bar\": 1.6 } ]";
+    String remedy =
+        "list them as [ { \"injector\": \"1\", \"before_bar\": 2, \"after_bar\": 1.6 } ]";
     for (JsonPlace item : root.get("readings", remedy).items(remedy)) {
       item.requireObject(remedy);
       SheetFields fields = SheetFields.of(item);
@@ -99,8 +100,7 @@ public final class DropTestReader {
 
   private void add(SheetFields row, SheetFields top) {
     String injector = row.word("injector", "give the injector its number, or idle");
-    double before =
-        1e5 * row.get("before_bar", "give the reading before").number(0.1, 10, " bar");
+    double before = 1e5 * row.get("before_bar", "give the reading before").number(0.1, 10, " bar");
     JsonPlace place = row.get("after_bar", "give the reading after");
     double after = 1e5 * place.number(0, 10, " bar");
     boolean none = injector.equalsIgnoreCase("idle");
@@ -157,12 +157,13 @@ public final class DropTestReader {
             place -> {
               double volume = 1e-6 * place.number(0.05, 500, " mL");
               double from =
-                  1e5 * top.get("drawn_from_bar", "give the reading before").number(0.1, 10, " bar");
+                  1e5
+                      * top.get("drawn_from_bar", "give the reading before")
+                          .number(0.1, 10, " bar");
               JsonPlace end = top.get("drawn_to_bar", "give the reading after");
               double to = 1e5 * end.number(0, 10, " bar");
               if (to >= from) {
-                throw end.bad(
-                    end.shown() + " bar is not below the reading before", "swap the two");
+                throw end.bad(end.shown() + " bar is not below the reading before", "swap the two");
               }
               return new DrawOff(volume, from, to, USUAL_DRAWING, Set.of());
             });

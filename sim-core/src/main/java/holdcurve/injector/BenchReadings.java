@@ -16,7 +16,7 @@ import java.util.OptionalDouble;
 public record BenchReadings(
     OptionalDouble staticFlow,
     List<DynamicFlow> dynamicFlows,
-    Optional<DropCount> drops,
+    Optional<BenchDrops> drops,
     Optional<Integer> spray,
     OptionalDouble coil) {
   public BenchReadings {

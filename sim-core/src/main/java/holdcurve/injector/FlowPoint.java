@@ -1,7 +1,10 @@
 package holdcurve.injector;
 
 import holdcurve.check.Require;
+import holdcurve.circuit.Circuit;
 import holdcurve.fluid.Fluid;
+import holdcurve.part.Regulator;
+import java.util.Optional;
 
 /**
  * The circumstances in which an injector's flow is stated.
@@ -14,6 +17,19 @@ public record FlowPoint(double pressure, Fluid fluid, double temperature) {
   public FlowPoint {
     Require.positive(pressure, "pressure across the injector", "Pa");
     fluid.validRange().require(temperature, fluid.name());
+  }
+
+  /**
+   * Where the injectors of a circuit work with the engine stopped: at its set pressure, with its
+   * fuel.
+   *
+   * @param temperature of the fuel [K]
+   * @return empty if the circuit has no regulator
+   */
+  public static Optional<FlowPoint> in(Circuit circuit, double temperature) {
+    return circuit.partsOf(Regulator.KIND).stream()
+        .findFirst()
+        .map(part -> new FlowPoint(part.value(Regulator.SET), circuit.fluid(), temperature));
   }
 
   /** Density of the fluid here [kg/m³]. */

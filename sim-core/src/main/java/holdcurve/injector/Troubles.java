@@ -20,7 +20,7 @@ record Troubles(BenchLimits limits) {
     return troubles;
   }
 
-  private static String drip(DropCount drops) {
+  private static String drip(BenchDrops drops) {
     double minutes = drops.time() / 60;
     return String.format(
         Locale.ROOT,

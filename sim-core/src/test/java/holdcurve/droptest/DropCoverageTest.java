@@ -22,8 +22,7 @@ import org.junit.jupiter.api.Test;
  */
 class DropCoverageTest {
   private static final Circuit CIRCUIT =
-      CircuitReader.read(
-          Path.of("../scenarios/circuits/six-cylinder-return-line.circuit.json"));
+      CircuitReader.read(Path.of("../scenarios/circuits/six-cylinder-return-line.circuit.json"));
   private static final BenchLimits LIMITS = BenchLimits.shipped();
   private static final Shot SHOT = new Shot(1, 0.25, 8);
   private static final double STEP = 0.05e5;
@@ -38,8 +37,7 @@ class DropCoverageTest {
     for (Part part : CIRCUIT.parts()) {
       for (Property property : part.kind().properties()) {
         if (property.spread() > 0 && !part.states(property)) {
-          double drawn =
-              part.value(property) * Math.exp(property.spread() * random.nextGaussian());
+          double drawn = part.value(property) * Math.exp(property.spread() * random.nextGaussian());
           double kept = Math.max(property.least(), Math.min(property.most(), drawn));
           circuit = circuit.with(part.id(), property, kept);
         }
@@ -107,8 +105,7 @@ class DropCoverageTest {
       Condition circuit = another(random);
       DropTest once = DropTestSimulator.simulate(circuit, shares, plan(1, 0.03e5), c);
       int advised = DropJudge.judge(once, TOLD, LIMITS, c).advice().repeats();
-      DropTest again =
-          DropTestSimulator.simulate(circuit, shares, plan(advised, 0.03e5), 1000 + c);
+      DropTest again = DropTestSimulator.simulate(circuit, shares, plan(advised, 0.03e5), 1000 + c);
       InjectorDrop lowest = DropJudge.judge(again, TOLD, LIMITS, c).injectors().get(0);
       boolean low = lowest.sure() && lowest.standing() != Standing.IN_LINE;
       found += lowest.id().equals("4") && low ? 1 : 0;

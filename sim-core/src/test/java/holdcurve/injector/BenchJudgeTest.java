@@ -69,7 +69,7 @@ class BenchJudgeTest {
         new BenchReadings(
             OptionalDouble.empty(),
             List.of(),
-            Optional.of(new DropCount(3, 120)),
+            Optional.of(new BenchDrops(3, 120)),
             Optional.of(4),
             OptionalDouble.of(0.3));
     List<String> troubles = new Troubles(Sheets.LIMITS).of(bad);

@@ -5,7 +5,10 @@ import holdcurve.circuit.Circuit;
 import holdcurve.file.BenchReportWriter;
 import holdcurve.file.BenchSheetReader;
 import holdcurve.file.CircuitReader;
+import holdcurve.file.JobReader;
+import holdcurve.file.JobWriter;
 import holdcurve.file.SafeFile;
+import holdcurve.finding.Finding;
 import holdcurve.fluid.Fluids;
 import holdcurve.injector.BenchJudge;
 import holdcurve.injector.BenchLimits;
@@ -13,10 +16,13 @@ import holdcurve.injector.BenchReport;
 import holdcurve.injector.BenchSheet;
 import holdcurve.injector.FlowPoint;
 import holdcurve.injector.MatchedSets;
-import holdcurve.part.Regulator;
+import holdcurve.injector.SheetFindings;
+import holdcurve.job.Job;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -44,6 +50,12 @@ final class BenchSheetCommand implements Callable<Integer> {
       paramLabel = "CIRCUIT",
       description = "Show flows at this circuit's set pressure and with its fuel.")
   private Path circuit;
+
+  @Option(
+      names = "--job",
+      paramLabel = "JOB",
+      description = "Take the circuit of this job, and put the drops counted into its findings.")
+  private Path jobFile;
 
   @Option(
       names = "--pressure",
@@ -88,11 +100,24 @@ final class BenchSheetCommand implements Callable<Integer> {
     BenchLimits limits = BenchLimits.shipped();
     BenchSheet sheet = BenchSheetReader.read(file, limits);
     LocalDate day = today == null ? LocalDate.now() : today;
-    BenchReport report = BenchJudge.judge(sheet, point(sheet), limits, day);
+    Job job = jobFile == null ? null : JobReader.read(jobFile);
+    Circuit known =
+        job != null ? job.circuit() : circuit == null ? null : CircuitReader.read(circuit);
+    BenchReport report = BenchJudge.judge(sheet, point(sheet, known), limits, day);
     BenchSheetText.print(report, limits.sprayGrades(), out);
     if (setsOf != null) {
       out.println();
       BenchSheetText.print(matched(report), out);
+    }
+    if (known != null) {
+      SheetFindings.tired(report, known, limits)
+          .ifPresent(
+              fault ->
+                  Wrapped.print(
+                      out, "", "To see what that does: simulate CIRCUIT --fault " + fault));
+    }
+    if (job != null) {
+      feed(job, report, out);
     }
     out.flush();
     if (json != null) {
@@ -101,8 +126,27 @@ final class BenchSheetCommand implements Callable<Integer> {
     return 0;
   }
 
-  private FlowPoint point(BenchSheet sheet) {
-    Circuit known = circuit == null ? null : CircuitReader.read(circuit);
+  private void feed(Job job, BenchReport report, PrintWriter out) {
+    List<Finding> drops = SheetFindings.drops(report, job.circuit());
+    if (drops.isEmpty()) {
+      throw InputException.at(
+          jobFile.toString(),
+          "",
+          "its circuit doesn't have the injectors of this sheet, or no drops were counted",
+          "give a sheet with a line for each injector of the circuit");
+    }
+    List<Finding> findings = new ArrayList<>(job.findings());
+    findings.removeIf(drops::contains);
+    findings.addAll(drops);
+    JobWriter.write(jobFile, job.withFindings(findings));
+    Wrapped.print(
+        out, "", "The drops of " + drops.size() + " injectors now stand in " + jobFile + ".");
+  }
+
+  private FlowPoint point(BenchSheet sheet, Circuit known) {
+    if (!(celsius >= -10 && celsius <= 60)) {
+      throw bad("--fuel-temp " + celsius, "out of range", "give -10 to 60 °C");
+    }
     double pressure = sheet.bench(sheet.latest()).point().pressure();
     if (bar != null) {
       if (!(bar >= 0.5 && bar <= 12)) {
@@ -110,10 +154,7 @@ final class BenchSheetCommand implements Callable<Integer> {
       }
       pressure = bar * 1e5;
     } else if (known != null) {
-      pressure = known.partsOf(Regulator.KIND).get(0).value(Regulator.SET);
-    }
-    if (!(celsius >= -10 && celsius <= 60)) {
-      throw bad("--fuel-temp " + celsius, "out of range", "give -10 to 60 °C");
+      pressure = FlowPoint.in(known, celsius + 273.15).orElseThrow().pressure();
     }
     if (fuel == null && known != null) {
       return new FlowPoint(pressure, known.fluid(), celsius + 273.15);

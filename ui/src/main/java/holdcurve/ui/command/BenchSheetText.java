@@ -20,12 +20,12 @@ final class BenchSheetText {
 
   private final BenchReport report;
   private final List<String> sprayGrades;
-  private final TextLines lines;
+  private final PrintWriter out;
 
   private BenchSheetText(BenchReport report, List<String> sprayGrades, PrintWriter out) {
     this.report = report;
     this.sprayGrades = sprayGrades;
-    this.lines = new TextLines(out);
+    this.out = out;
   }
 
   static void print(BenchReport report, List<String> sprayGrades, PrintWriter out) {
@@ -33,14 +33,14 @@ final class BenchSheetText {
   }
 
   private void print() {
-    lines.line(report.sheet().title());
-    lines.blank();
-    report.verdict().forEach(sentence -> lines.wrap("", sentence));
-    lines.blank();
+    out.println(report.sheet().title());
+    out.println();
+    report.verdict().forEach(sentence -> Wrapped.print(out, "", sentence));
+    out.println();
     printTable();
     printLines();
-    lines.line("What was understood and assumed:");
-    report.notes().forEach(note -> lines.wrap("  - ", note));
+    out.println("What was understood and assumed:");
+    report.notes().forEach(note -> Wrapped.print(out, "  - ", note));
   }
 
   private void printTable() {
@@ -62,8 +62,8 @@ final class BenchSheetText {
           now.readings().spray().map(String::valueOf).orElse(""));
     }
     set("mean");
-    lines.line("  Spray: " + grades() + ".");
-    lines.blank();
+    out.println("  Spray: " + grades() + ".");
+    out.println();
   }
 
   private void set(String name) {
@@ -86,11 +86,11 @@ final class BenchSheetText {
     if (report.injectors().stream().allMatch(i -> i.now().line().isEmpty())) {
       return;
     }
-    lines.line("  Dynamic flow: slope (flow while open), time offset, linear range");
+    out.println("  Dynamic flow: slope (flow while open), time offset, linear range");
     for (InjectorReport injector : report.injectors()) {
-      injector.now().line().ifPresent(line -> lines.line("  " + pad(injector.id()) + line(line)));
+      injector.now().line().ifPresent(line -> out.println("  " + pad(injector.id()) + line(line)));
     }
-    lines.blank();
+    out.println();
   }
 
   private static String pad(String id) {
@@ -113,11 +113,11 @@ final class BenchSheetText {
 
   /** Sets for engines. */
   static void print(MatchedSets matched, PrintWriter out) {
-    TextLines lines = new TextLines(out);
-    lines.line("Matched sets, in order of flow:");
+    out.println("Matched sets, in order of flow:");
     int number = 1;
     for (MatchedSets.MatchedSet set : matched.sets()) {
-      lines.wrap(
+      Wrapped.print(
+          out,
           "  " + number++ + "  ",
           String.format(
               Locale.ROOT,
@@ -126,9 +126,9 @@ final class BenchSheetText {
               flow(set.mean()),
               100 * set.spread()));
     }
-    left("left over", matched.left()).ifPresent(lines::line);
-    left("not fit to refit", matched.unfit()).ifPresent(lines::line);
-    lines.blank();
+    left("left over", matched.left()).ifPresent(out::println);
+    left("not fit to refit", matched.unfit()).ifPresent(out::println);
+    out.println();
   }
 
   private static Optional<String> left(String what, List<String> ids) {
@@ -138,7 +138,7 @@ final class BenchSheetText {
   }
 
   private void row(Object... cells) {
-    lines.line(String.format(Locale.ROOT, ROW, cells));
+    out.println(String.format(Locale.ROOT, ROW, cells).stripTrailing());
   }
 
   private static String flow(FlowReport report) {

@@ -10,7 +10,7 @@ import java.util.Locale;
 
 /** A drop report as text for a terminal. */
 final class DropTestText {
-  private static final String ROW = "  %-9s %7s %9s %20s %16s  %s";
+  private static final String ROW = "  %-8s %6s %6s %20s %17s  %s";
 
   private DropTestText() {}
 

@@ -27,6 +27,7 @@ import picocli.CommandLine.Spec;
       FaultsCommand.class,
       BenchSheetCommand.class,
       PractiseCommand.class,
+      DropTestCommand.class,
       WindowCommand.class
     },
     footer = {

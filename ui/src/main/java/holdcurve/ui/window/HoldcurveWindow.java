@@ -4,6 +4,8 @@ import holdcurve.fault.FaultCatalogue;
 import holdcurve.infer.RankingService;
 import holdcurve.repair.RepairCheckService;
 import holdcurve.ui.theme.Looks;
+import holdcurve.ui.window.benchsheet.BenchSheetModel;
+import holdcurve.ui.window.benchsheet.BenchSheetPage;
 import holdcurve.ui.window.circuit.CircuitModel;
 import holdcurve.ui.window.circuit.CircuitPage;
 import holdcurve.ui.window.frame.Desk;
@@ -88,6 +90,7 @@ public final class HoldcurveWindow {
         new CircuitPage(new CircuitModel(desk.jobs(), desk.faults())),
         new HoldTestsPage(desk, new HoldTestsModel(desk.jobs())),
         new SuspectsPage(new SuspectsModel(desk.jobs()), new NextTestModel(desk.jobs())),
+        new BenchSheetPage(new BenchSheetModel(desk.jobs(), LocalDate::now), desk),
         new WhatIfPage(new WhatIfModel(desk.jobs())),
         new RepairCheckPage(
             new RepairCheckModel(

@@ -53,4 +53,13 @@ public interface FileDialogs {
   default Optional<Path> choosePlugins(Path near) {
     return Optional.empty();
   }
+
+  /**
+   * Asks which sheet of a flow bench to read.
+   *
+   * @param near file whose folder is shown first; null for no wish
+   */
+  default Optional<Path> chooseBenchSheet(Path near) {
+    return Optional.empty();
+  }
 }

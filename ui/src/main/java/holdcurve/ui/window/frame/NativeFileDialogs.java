@@ -59,6 +59,14 @@ public final class NativeFileDialogs implements FileDialogs {
   }
 
   @Override
+  public Optional<Path> chooseBenchSheet(Path near) {
+    ExtensionFilter sheets =
+        new ExtensionFilter("Bench sheets", "*.csv", "*.tsv", "*.txt", "*.bench.json");
+    FileChooser chooser = chooser("Read a bench sheet", near, sheets, ALL);
+    return Optional.ofNullable(chooser.showOpenDialog(owner)).map(File::toPath);
+  }
+
+  @Override
   public Optional<Path> choosePlugins(Path near) {
     Alert alert = new Alert(Alert.AlertType.CONFIRMATION, Cautions.PLUGINS);
     alert.setHeaderText("Folder of fault plugins");

@@ -8,11 +8,11 @@ import holdcurve.check.Require;
  * @param drops how many [-]
  * @param time in which they fell [s]
  */
-public record DropCount(int drops, double time) {
+public record BenchDrops(int drops, double time) {
   /** Petrol and test fluid, about 30 drops to the millilitre: common practice, no source [m³]. */
   public static final double DROP = 1e-6 / 30;
 
-  public DropCount {
+  public BenchDrops {
     Require.notNegative(drops, "number of drops", "-");
     Require.positive(time, "time of counting", "s");
   }

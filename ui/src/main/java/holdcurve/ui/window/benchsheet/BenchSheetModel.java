@@ -1,0 +1,256 @@
+package holdcurve.ui.window.benchsheet;
+
+import holdcurve.check.InputException;
+import holdcurve.file.BenchSheetReader;
+import holdcurve.finding.Finding;
+import holdcurve.injector.BenchJudge;
+import holdcurve.injector.BenchLimits;
+import holdcurve.injector.BenchReport;
+import holdcurve.injector.BenchSheet;
+import holdcurve.injector.FlowPoint;
+import holdcurve.injector.SheetFindings;
+import holdcurve.job.Job;
+import holdcurve.ui.window.job.OpenJobModel;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Supplier;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+
+/**
+ * The sheet that is being filled in, and what it says. Every change is judged at once: a sheet
+ * takes a millisecond.
+ */
+public final class BenchSheetModel {
+  private static final String NAME = "Bench sheet";
+  private static final int ROWS = 6;
+  private static final double ROOM_TEMPERATURE = 293.15;
+
+  private final OpenJobModel jobs;
+  private final Supplier<LocalDate> today;
+  private final BenchLimits limits = BenchLimits.shipped();
+  private final ObservableList<SheetRow> rows = FXCollections.observableArrayList();
+  private final StringProperty pressure = new SimpleStringProperty();
+  private final StringProperty fluid = new SimpleStringProperty();
+  private final StringProperty celsius = new SimpleStringProperty();
+  private final StringProperty dropMinutes = new SimpleStringProperty();
+  private final StringProperty pulse = new SimpleStringProperty();
+  private final StringProperty serviced = new SimpleStringProperty("");
+  private final ReadOnlyObjectWrapper<BenchReport> report = new ReadOnlyObjectWrapper<>();
+  private final ReadOnlyStringWrapper trouble = new ReadOnlyStringWrapper("");
+
+  /** The sheet as it was read, until something in the table is changed. */
+  private BenchSheet read;
+
+  private boolean filling;
+
+  /**
+   * @param today the day to count shelf time to
+   */
+  public BenchSheetModel(OpenJobModel jobs, Supplier<LocalDate> today) {
+    this.jobs = jobs;
+    this.today = today;
+    for (StringProperty field : List.of(pressure, fluid, celsius, dropMinutes, pulse, serviced)) {
+      field.addListener((property, before, now) -> typed());
+    }
+    jobs.jobProperty().addListener((property, before, now) -> judge());
+    clear();
+  }
+
+  /** Begins an empty sheet. */
+  public void clear() {
+    List<SheetRow> fresh = new ArrayList<>();
+    for (int i = 1; i <= ROWS; i++) {
+      fresh.add(new SheetRow(Integer.toString(i)));
+    }
+    fill(SheetForm.usual(), fresh, null);
+  }
+
+  /** Adds an empty line. */
+  public void addRow() {
+    SheetRow row = new SheetRow(Integer.toString(rows.size() + 1));
+    watch(row);
+    rows.add(row);
+  }
+
+  /** Reads a file in the background and shows it. */
+  public void open(Path file) {
+    jobs.work()
+        .start(
+            "Reading the bench sheet", progress -> BenchSheetReader.read(file, limits), this::show);
+  }
+
+  /** Shows a table that was copied elsewhere, or says in the banner why it can't be read. */
+  public void paste(String text) {
+    try {
+      show(BenchSheetReader.read("pasted text", text, limits));
+    } catch (InputException e) {
+      jobs.report(e.getMessage());
+    }
+  }
+
+  private void show(BenchSheet sheet) {
+    List<SheetRow> fresh =
+        sheet.injectors().stream().map(injector -> SheetForm.row(injector, sheet)).toList();
+    fill(SheetForm.of(sheet), fresh, sheet);
+  }
+
+  private void fill(SheetForm form, List<SheetRow> fresh, BenchSheet sheet) {
+    filling = true;
+    pressure.set(form.pressure());
+    fluid.set(form.fluid());
+    celsius.set(form.celsius());
+    dropMinutes.set(form.dropMinutes());
+    pulse.set(form.pulse());
+    serviced.set(sheet == null ? "" : sheet.serviced().map(LocalDate::toString).orElse(""));
+    fresh.forEach(this::watch);
+    rows.setAll(fresh);
+    filling = false;
+    read = sheet;
+    judge();
+  }
+
+  private void watch(SheetRow row) {
+    row.id().addListener((property, before, now) -> typed());
+    for (SheetColumn column : SheetColumn.values()) {
+      row.cell(column).addListener((property, before, now) -> typed());
+    }
+  }
+
+  /** What was read holds more than the table shows, so it counts until the table is changed. */
+  private void typed() {
+    if (!filling) {
+      read = null;
+      judge();
+    }
+  }
+
+  private void judge() {
+    trouble.set("");
+    if (rows.stream().allMatch(SheetRow::isEmpty)) {
+      report.set(null);
+      return;
+    }
+    try {
+      BenchSheet sheet = read == null ? BenchSheetReader.read(NAME, text(), limits) : read;
+      report.set(BenchJudge.judge(sheet, point(sheet), limits, today.get()));
+    } catch (InputException e) {
+      trouble.set(plain(e.getMessage()));
+    }
+  }
+
+  private String text() {
+    SheetForm form =
+        new SheetForm(pressure.get(), fluid.get(), celsius.get(), dropMinutes.get(), pulse.get());
+    return form.text(rows, serviced.get());
+  }
+
+  /** Lines of the text behind the table mean nothing to the person who fills it in. */
+  private String plain(String message) {
+    String bare = message.replaceFirst("^" + NAME + ",? ?", "").replaceFirst("^: ", "");
+    java.util.regex.Matcher m = LINE.matcher(bare);
+    if (!m.find()) {
+      return bare;
+    }
+    int line = Integer.parseInt(m.group(1));
+    String id = text().lines().skip(line - 1L).findFirst().orElse("");
+    String who = id.contains(";") ? "Injector " + id.substring(0, id.indexOf(';')) : "";
+    String rest = bare.substring(m.end());
+    return who.isEmpty() ? rest.replaceFirst("^, ", "") : who + rest;
+  }
+
+  private static final java.util.regex.Pattern LINE =
+      java.util.regex.Pattern.compile("^line (\\d+)");
+
+  /** At the open job's set pressure and with its fuel; without a job, at the bench's. */
+  private FlowPoint point(BenchSheet sheet) {
+    Job job = jobs.jobProperty().get();
+    if (job == null) {
+      return sheet.bench(sheet.latest()).point();
+    }
+    return FlowPoint.in(job.circuit(), ROOM_TEMPERATURE)
+        .orElseGet(() -> sheet.bench(sheet.latest()).point());
+  }
+
+  /** The drops on the sheet as findings for the open job; empty where they don't fit it. */
+  List<Finding> drops() {
+    Job job = jobs.jobProperty().get();
+    BenchReport now = report.get();
+    return job == null || now == null ? List.of() : SheetFindings.drops(now, job.circuit());
+  }
+
+  /** Puts the drops into the findings of the open job; can be taken back. */
+  public void takeDrops() {
+    List<Finding> drops = drops();
+    if (drops.isEmpty()) {
+      jobs.report(
+          "No drops to put into the job: count them at each injector, one line for each that the"
+              + " circuit has.");
+      return;
+    }
+    jobs.change(
+        "drops from the bench sheet",
+        job -> {
+          List<Finding> findings = new ArrayList<>(job.findings());
+          findings.removeIf(drops::contains);
+          findings.addAll(drops);
+          return job.withFindings(findings);
+        });
+  }
+
+  ObservableList<SheetRow> rows() {
+    return FXCollections.unmodifiableObservableList(rows);
+  }
+
+  /** As typed [bar]. */
+  StringProperty pressureProperty() {
+    return pressure;
+  }
+
+  /** Id of the fluid. */
+  StringProperty fluidProperty() {
+    return fluid;
+  }
+
+  /** As typed [°C]. */
+  StringProperty celsiusProperty() {
+    return celsius;
+  }
+
+  /** As typed [min]. */
+  StringProperty dropMinutesProperty() {
+    return dropMinutes;
+  }
+
+  /** As typed [ms]. */
+  StringProperty pulseProperty() {
+    return pulse;
+  }
+
+  /** As typed, such as 2026-11-10; empty for not known. */
+  StringProperty servicedProperty() {
+    return serviced;
+  }
+
+  /** What the sheet says; null while it is empty. Stays while something typed can't be read. */
+  ReadOnlyObjectProperty<BenchReport> reportProperty() {
+    return report.getReadOnlyProperty();
+  }
+
+  /** What typed can't be read, as a sentence; empty for nothing. */
+  ReadOnlyStringProperty troubleProperty() {
+    return trouble.getReadOnlyProperty();
+  }
+
+  BenchLimits limits() {
+    return limits;
+  }
+}

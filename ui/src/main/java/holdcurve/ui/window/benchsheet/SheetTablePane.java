@@ -1,0 +1,155 @@
+package holdcurve.ui.window.benchsheet;
+
+import holdcurve.fluid.Fluids;
+import java.util.Locale;
+import javafx.beans.property.StringProperty;
+import javafx.collections.ListChangeListener;
+import javafx.geometry.HPos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** Where the sheet is typed: the bench above, a line for each injector below. */
+final class SheetTablePane extends VBox {
+  private final BenchSheetModel model;
+  private final GridPane grid = new GridPane();
+
+  /**
+   * @param open asks for a file and reads it
+   * @param paste reads the clipboard
+   */
+  SheetTablePane(BenchSheetModel model, Runnable open, Runnable paste) {
+    this.model = model;
+    getStyleClass().add("hc-sheet");
+    grid.setId("bench-rows");
+    grid.getStyleClass().add("hc-sheet-rows");
+    for (int i = 0; i <= SheetColumn.values().length; i++) {
+      ColumnConstraints column = new ColumnConstraints();
+      column.setHgrow(Priority.ALWAYS);
+      column.setHalignment(HPos.LEFT);
+      column.setPercentWidth(100.0 / (SheetColumn.values().length + 1));
+      grid.getColumnConstraints().add(column);
+    }
+    model.rows().addListener((ListChangeListener<SheetRow>) change -> fill());
+    fill();
+    ScrollPane scroll = new ScrollPane(grid);
+    scroll.setFitToWidth(true);
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    scroll.setFocusTraversable(false);
+    VBox.setVgrow(scroll, Priority.ALWAYS);
+    getChildren().addAll(bench(), scroll, buttons(open, paste));
+  }
+
+  private FlowPane bench() {
+    ComboBox<String> fluid = new ComboBox<>();
+    fluid.getItems().setAll(Fluids.ids());
+    fluid.valueProperty().bindBidirectional(model.fluidProperty());
+    FlowPane bench = new FlowPane();
+    bench.getStyleClass().add("hc-sheet-bench");
+    bench
+        .getChildren()
+        .addAll(
+            named("Bench [bar]", field(model.pressureProperty(), "pressure of the bench, bar", 4)),
+            named("Fluid", fluid),
+            named("at [°C]", field(model.celsiusProperty(), "temperature of the fluid, °C", 4)),
+            named("Pulse [ms]", field(model.pulseProperty(), "pulse width, ms", 4)),
+            named(
+                "Drops in [min]",
+                field(model.dropMinutesProperty(), "time of counting drops, minutes", 4)),
+            named(
+                "Serviced on",
+                field(model.servicedProperty(), "day of the service, such as 2026-11-10", 9)));
+    return bench;
+  }
+
+  private static HBox named(String name, Node control) {
+    Label label = new Label(name);
+    label.setMinWidth(USE_PREF_SIZE);
+    label.setLabelFor(control);
+    HBox box = new HBox(label, control);
+    box.getStyleClass().add("hc-named");
+    return box;
+  }
+
+  private static TextField field(StringProperty text, String meaning, int columns) {
+    TextField field = new TextField();
+    field.setPrefColumnCount(columns);
+    field.textProperty().bindBidirectional(text);
+    field.setAccessibleText(meaning);
+    return field;
+  }
+
+  private void fill() {
+    grid.getChildren().clear();
+    grid.add(head("No.", ""), 0, 0);
+    for (SheetColumn column : SheetColumn.values()) {
+      grid.add(head(column.title(), column.unit()), 1 + column.ordinal(), 0);
+    }
+    int line = 1;
+    for (SheetRow row : model.rows()) {
+      grid.add(field(row.id(), "number of the injector", 3), 0, line);
+      for (SheetColumn column : SheetColumn.values()) {
+        String meaning = "injector " + row.id().get() + ", " + column.meaning();
+        TextField cell = field(row.cell(column), meaning, 3);
+        cell.setId("bench-" + column.name().toLowerCase(Locale.ROOT) + "-" + line);
+        grid.add(cell, 1 + column.ordinal(), line);
+      }
+      line++;
+    }
+  }
+
+  private static VBox head(String title, String unit) {
+    Label name = new Label(title);
+    name.getStyleClass().add("hc-strong");
+    Label below = new Label(unit);
+    below.getStyleClass().addAll("hc-muted", "hc-small");
+    return new VBox(name, below);
+  }
+
+  private FlowPane buttons(Runnable open, Runnable paste) {
+    FlowPane buttons = new FlowPane();
+    buttons.getStyleClass().add("hc-sheet-bench");
+    buttons
+        .getChildren()
+        .addAll(
+            button("Read a sheet …", open),
+            button("Paste", paste),
+            button("Another injector", model::addRow),
+            button("Empty sheet", model::clear),
+            button("Drops into the job", model::takeDrops));
+    return buttons;
+  }
+
+  private static Button button(String text, Runnable what) {
+    Button button = new Button(text);
+    button.setMinWidth(USE_PREF_SIZE);
+    button.setOnAction(event -> what.run());
+    return button;
+  }
+
+  /** Puts the keyboard on the first cell to be filled in. */
+  void focusFirst() {
+    focus(0);
+  }
+
+  void focusLast() {
+    focus(model.rows().size() - 1);
+  }
+
+  private void focus(int row) {
+    grid.getChildren().stream()
+        .filter(node -> node instanceof TextField)
+        .filter(n -> GridPane.getRowIndex(n) == row + 1 && GridPane.getColumnIndex(n) == 1)
+        .findFirst()
+        .ifPresent(Node::requestFocus);
+  }
+}

@@ -1,0 +1,155 @@
+package holdcurve.ui.window;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import holdcurve.fault.FaultCatalogue;
+import holdcurve.file.JobReader;
+import holdcurve.ui.theme.Looks;
+import holdcurve.ui.theme.Theme;
+import holdcurve.ui.window.frame.Desk;
+import holdcurve.ui.window.frame.FileDialogs;
+import holdcurve.ui.window.job.FaultsModel;
+import holdcurve.ui.window.job.OpenJobModel;
+import holdcurve.ui.window.job.RescueModel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.scene.control.Labeled;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+import javafx.stage.StageStyle;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.testfx.api.FxRobot;
+import org.testfx.api.FxToolkit;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** The bench sheet filled in and read by keys, on a screen that is not there; with pictures. */
+class BenchSheetWindowTest {
+  private static final Path FOLDER = Path.of("target", "snapshots");
+  private static final Path SCENARIOS = Path.of("..", "scenarios");
+
+  private final Looks looks = new Looks();
+  private final FxRobot robot = new FxRobot();
+  private Path sheet;
+  private OpenJobModel model;
+  private Stage stage;
+  private Desk desk;
+
+  private final FileDialogs dialogs =
+      new FileDialogs() {
+        @Override
+        public Optional<Path> chooseJob(Path near) {
+          return Optional.empty();
+        }
+
+        @Override
+        public Optional<Path> chooseBenchSheet(Path near) {
+          return Optional.of(sheet);
+        }
+      };
+
+  @BeforeEach
+  void openWindow() throws Exception {
+    FxToolkit.registerPrimaryStage();
+    run(
+        () -> {
+          model =
+              new OpenJobModel(JobReader::read, HandMadeRanking::new, Runnable::run, Runnable::run);
+          stage = new Stage(StageStyle.UNDECORATED);
+          desk =
+              new Desk(
+                  model,
+                  new FaultsModel(FaultCatalogue::load, null),
+                  new RescueModel(model, List.of()),
+                  looks,
+                  dialogs,
+                  new SimpleStringProperty());
+          HoldcurveWindow.fill(stage, desk);
+          stage.show();
+          model.open(SCENARIOS.resolve("rail-loss.job.json"));
+          desk.page().set("Bench sheet");
+        });
+  }
+
+  private static void run(Runnable work) throws Exception {
+    FxToolkit.setupFixture(work::run);
+    WaitForAsyncUtils.waitForFxEvents();
+  }
+
+  private Set<String> words() {
+    return stage.getScene().getRoot().lookupAll(".label").stream()
+        .map(node -> ((Labeled) node).getText())
+        .collect(Collectors.toSet());
+  }
+
+  private boolean says(String part) {
+    return words().stream().anyMatch(words -> words != null && words.contains(part));
+  }
+
+  private void read(String name) {
+    sheet = SCENARIOS.resolve("bench").resolve(name);
+    robot.push(KeyCode.CONTROL, KeyCode.B);
+    WaitForAsyncUtils.waitForFxEvents();
+  }
+
+  private void picture(String name, int width, int height) throws Exception {
+    Path file = FOLDER.resolve(name + "-" + width + "x" + height + ".png");
+    run(
+        () -> {
+          stage.setX(0);
+          stage.setY(0);
+          stage.setWidth(width);
+          stage.setHeight(height);
+        });
+    run(() -> SceneImage.write(stage.getScene(), file));
+    assertTrue(Files.size(file) > 10_000, file + " is nearly empty");
+  }
+
+  /** From an empty sheet to a verdict: one flow a line, the tab key in between. */
+  @Test
+  void aSheetIsTypedAndJudged() throws Exception {
+    assertTrue(says("Type what the bench showed"), words()::toString);
+    picture("bench-sheet-empty", 1280, 720);
+    run(() -> stage.getScene().lookup("#bench-before-1").requestFocus());
+    for (String flow : List.of("180", "181", "150", "179", "182", "180")) {
+      robot.write(flow);
+      for (int i = 0; i < 7; i++) {
+        robot.type(KeyCode.TAB);
+      }
+    }
+    WaitForAsyncUtils.waitForFxEvents();
+    assertTrue(says("One of six is out of line: 3 (17 % low)"), words()::toString);
+    assertTrue(says("Out of line"), words()::toString);
+  }
+
+  @Test
+  void aSheetIsReadAndItsDropsGoIntoTheJob() throws Exception {
+    read("six-before-and-after.csv");
+    assertTrue(says("After the service all six are in line"), words()::toString);
+    assertTrue(says("drips: 3 drops in 2 min"), words()::toString);
+    picture("bench-sheet-after", 1280, 720);
+    int before = model.jobProperty().get().findings().size();
+    robot.push(KeyCode.CONTROL, KeyCode.J);
+    WaitForAsyncUtils.waitForFxEvents();
+    assertEquals(before + 6, model.jobProperty().get().findings().size());
+  }
+
+  @Test
+  void picturesInEveryLook() throws Exception {
+    read("six-as-they-came.bench.json");
+    for (Theme theme : Theme.values()) {
+      run(() -> looks.themeProperty().set(theme));
+      picture("bench-sheet-" + theme.styleClass(), 1280, 720);
+      picture("bench-sheet-" + theme.styleClass(), 1920, 1080);
+    }
+    run(looks::enlarge);
+    run(looks::enlarge);
+    picture("bench-sheet-larger-text", 1280, 720);
+  }
+}
