@@ -54,7 +54,6 @@ class ArchitectureTest {
               "holdcurve.fluid..",
               "holdcurve.injector..",
               "holdcurve.file..",
-              "holdcurve.finding..",
               "holdcurve.live..",
               "holdcurve.part..",
               "holdcurve.hold..",
