@@ -1,0 +1,33 @@
+package holdcurve.bench;
+
+import holdcurve.infer.InferenceTable;
+import holdcurve.log.GaugeLogReader;
+import holdcurve.ode.HoldProblemTable;
+import java.util.Locale;
+
+/** Prints every figure of speed, each the fastest of many repeats in processor time. */
+public final class SpeedTable {
+  private static final int READINGS = 72_000;
+
+  private SpeedTable() {}
+
+  public static void main(String[] arguments) {
+    HoldProblemTable.print();
+    NetworkSize.print();
+    InferenceTable.print();
+    printLog();
+  }
+
+  private static void printLog() {
+    StringBuilder text = new StringBuilder("time_s,pressure_bar\n");
+    for (int i = 0; i < READINGS; i++) {
+      double t = 0.1 * i;
+      text.append(String.format(Locale.ROOT, "%.1f,%.3f%n", t, 2 * Math.exp(-t / 5000)));
+    }
+    String log = text.toString();
+    System.out.printf(
+        Locale.ROOT,
+        "| reading a log of 72 000 lines | %.0f ms |%n",
+        Clock.fastest(() -> GaugeLogReader.read("log.csv", log)) / 1e3);
+  }
+}

@@ -1,0 +1,62 @@
+package holdcurve.infer;
+
+import holdcurve.bench.Clock;
+import holdcurve.evidence.Mode;
+import holdcurve.evidence.ModeFinder;
+import holdcurve.evidence.Settings;
+import holdcurve.fault.FaultCatalogue;
+import holdcurve.hold.HoldSimulator;
+import holdcurve.job.Job;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+
+/** What a ranking spends, for an invented job of four holds with 60 readings each. */
+public final class InferenceTable {
+  private static final int CLAMPED_BOTH = 3;
+
+  private InferenceTable() {}
+
+  /** Measures and prints. */
+  public static void print() {
+    Job job = InventedJob.of();
+    HypothesisModel model = InventedJob.model(job, new HoldSimulator());
+    List<Mode> modes = ModeFinder.find(model, 1, Settings.standard());
+    double[] u = modes.get(0).u();
+    double[] times = JobModel.of(job).series().get(CLAMPED_BOTH).time();
+    int[] all = IntStream.range(0, u.length).toArray();
+    double[] residuals = new double[model.residualCount()];
+    MarginalLikelihood marginal = new MarginalLikelihood(model, modes);
+    double[] s = marginal.modes().get(0).u();
+    System.out.println("\nInference, an invented job of four holds with 60 readings each");
+    System.out.println("| what | time |\n|---|---|");
+    line("one clamped hold, from unknowns to readings", () -> model.curve(u, CLAMPED_BOTH, times));
+    line("likelihood of the job: four holds", () -> model.residuals(u, residuals));
+    line("four holds with slopes by all unknowns", () -> model.linear(u, all));
+    line("one point of the marginal likelihood", () -> marginal.at(s));
+    printRanking(job);
+  }
+
+  private static void line(String what, Runnable work) {
+    System.out.printf(Locale.ROOT, "| %s | %.0f µs |%n", what, Clock.fastest(work));
+  }
+
+  private static void printRanking(Job job) {
+    FaultCatalogue catalogue = FaultCatalogue.load();
+    if (catalogue.faults().isEmpty()) {
+      System.out.println("The full ranking is left out: compile the plugins module first.");
+      return;
+    }
+    RankingService service = new RankingService(catalogue, FaultPriors.shipped(), 2);
+    Progress silent = Progress.NONE;
+    double cold = Clock.fastestOf(1, () -> service.rank(job, 1, silent));
+    double warm = Clock.fastestOf(3, () -> service.rank(job, 1, silent));
+    System.out.printf(
+        Locale.ROOT,
+        "| full ranking of %d faults on two threads, first and best of three more | %.1f s, %.1f s"
+            + " |%n",
+        catalogue.faults().size(),
+        cold,
+        warm);
+  }
+}
