@@ -38,6 +38,29 @@ class SchemaTest {
     assertEquals(List.of(), problems(JSON.readTree(file.toFile())));
   }
 
+  static Stream<Path> jobsAndExercises() throws IOException {
+    try (Stream<Path> all = Files.walk(SCENARIOS)) {
+      return all
+          .filter(file -> file.toString().matches(".*\\.(job|exercise)\\.json"))
+          .toList()
+          .stream();
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("jobsAndExercises")
+  void shippedJobsAndExercisesAreValid(Path file) throws IOException {
+    String kind = file.toString().endsWith(".job.json") ? "job" : "exercise";
+    Path published = SCENARIOS.resolve("schema").resolve(kind + ".schema.json");
+    JsonSchema schema =
+        JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
+            .getSchema(JSON.readTree(published.toFile()));
+    JsonNode read = JSON.readTree(file.toFile());
+    assertTrue(schema.validate(read).isEmpty(), () -> schema.validate(read).toString());
+    ((ObjectNode) read).put("colour", "red");
+    assertFalse(schema.validate(read).isEmpty(), "an unknown entry is refused");
+  }
+
   private static List<String> problems(JsonNode circuit) {
     JsonSchema schema =
         JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
