@@ -24,13 +24,16 @@ public record HoldFall(
    * the pressure.
    *
    * @param read how far the reading fell [Pa]; the pressures add up to it
+   * @param kinds what each of the leaks stands for: a fault may let fuel past without being a leak
    */
-  public Map<Cause, FallPart> of(double read) {
+  public Map<Cause, FallPart> of(double read, List<Cause> kinds) {
     Map<Cause, FallPart> parts = new EnumMap<>(Cause.class);
     for (Cause cause : Cause.values()) {
       parts.put(cause, others.getOrDefault(cause, FallPart.NONE));
     }
-    parts.put(Cause.LEAK, leaks.stream().reduce(FallPart.NONE, FallPart::plus));
+    for (int i = 0; i < leaks.size(); i++) {
+      parts.merge(kinds.get(i), leaks.get(i), FallPart::plus);
+    }
     parts.put(Cause.GAUGE, new FallPart(read - pressure, 0));
     return parts;
   }

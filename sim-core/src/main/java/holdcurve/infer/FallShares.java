@@ -8,11 +8,14 @@ import holdcurve.attribution.FallReport;
 import holdcurve.attribution.FallShare;
 import holdcurve.attribution.HoldFall;
 import holdcurve.attribution.LeakShare;
+import holdcurve.circuit.Unit;
 import holdcurve.hold.Hold;
 import holdcurve.job.Job;
 import holdcurve.log.Reading;
 import holdcurve.ode.StiffIntegrationException;
+import holdcurve.part.Regulator;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 
@@ -102,7 +105,8 @@ final class FallShares {
   private FallReport report(String id, Reading first, Reading last, List<Kept> books) {
     double read = first.pressure() - last.pressure();
     List<Double> weights = books.stream().map(kept -> kept.draw().weight()).toList();
-    List<Map<Cause, FallPart>> parts = books.stream().map(kept -> kept.fall().of(read)).toList();
+    List<Map<Cause, FallPart>> parts =
+        books.stream().map(kept -> kept.fall().of(read, kinds(kept.draw().judged()))).toList();
     List<FallShare> shares = new ArrayList<>();
     for (Cause cause : Cause.values()) {
       List<FallPart> ofCause = parts.stream().map(map -> map.get(cause)).toList();
@@ -110,6 +114,29 @@ final class FallShares {
     }
     return new FallReport(
         id, first.time(), last.time(), first.pressure(), last.pressure(), shares, leaks(books));
+  }
+
+  /**
+   * A fault that is no loss of fuel by itself is a regulator that hangs open, or something else.
+   */
+  private List<Cause> kinds(Judged judged) {
+    List<Cause> kinds = new ArrayList<>();
+    List<Hypothesis.Member> members = judged.hypothesis().members();
+    for (int m = 0; m < members.size(); m++) {
+      int count = judged.model().realisation().leakCount(m);
+      kinds.addAll(Collections.nCopies(count, kind(members.get(m))));
+    }
+    return kinds;
+  }
+
+  private Cause kind(Hypothesis.Member member) {
+    if (member.fault().parameters().get(0).unit() == Unit.MILLILITRE_PER_MINUTE) {
+      return Cause.LEAK;
+    }
+    boolean regulator =
+        member.site().parts().stream()
+            .anyMatch(id -> job.circuit().part(id).kind() == Regulator.KIND);
+    return regulator ? Cause.RESEAT : Cause.OTHER;
   }
 
   private List<LeakShare> leaks(List<Kept> books) {

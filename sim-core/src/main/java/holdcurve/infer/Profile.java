@@ -111,7 +111,7 @@ final class Profile {
       String large = z > 0 ? " large" : " small";
       needs.put(
           "parameter " + k + judged.hypothesis().id(),
-          need("'" + parameters.get(k).name() + "' " + Strain.degree(z) + large, z));
+          need("'" + parameters.get(k).name() + "' to be " + Strain.degree(z) + large, z));
     }
     for (int test = 0; test < data.series().size(); test++) {
       addTest(test, latents, parameters.size(), needs);

@@ -187,8 +187,8 @@ final class Reasoning {
     double rougher = one.roughness() - other.roughness();
     String mine = "it fits only if readings or model are taken to be rougher";
     String others = "the other fits only if readings or model are taken to be rougher";
-    String finer = "its size and the rest must be chosen more finely to fit";
-    String freer = "its size and the rest need less fine a choice to fit";
+    String finer = "it fits over a narrower range of sizes";
+    String freer = "it fits over a wider range of sizes";
     String what = room < 0 ? rougher > ROUGHER ? mine : finer : rougher < -ROUGHER ? others : freer;
     reasons.add(new Reason(what, room));
     double prior = one.logPrior() - other.logPrior();

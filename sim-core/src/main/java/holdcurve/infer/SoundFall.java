@@ -52,7 +52,14 @@ final class SoundFall {
             (fall.to() - fall.from()) / 60);
     return parts.isEmpty()
         ? whole + ", nothing is worth a word."
-        : whole + ", about " + String.join(", ", parts) + ".";
+        : whole + ", about " + listed(parts) + ".";
+  }
+
+  private static String listed(List<String> parts) {
+    int last = parts.size() - 1;
+    return last == 0
+        ? parts.get(0)
+        : String.join(", ", parts.subList(0, last)) + " and " + parts.get(last);
   }
 
   private static String part(FallShare share) {

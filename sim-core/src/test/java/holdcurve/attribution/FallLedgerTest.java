@@ -20,6 +20,7 @@ import holdcurve.oracle.Circuits;
 import holdcurve.part.Damper;
 import holdcurve.part.Gauge;
 import holdcurve.part.Hose;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -139,7 +140,7 @@ class FallLedgerTest {
     double[] shown = new HoldSimulator().readings(leaky, setup, new double[] {2, SPAN});
     assertEquals(shown[0] - shown[1], fall.shown(), 100);
     double read = fall.shown() + 700;
-    Map<Cause, FallPart> parts = fall.of(read);
+    Map<Cause, FallPart> parts = fall.of(read, List.of(Cause.LEAK, Cause.LEAK));
     assertEquals(read, parts.values().stream().mapToDouble(FallPart::pressure).sum(), 1);
     assertEquals(0, parts.get(Cause.OTHER).pressure(), "every element has a cause");
     assertTrue(parts.get(Cause.LEAK).pressure() > 1e4);
@@ -153,7 +154,7 @@ class FallLedgerTest {
     Condition leaky =
         Condition.sound(STEADY)
             .with(new LeakPath("rail", Circuit.AIR, OrificeLaw.throughPoint(3e-9, 2e5, 3e4)));
-    Map<Cause, FallPart> parts = fall(leaky, setup(20, 1)).of(0);
+    Map<Cause, FallPart> parts = fall(leaky, setup(20, 1)).of(0, List.of(Cause.LEAK));
     double volume = parts.values().stream().mapToDouble(FallPart::volume).sum();
     double pressure =
         parts.values().stream().mapToDouble(FallPart::pressure).sum()

@@ -55,14 +55,21 @@ final class FallText {
   }
 
   private static void print(String what, Amount pressure, Amount volume, PrintWriter out) {
-    out.printf(
-        Locale.ROOT,
-        "    %-30s %5.2f bar %-16s %5.2f mL %s%n",
-        what.length() > 30 ? what.substring(0, 30) : what,
-        hundredths(pressure.mean(), Unit.BAR),
-        range(pressure, Unit.BAR),
-        hundredths(volume.mean(), Unit.MILLILITRE),
-        range(volume, Unit.MILLILITRE));
+    String bar =
+        String.format(
+            Locale.ROOT,
+            "    %-30s %5.2f bar %-16s",
+            what.length() > 30 ? what.substring(0, 30) : what,
+            hundredths(pressure.mean(), Unit.BAR),
+            range(pressure, Unit.BAR));
+    String millilitres =
+        String.format(
+            Locale.ROOT,
+            " %5.2f mL %s",
+            hundredths(volume.mean(), Unit.MILLILITRE),
+            range(volume, Unit.MILLILITRE));
+    boolean none = volume.low() == 0 && volume.high() == 0;
+    out.println((none ? bar : bar + millilitres).stripTrailing());
   }
 
   private static String range(Amount amount, Unit unit) {
