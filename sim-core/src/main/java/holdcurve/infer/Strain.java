@@ -47,14 +47,6 @@ final class Strain {
       case GAUGE_OFFSET:
         return String.format(
             Locale.ROOT, "a gauge that reads %.2f bar%s", Math.abs(u) * gaugeError / 1e5, high(u));
-      case CLAMP_PLACE:
-        return "clamps set "
-            + degree(u)
-            + (u > 0 ? " far along their hoses" : " near the start of their hoses");
-      case DAMPER_SIZE:
-        return "a damper " + degree(u) + (u > 0 ? " large" : " small");
-      case DAMPER_PRESSURE:
-        return "a damper set " + degree(u) + high(u);
       default:
         return which.name().toLowerCase(Locale.ROOT).replace('_', ' ')
             + " at "
