@@ -20,6 +20,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import javafx.stage.StageStyle;
@@ -142,7 +143,10 @@ class BenchSheetWindowTest {
 
   @Test
   void picturesInEveryLook() throws Exception {
+    System.gc();
     read("six-as-they-came.bench.json");
+    TextField first = (TextField) stage.getScene().lookup("#bench-before-1");
+    assertEquals("243", first.getText(), "the table shows what was read");
     for (Theme theme : Theme.values()) {
       run(() -> looks.themeProperty().set(theme));
       picture("bench-sheet-" + theme.styleClass(), 1280, 720);

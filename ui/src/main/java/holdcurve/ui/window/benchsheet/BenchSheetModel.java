@@ -38,6 +38,10 @@ public final class BenchSheetModel {
   private final Supplier<LocalDate> today;
   private final BenchLimits limits = BenchLimits.shipped();
   private final ObservableList<SheetRow> rows = FXCollections.observableArrayList();
+
+  /** Kept, because a list only knows its unmodifiable view weakly, and with it the listeners. */
+  private final ObservableList<SheetRow> shownRows = FXCollections.unmodifiableObservableList(rows);
+
   private final StringProperty pressure = new SimpleStringProperty();
   private final StringProperty fluid = new SimpleStringProperty();
   private final StringProperty celsius = new SimpleStringProperty();
@@ -207,7 +211,7 @@ public final class BenchSheetModel {
   }
 
   ObservableList<SheetRow> rows() {
-    return FXCollections.unmodifiableObservableList(rows);
+    return shownRows;
   }
 
   /** As typed [bar]. */
