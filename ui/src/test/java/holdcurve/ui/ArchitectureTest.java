@@ -55,7 +55,6 @@ class ArchitectureTest {
               "holdcurve.injector..",
               "holdcurve.file..",
               "holdcurve.live..",
-              "holdcurve.part..",
               "holdcurve.hold..",
               "holdcurve.infer..",
               "holdcurve.job..",
@@ -63,9 +62,11 @@ class ArchitectureTest {
               "holdcurve.part..",
               "holdcurve.pass..",
               "holdcurve.plan..",
+              "holdcurve.practice..",
               "holdcurve.refit..",
               "holdcurve.repair..",
               "holdcurve.whatif..",
+              "holdcurve.ui.practice..",
               "holdcurve.ui.report..")
           .because("faults are found as plugins, and the command line is another door");
 
