@@ -6,14 +6,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import holdcurve.calibration.blind.BlindCases;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.infer.Progress;
-import holdcurve.infer.RankingService;
 import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
+import holdcurve.job.Repair;
 import holdcurve.log.GaugeLog;
 import holdcurve.log.Reading;
 import holdcurve.repair.CheckVerdict.Kind;
 import holdcurve.repair.RepairCheckService;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -41,11 +42,29 @@ class RepairCheckScoreTest {
 
   @TempDir private Path folder;
 
-  private final RepairCheckService checks =
-      new RepairCheckService(new RankingService(FaultCatalogue.load()));
+  private final RepairCheckService checks = RepairCheckService.of(FaultCatalogue.load());
 
   private Kind check(Job job) {
-    return checks.check(job, Optional.empty(), 1, Progress.NONE).verdict().kind();
+    return checks.check(repaired(job), Optional.empty(), 1, Progress.NONE).verdict().kind();
+  }
+
+  /** The same job, held the day after a repair. */
+  private static Job repaired(Job job) {
+    Repair repair = new Repair(LocalDate.of(2026, 4, 11), "", "", "", "");
+    return job.withUpkeep(job.upkeep().withRepair(repair))
+        .withTests(job.tests().stream().map(RepairCheckScoreTest::dated).toList());
+  }
+
+  private static HoldTest dated(HoldTest test) {
+    return new HoldTest(
+        test.id(),
+        test.clamped(),
+        test.clampTime(),
+        test.primeTime(),
+        test.fuelTemperature(),
+        test.log(),
+        "2026-04-12",
+        test.notes());
   }
 
   @Test
@@ -62,8 +81,8 @@ class RepairCheckScoreTest {
     }
     String said = "sound circuits: " + sound + "; faulty ones: " + faulty;
     System.out.println("check of one hold: " + said);
-    assertTrue(share(sound, Kind.FAULTY) <= 0.1, said);
-    assertTrue(share(faulty, Kind.HOLDS) <= 0.1, said);
+    assertTrue(share(sound, Kind.FAULTY) <= 0.15, said);
+    assertTrue(share(faulty, Kind.HOLDS) <= 0.05, said);
   }
 
   private static boolean matters(GeneratedCase generated) {

@@ -1,7 +1,9 @@
 package holdcurve.repair;
 
+import holdcurve.fault.FaultCatalogue;
 import holdcurve.infer.Belief;
 import holdcurve.infer.Beliefs;
+import holdcurve.infer.FaultPriors;
 import holdcurve.infer.HoldCurve;
 import holdcurve.infer.Possibility;
 import holdcurve.infer.Progress;
@@ -24,10 +26,36 @@ public final class RepairCheckService implements RepairChecker {
   /** Ways a circuit may be that a band is made of. */
   private static final int WAYS = 100;
 
-  private final RankingService rankings;
+  /**
+   * Probability that a circuit which was just repaired has no fault: assumed, like that of one
+   * brought in [-].
+   */
+  private static final double SOUND_AFTER_REPAIR = 0.65;
 
+  private final RankingService usual;
+  private final RankingService afterRepair;
+
+  /**
+   * @param rankings used whether something was repaired or not
+   */
   public RepairCheckService(RankingService rankings) {
-    this.rankings = rankings;
+    this(rankings, rankings);
+  }
+
+  private RepairCheckService(RankingService usual, RankingService afterRepair) {
+    this.usual = usual;
+    this.afterRepair = afterRepair;
+  }
+
+  /** With the shipped priors, and a better opinion of a circuit that was repaired. */
+  public static RepairCheckService of(FaultCatalogue catalogue) {
+    FaultPriors shipped = FaultPriors.shipped();
+    double faulty = (1 - SOUND_AFTER_REPAIR) / (1 - shipped.sound());
+    FaultPriors repaired =
+        new FaultPriors(SOUND_AFTER_REPAIR, shipped.pair() * faulty, shipped.prevalence());
+    int threads = Runtime.getRuntime().availableProcessors();
+    return new RepairCheckService(
+        new RankingService(catalogue), new RankingService(catalogue, repaired, threads));
   }
 
   @Override
@@ -42,6 +70,7 @@ public final class RepairCheckService implements RepairChecker {
             ? Optional.of(before(job, timeline, seed, new PartOfProgress(progress, 0, 1 - share)))
             : Optional.empty();
     List<Possibility> learnt = before.map(beliefs -> learnt(beliefs, notes)).orElse(List.of());
+    RankingService rankings = timeline.repair().isPresent() ? afterRepair : usual;
     Ranking ranking =
         rankings.rank(checked(job, timeline), seed, new PartOfProgress(progress, 1 - share, share));
     notes.addAll(ranking.notes());
@@ -79,7 +108,7 @@ public final class RepairCheckService implements RepairChecker {
 
   private Beliefs before(Job job, Timeline timeline, long seed, Progress progress) {
     Session last = timeline.earlier().get(timeline.earlier().size() - 1);
-    return rankings.believe(job.withTests(last.tests()), seed, WAYS, progress);
+    return usual.believe(job.withTests(last.tests()), seed, WAYS, progress);
   }
 
   /** Ways this circuit may be after its last session before, as often as they are believed. */

@@ -3,7 +3,6 @@ package holdcurve.ui.command;
 import holdcurve.file.CheckWriter;
 import holdcurve.file.JobReader;
 import holdcurve.file.SafeFile;
-import holdcurve.infer.RankingService;
 import holdcurve.job.Job;
 import holdcurve.repair.CheckVerdict;
 import holdcurve.repair.RepairCheck;
@@ -47,7 +46,7 @@ final class CheckCommand implements Callable<Integer> {
     Job job = JobReader.read(file);
     ProgressLine progress = new ProgressLine(spec.commandLine().getErr());
     RepairCheck check =
-        new RepairCheckService(new RankingService(plugins.catalogue()))
+        RepairCheckService.of(plugins.catalogue())
             .check(job, Optional.ofNullable(test), output.seed, progress);
     progress.clear();
     CheckText.print(check, job, out);

@@ -1,7 +1,6 @@
 package holdcurve.ui.command;
 
 import holdcurve.file.JobReader;
-import holdcurve.infer.RankingService;
 import holdcurve.job.Job;
 import holdcurve.repair.RepairCheck;
 import holdcurve.repair.RepairCheckService;
@@ -54,8 +53,7 @@ final class ReportCommand implements Callable<Integer> {
     ReportFiles files = ReportFiles.beside(file, Optional.ofNullable(folder));
     ProgressLine progress = new ProgressLine(spec.commandLine().getErr());
     RepairCheck check =
-        new RepairCheckService(new RankingService(plugins.catalogue()))
-            .check(job, Optional.empty(), seed, progress);
+        RepairCheckService.of(plugins.catalogue()).check(job, Optional.empty(), seed, progress);
     progress.clear();
     files.write(new JobReport(job, check, LocalDate.now()));
     PrintWriter out = spec.commandLine().getOut();

@@ -95,7 +95,7 @@ public final class HoldcurveWindow {
         new RepairCheckPage(
             new RepairCheckModel(
                 desk.jobs(),
-                () -> new RepairCheckService(new RankingService(desk.faults().catalogue())),
+                () -> RepairCheckService.of(desk.faults().catalogue()),
                 LocalDate::now)),
         new PracticePage(
             new PracticeModel(desk.jobs().work(), desk.faults()::catalogue, RankingService::new),
