@@ -1,9 +1,6 @@
 package holdcurve.infer;
 
 import holdcurve.circuit.Condition;
-import holdcurve.evidence.Mode;
-import holdcurve.evidence.ModeFinder;
-import holdcurve.evidence.Settings;
 import holdcurve.hold.HoldSetup;
 import holdcurve.hold.HoldSimulator;
 import holdcurve.job.Job;
@@ -11,13 +8,14 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 
 /** What a ranking spends its time on, for an invented job of four holds with 60 readings each. */
 @State(Scope.Thread)
-@BenchmarkMode(org.openjdk.jmh.annotations.Mode.AverageTime)
+@BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
 public class RankingBench {
   private static final int CLAMPED_BOTH = 3;
@@ -25,11 +23,11 @@ public class RankingBench {
   private final Job job = InventedJob.of();
   private final HoldSimulator simulator = new HoldSimulator();
   private final HypothesisModel model = InventedJob.model(job, simulator);
-  private final List<Mode> modes = ModeFinder.find(model, 1, Settings.standard());
-  private final MarginalLikelihood marginal = new MarginalLikelihood(model, modes);
+  private final JobModel data = JobModel.of(job);
+  private final MarginalLikelihood marginal = new MarginalLikelihood(data, model, fits());
   private final double[] s = marginal.modes().get(0).u();
   private final double[] u = new double[model.dimension()];
-  private final double[] times = JobModel.of(job).series().get(CLAMPED_BOTH).time();
+  private final double[] times = data.series().get(CLAMPED_BOTH).time();
 
   /** One curve, from latent coordinates to what the gauge shows. */
   @Benchmark
@@ -45,15 +43,22 @@ public class RankingBench {
     return simulator.readings(condition, setup, times);
   }
 
-  /** One point of the marginal likelihood: four curves with all their slopes. */
+  /** One point of the marginal likelihood: four curves, twice. */
   @Benchmark
   public Object marginalAt() {
     return marginal.at(s);
   }
 
-  /** The joint modes of one hypothesis, from all starts. */
+  /** Four curves with all their slopes. */
   @Benchmark
-  public Object modes() {
-    return ModeFinder.find(model, 1, Settings.standard());
+  public Object linear() {
+    return model.linear(u, model.realisation().latents().curve());
+  }
+
+  /** The fit of one hypothesis from the middle of its prior. */
+  @Benchmark
+  public final List<Fit> fits() {
+    return new FitSearch(data, model, Double.NEGATIVE_INFINITY, Progress.NONE)
+        .from(List.of(), List.of(new double[model.dimension()]));
   }
 }

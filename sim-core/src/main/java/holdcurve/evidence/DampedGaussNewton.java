@@ -20,11 +20,13 @@ import org.apache.commons.math3.linear.RealVector;
 final class DampedGaussNewton {
   private static final int ITERATIONS = 40;
 
+  /** Predicted decrease of the negative log posterior at which the search ends [nat]. */
+  private static final double TOLERANCE = 1e-4;
+
   private static final double SAME_MODE = 0.3;
 
   private final CountedLikelihood likelihood;
   private final List<Mode> known;
-  private final double tolerance;
 
   private double[] u;
   private double[] residuals;
@@ -32,14 +34,9 @@ final class DampedGaussNewton {
   private double damping = 1;
   private double growth = 2;
 
-  /**
-   * @param tolerance predicted decrease of the negative log posterior at which the search ends
-   *     [nat]
-   */
-  DampedGaussNewton(CountedLikelihood likelihood, List<Mode> known, double tolerance) {
+  DampedGaussNewton(CountedLikelihood likelihood, List<Mode> known) {
     this.likelihood = likelihood;
     this.known = known;
-    this.tolerance = tolerance;
   }
 
   /**
@@ -57,7 +54,7 @@ final class DampedGaussNewton {
       if (isKnown(newton)) {
         return null;
       }
-      if (local.predictedDecrease(newton, 0) < tolerance) {
+      if (local.predictedDecrease(newton, 0) < TOLERANCE) {
         return mode(local, true);
       }
       if (!improve(local)) {

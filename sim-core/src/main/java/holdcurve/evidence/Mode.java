@@ -27,7 +27,7 @@ public record Mode(
   }
 
   /** Distance of a point from the mode in posterior standard deviations, ‖Gᵀ(v − u)‖ [-]. */
-  double distance(double[] v) {
+  public double distance(double[] v) {
     double sum = 0;
     for (int j = 0; j < u.length; j++) {
       double along = 0;

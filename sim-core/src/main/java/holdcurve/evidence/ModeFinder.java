@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.random.Well19937c;
 
@@ -26,25 +25,10 @@ public final class ModeFinder {
     return find(new CountedLikelihood(likelihood), new Well19937c(seed), settings);
   }
 
-  /**
-   * The mode that one start leads to; empty where the model fails or the mode is known already.
-   *
-   * @param start where to begin [-]
-   * @param known modes found before
-   * @param tolerance as in {@link Settings#modeTolerance} [nat]
-   */
-  public static Optional<Mode> from(
-      ResidualLikelihood likelihood, double[] start, List<Mode> known, double tolerance) {
-    CountedLikelihood counted = new CountedLikelihood(likelihood);
-    Mode mode = new DampedGaussNewton(counted, known, tolerance).search(start);
-    return Optional.ofNullable(mode)
-        .filter(found -> Double.isFinite(found.logLikelihood()) && isNew(found, known));
-  }
-
   static List<Mode> find(CountedLikelihood likelihood, RandomGenerator random, Settings settings) {
     List<Mode> modes = new ArrayList<>();
     for (double[] start : starts(likelihood.dimension(), random, settings)) {
-      Mode mode = new DampedGaussNewton(likelihood, modes, settings.modeTolerance()).search(start);
+      Mode mode = new DampedGaussNewton(likelihood, modes).search(start);
       if (mode != null && Double.isFinite(mode.logLikelihood()) && isNew(mode, modes)) {
         modes.add(mode);
       }

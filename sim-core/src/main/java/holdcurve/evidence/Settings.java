@@ -9,7 +9,6 @@ import java.util.List;
  * @param starts starting points of the mode search besides the prior mean, each of the likelihood's
  *     dimension [-]
  * @param seededStarts further starting points drawn from the prior, in mirrored pairs [-]
- * @param modeTolerance predicted rise of the log posterior at which the mode search ends [nat]
  * @param drawsPerRound importance draws between two judgements, at least 40 [-]
  * @param maximumDraws importance draws after which tempering takes over [-]
  * @param minimumSampleSize effective sample size wanted [-]
@@ -21,7 +20,6 @@ import java.util.List;
 public record Settings(
     List<double[]> starts,
     int seededStarts,
-    double modeTolerance,
     int drawsPerRound,
     int maximumDraws,
     double minimumSampleSize,
@@ -33,7 +31,6 @@ public record Settings(
   public Settings {
     starts = starts.stream().map(double[]::clone).toList();
     atLeast("seededStarts", seededStarts, 0);
-    atLeast("modeTolerance", modeTolerance, 0);
     atLeast("drawsPerRound", drawsPerRound, 40);
     atLeast("maximumDraws", maximumDraws, drawsPerRound);
     atLeast("minimumSampleSize", minimumSampleSize, 1);
@@ -45,7 +42,7 @@ public record Settings(
 
   /** Prior mean and four drawn starts; rounds of 150 draws, at most 4000; error 0.05 nat. */
   public static Settings standard() {
-    return new Settings(List.of(), 4, 1e-4, 150, 4000, 100, 0.05, 150, 8, 2);
+    return new Settings(List.of(), 4, 150, 4000, 100, 0.05, 150, 8, 2);
   }
 
   /** These settings with other starting points. */
@@ -53,7 +50,6 @@ public record Settings(
     return new Settings(
         other,
         seededStarts,
-        modeTolerance,
         drawsPerRound,
         maximumDraws,
         minimumSampleSize,
@@ -68,22 +64,6 @@ public record Settings(
     return new Settings(
         starts,
         count,
-        modeTolerance,
-        drawsPerRound,
-        maximumDraws,
-        minimumSampleSize,
-        targetError,
-        temperedParticles,
-        temperedRuns,
-        temperedMoves);
-  }
-
-  /** These settings with a mode search that ends at another predicted rise [nat]. */
-  public Settings withModeTolerance(double rise) {
-    return new Settings(
-        starts,
-        seededStarts,
-        rise,
         drawsPerRound,
         maximumDraws,
         minimumSampleSize,
@@ -98,7 +78,6 @@ public record Settings(
     return new Settings(
         starts,
         seededStarts,
-        modeTolerance,
         perRound,
         maximum,
         sampleSize,
@@ -113,7 +92,6 @@ public record Settings(
     return new Settings(
         starts,
         seededStarts,
-        modeTolerance,
         drawsPerRound,
         maximumDraws,
         minimumSampleSize,

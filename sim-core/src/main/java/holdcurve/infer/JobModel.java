@@ -54,4 +54,46 @@ record JobModel(
   int sideCount() {
     return sides.stream().mapToInt(SideEvidence::rows).sum();
   }
+
+  /** Log density of no departure at all [nat]. */
+  double logDensityAtZero(Scales scales) {
+    double logDeterminant = 0;
+    for (ReadingError error : errors) {
+      logDeterminant += error.logDeterminant(scales);
+    }
+    return -0.5 * (logDeterminant + (residualCount() + sideCount()) * Math.log(2 * Math.PI));
+  }
+
+  /**
+   * rᵀΣ⁻¹r of departures r [-].
+   *
+   * @param departures of all readings [Pa], then residuals of side evidence [-]
+   */
+  double misfit(double[] departures, Scales scales) {
+    double sum = 0;
+    int place = 0;
+    for (ReadingError error : errors) {
+      sum += error.misfit(error.weighted(departures, place), scales);
+      place += error.size();
+    }
+    for (int i = place; i < departures.length; i++) {
+      sum += departures[i] * departures[i];
+    }
+    return sum;
+  }
+
+  /**
+   * Departures in units of their own scatter, one a reading, and side evidence as it is [-].
+   *
+   * @param departures as for {@link #misfit}
+   */
+  double[] whitened(double[] departures, Scales scales) {
+    double[] rows = departures.clone();
+    int place = 0;
+    for (ReadingError error : errors) {
+      error.whiten(departures, scales, rows, place);
+      place += error.size();
+    }
+    return rows;
+  }
 }

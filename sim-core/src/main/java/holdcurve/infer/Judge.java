@@ -3,228 +3,162 @@ package holdcurve.infer;
 import holdcurve.evidence.Evidence;
 import holdcurve.evidence.EvidenceEstimator;
 import holdcurve.evidence.Mode;
-import holdcurve.evidence.ModeFinder;
 import holdcurve.evidence.Settings;
 import holdcurve.evidence.WeightedDraws;
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
-import java.util.concurrent.CancellationException;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
- * Works out the evidence of many hypotheses, several at a time. The answer depends on the seed, not
- * on the threads.
+ * Works out the evidence of hypotheses: all are fitted, then those that could matter are sampled.
+ * The answer depends on the seed, not on the threads.
  */
-final class Judge implements AutoCloseable {
+final class Judge {
   /**
-   * Below the best fit by this much, a hypothesis has no chance: approximate evidences of near fits
-   * are off by one or two, of far ones by ten [nat].
+   * A fit this far behind the best is taken at its approximate evidence, which is seldom off by
+   * more than one: its probability is below one per cent either way [nat].
    */
-  private static final double HOPELESS = 15;
+  private static final double NEGLIGIBLE = 6;
 
   /** A pair holds a leading single fault, so its fit is as near and its approximation as good. */
-  private static final double PAIR_HOPELESS = 3;
+  private static final double NEGLIGIBLE_PAIR = 3;
 
-  /** Simulated curves are no smoother than this [nat]. */
-  private static final double MODE_TOLERANCE = 0.01;
-
-  /** A fit this far behind the best may have missed its neighbourhood [nat]. */
-  private static final double BEHIND = 1;
+  /** A fit this far behind needn't be brought to its end [nat]. */
+  private static final double HOPELESS = 12;
 
   /** Error granted to an approximate evidence [nat]. */
   private static final double APPROXIMATION_ERROR = 1;
 
-  /**
-   * A tenth of a nat is two percentage points at most; where sampling fails, a few small tempered
-   * runs must do.
-   */
-  private static final Settings SETTINGS =
-      Settings.standard().withDraws(100, 1000, 60, 0.1).withTempering(60, 2, 1);
-
-  private static final Settings STARTS =
-      Settings.standard().withModeTolerance(MODE_TOLERANCE).withSeededStarts(1);
-
   private final JobModel data;
   private final UnknownPriors unknowns;
   private final long seed;
-  private final Progress progress;
-  private final ExecutorService workers;
-  private final List<String> problems;
-  private Fitted leader;
+  private final Workers workers;
 
-  /**
-   * @param problems receives a sentence for each hypothesis that couldn't be judged
-   */
-  Judge(
-      JobModel data,
-      UnknownPriors unknowns,
-      long seed,
-      int threads,
-      Progress progress,
-      List<String> problems) {
+  Judge(JobModel data, UnknownPriors unknowns, long seed, Workers workers) {
     this.data = data;
     this.unknowns = unknowns;
     this.seed = seed;
-    this.progress = progress;
-    this.problems = problems;
-    workers = Executors.newFixedThreadPool(threads, Judge::daemon);
-  }
-
-  private static Thread daemon(Runnable work) {
-    Thread thread = new Thread(work, "ranking");
-    thread.setDaemon(true);
-    return thread;
+    this.workers = workers;
   }
 
   /**
-   * Judges hypotheses in three passes: all are fitted; those that fit worse than the best are
-   * looked for once more, from where that one lies; those that could matter are sampled. A fit
-   * whose approximate evidence lies far below the best is taken at that value: its probability is
-   * nil either way.
+   * Fits hypotheses of at most one fault: each from the middle of its prior but for the size of the
+   * fault, then each from where the best of them lies. Faults that drain the same fuel have their
+   * fits at the same place, but may not all find it by themselves.
    *
    * @param from share of the whole work that is done before [-]
    * @param to share that is done after [-]
-   * @param best log posterior of the best explanation known so far, prior included [nat]
-   * @return those that could be judged, in order
+   * @return those that could be simulated, in order
    */
-  List<Judged> judge(List<Hypothesis> hypotheses, double from, double to, double best) {
-    double third = from + (to - from) / 3;
-    double middle = (from + to) / 2;
-    List<Fitted> first = each(hypotheses, Hypothesis::name, this::fit, from, third);
-    lead(first);
-    List<Fitted> fitted =
-        each(first, one -> one.hypothesis().name(), one -> Optional.of(again(one)), third, middle);
-    lead(fitted);
-    double leading =
-        Math.max(best, fitted.stream().mapToDouble(Fitted::logPosterior).max().orElse(best));
-    List<Judged> judged =
-        each(
-            fitted,
-            one -> one.hypothesis().name(),
-            one -> Optional.of(sample(one, leading - margin(one.hypothesis()))),
-            middle,
-            to);
-    return judged;
-  }
-
-  /** A hypothesis with its modes, before sampling. */
-  private record Fitted(
-      Hypothesis hypothesis,
-      HypothesisModel model,
-      List<Mode> joint,
-      MarginalLikelihood likelihood,
-      double laplace) {
-    double logPosterior() {
-      return laplace + Math.log(hypothesis.priorWeight());
+  List<Fitted> fitSingles(List<Hypothesis> hypotheses, double from, double to) {
+    double middle = (2 * from + to) / 3;
+    List<Fitted> first = workers.each(hypotheses, Hypothesis::name, this::fit, from, middle);
+    if (first.isEmpty()) {
+      return first;
     }
-  }
-
-  private <A, B> List<B> each(
-      List<A> all,
-      Function<A, String> name,
-      Function<A, Optional<B>> work,
-      double from,
-      double to) {
-    AtomicInteger done = new AtomicInteger();
-    List<Future<Optional<B>>> running = new ArrayList<>();
-    for (A one : all) {
-      running.add(
-          workers.submit(
-              () -> {
-                stopIfCancelled(progress);
-                Optional<B> result = work.apply(one);
-                double share = done.incrementAndGet() / (double) all.size();
-                progress.at(from + (to - from) * share, name.apply(one));
-                return result;
-              }));
-    }
-    List<B> results = new ArrayList<>();
-    for (int i = 0; i < running.size(); i++) {
-      outcome(running.get(i), name.apply(all.get(i))).ifPresent(results::add);
-    }
-    return results;
+    Fitted best =
+        first.stream().max(Comparator.comparingDouble(f -> f.best().logEvidence())).orElseThrow();
+    return workers.each(first, Judge::name, one -> Optional.of(refit(one, best)), middle, to);
   }
 
   private Optional<Fitted> fit(Hypothesis hypothesis) {
     HypothesisModel model = new HypothesisModel(data, hypothesis, unknowns);
-    if (hypothesis.members().size() > 1 && leader != null) {
-      return near(model).flatMap(mode -> fitted(hypothesis, model, List.of(mode)));
-    }
-    List<Mode> joint =
-        ModeFinder.find(
-            new Watched(model, progress),
-            ownSeed(hypothesis),
-            STARTS.withStarts(List.of(SizeStart.of(model, data))));
-    return joint.isEmpty() ? Optional.empty() : fitted(hypothesis, model, joint);
+    return fit(hypothesis, model, SizeStart.of(model, data), Double.NEGATIVE_INFINITY);
   }
 
-  /** The mode near the best fit so far, if it isn't known yet. */
-  private Optional<Mode> near(HypothesisModel model, Mode... known) {
-    double[] start = NextStart.of(model, leader.model(), leader.joint().get(0).u());
-    return ModeFinder.from(new Watched(model, progress), start, List.of(known), MODE_TOLERANCE);
+  private Optional<Fitted> fit(
+      Hypothesis hypothesis, HypothesisModel model, double[] start, double least) {
+    List<Fit> fits =
+        new FitSearch(data, model, least, workers.progress()).from(List.of(), List.of(start));
+    return fits.isEmpty() ? Optional.empty() : Optional.of(new Fitted(hypothesis, model, fits));
   }
 
-  private static Optional<Fitted> fitted(
-      Hypothesis hypothesis, HypothesisModel model, List<Mode> joint) {
-    MarginalLikelihood marginal = new MarginalLikelihood(model, joint);
-    double laplace =
-        marginal.modes().stream()
-            .mapToDouble(Mode::laplaceLogEvidence)
-            .max()
-            .orElse(Double.NEGATIVE_INFINITY);
-    return Double.isFinite(laplace)
-        ? Optional.of(new Fitted(hypothesis, model, joint, marginal, laplace))
-        : Optional.empty();
-  }
-
-  private void lead(List<Fitted> candidates) {
-    for (Fitted one : candidates) {
-      if (leader == null || one.laplace() > leader.laplace()) {
-        leader = one;
-      }
-    }
-  }
-
-  private Fitted again(Fitted one) {
-    if (one.laplace() > leader.laplace() - BEHIND || one.hypothesis().members().size() > 1) {
+  private Fitted refit(Fitted one, Fitted best) {
+    if (one == best) {
       return one;
     }
-    List<Mode> joint = new ArrayList<>(one.joint());
-    near(one.model(), one.joint().toArray(Mode[]::new)).ifPresent(joint::add);
-    joint.sort(Comparator.comparingDouble(Mode::laplaceLogEvidence).reversed());
-    return joint.size() == one.joint().size()
-        ? one
-        : fitted(one.hypothesis(), one.model(), joint).orElse(one);
+    double least = best.best().logEvidence() - HOPELESS;
+    return one.with(
+        new FitSearch(data, one.model(), least, workers.progress())
+            .from(one.fits(), List.of(NextStart.of(one.model(), best.model(), best.best().u()))));
   }
 
-  /** How far behind the best a fit may lie and still be sampled [nat]. */
-  private static double margin(Hypothesis hypothesis) {
-    return hypothesis.members().size() < 2 ? HOPELESS : PAIR_HOPELESS;
+  /**
+   * Fits pairs, each from where the likelier of its faults alone fits best, with the other one
+   * small.
+   *
+   * @param singles fits of single faults
+   * @param best log posterior of the best explanation known so far [nat]
+   */
+  List<Fitted> fitPairs(
+      List<Hypothesis> pairs, List<Fitted> singles, double best, double from, double to) {
+    Map<String, Fitted> byId =
+        singles.stream().collect(Collectors.toMap(f -> f.hypothesis().id(), Function.identity()));
+    return workers.each(pairs, Hypothesis::name, pair -> fitPair(pair, byId, best), from, to);
   }
 
-  private Judged sample(Fitted fit, double least) {
+  private Optional<Fitted> fitPair(Hypothesis pair, Map<String, Fitted> singles, double best) {
+    HypothesisModel model = new HypothesisModel(data, pair, unknowns);
+    Fitted leading =
+        pair.members().stream()
+            .map(member -> singles.get(member.id()))
+            .filter(Objects::nonNull)
+            .max(Comparator.comparingDouble(Fitted::logPosterior))
+            .orElseThrow();
+    double[] start = NextStart.of(model, leading.model(), leading.best().u());
+    double least = best - Math.log(pair.priorWeight()) - HOPELESS;
+    return fit(pair, model, start, least);
+  }
+
+  /**
+   * Samples those whose fit is good enough to matter.
+   *
+   * @param best log posterior of the best explanation [nat]
+   */
+  List<Judged> sample(List<Fitted> fitted, double best, double from, double to) {
+    double[] odds = fitted.stream().mapToDouble(f -> Math.exp(f.logPosterior() - best)).toArray();
+    double sum = Math.max(1, Arrays.stream(odds).sum());
+    return workers.each(
+        fitted,
+        Judge::name,
+        one -> Optional.of(sample(one, best, Math.exp(one.logPosterior() - best) / sum)),
+        from,
+        to);
+  }
+
+  private Judged sample(Fitted fit, double best, double probability) {
+    MarginalLikelihood likelihood = new MarginalLikelihood(data, fit.model(), fit.fits());
+    double margin = fit.hypothesis().members().size() < 2 ? NEGLIGIBLE : NEGLIGIBLE_PAIR;
     Evidence evidence =
-        fit.logPosterior() < least
-            ? approximate(fit)
+        fit.logPosterior() < best - margin
+            ? approximate(likelihood.modes())
             : EvidenceEstimator.estimate(
-                new WatchedMarginal(fit.likelihood(), progress),
-                fit.likelihood().modes(),
-                ownSeed(fit.hypothesis()),
-                SETTINGS);
-    return new Judged(fit.hypothesis(), fit.model(), fit.likelihood(), evidence);
+                new WatchedMarginal(likelihood, workers.progress()),
+                likelihood.modes(),
+                seed * 31 + fit.hypothesis().id().hashCode(),
+                settings(probability));
+    return new Judged(fit.hypothesis(), fit.model(), likelihood, evidence);
   }
 
-  private static Evidence approximate(Fitted fit) {
-    Mode mode = fit.likelihood().modes().get(0);
+  /**
+   * An error of a tenth of a nat is two percentage points at most, less where a probability is near
+   * 0 or 1; where sampling fails, a few small tempered runs must do.
+   */
+  private static Settings settings(double probability) {
+    double percent = 0.025 / Math.max(0.025, probability * (1 - probability));
+    double error = Math.max(0.1, Math.min(0.3, percent));
+    return Settings.standard().withDraws(100, 1000, 60, error).withTempering(60, 2, 1);
+  }
+
+  private static Evidence approximate(List<Mode> modes) {
+    Mode mode = modes.get(0);
     return new Evidence(
-        fit.laplace(),
+        mode.laplaceLogEvidence(),
         APPROXIMATION_ERROR,
         new WeightedDraws(List.of(mode.u()), new double[] {1}),
         1,
@@ -232,43 +166,13 @@ final class Judge implements AutoCloseable {
         Evidence.Method.IMPORTANCE,
         true,
         1,
-        fit.laplace(),
+        mode.laplaceLogEvidence(),
         mode.logLikelihood(),
         mode.u(),
-        fit.likelihood().modes().size());
+        modes.size());
   }
 
-  private long ownSeed(Hypothesis hypothesis) {
-    return seed * 31 + hypothesis.id().hashCode();
-  }
-
-  private <B> Optional<B> outcome(Future<Optional<B>> future, String name) {
-    try {
-      Optional<B> result = future.get();
-      if (result.isEmpty()) {
-        problems.add("'" + name + "' could not be simulated for this circuit and is left out.");
-      }
-      return result;
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new CancellationException("interrupted");
-    } catch (ExecutionException e) {
-      if (e.getCause() instanceof CancellationException cancelled) {
-        throw cancelled;
-      }
-      problems.add("'" + name + "' failed and is left out: " + e.getCause() + ".");
-      return Optional.empty();
-    }
-  }
-
-  static void stopIfCancelled(Progress progress) {
-    if (progress.isCancelled()) {
-      throw new CancellationException("the ranking was cancelled");
-    }
-  }
-
-  @Override
-  public void close() {
-    workers.shutdownNow();
+  private static String name(Fitted fitted) {
+    return fitted.hypothesis().name();
   }
 }

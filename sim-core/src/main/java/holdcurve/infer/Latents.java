@@ -3,6 +3,7 @@ package holdcurve.infer;
 import holdcurve.fault.FaultParameter;
 import holdcurve.job.HoldTest;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Set;
@@ -47,6 +48,10 @@ final class Latents {
     }
   }
 
+  private static final int[] SCALES = {
+    Shared.READING_SCALE.ordinal(), Shared.MODEL_ERROR.ordinal()
+  };
+
   private final List<BitSet> touched = new ArrayList<>();
   private final int tests;
   private final int firstParameter;
@@ -55,6 +60,7 @@ final class Latents {
   private final int[] warmth;
   private final int[] clamp;
   private final int[][] variation;
+  private final int[] curve;
 
   /**
    * @param idle shared unknowns that stand for nothing in this job
@@ -74,6 +80,7 @@ final class Latents {
     for (int i = 0; i < tests; i++) {
       addTest(i, jobTests.get(i));
     }
+    curve = IntStream.range(0, dimension()).filter(j -> !changesScale(j)).toArray();
   }
 
   private void addTest(int i, HoldTest test) {
@@ -140,6 +147,31 @@ final class Latents {
   /** The rest: given the sampled ones, the readings depend on them nearly in proportion. */
   int[] conditional() {
     return IntStream.range(0, dimension()).filter(j -> !isSampled(j)).toArray();
+  }
+
+  /** The two coordinates that change how readings scatter, and not the curve. */
+  int[] scales() {
+    return SCALES.clone();
+  }
+
+  /** All coordinates but the scales. */
+  int[] curve() {
+    return curve.clone();
+  }
+
+  /** Values of {@link #curve()} in {@code u}. */
+  double[] pickCurve(double[] u) {
+    return pick(u, curve);
+  }
+
+  static double[] pick(double[] u, int[] which) {
+    return Arrays.stream(which).mapToDouble(j -> u[j]).toArray();
+  }
+
+  static void put(double[] u, int[] which, double[] values) {
+    for (int k = 0; k < which.length; k++) {
+      u[which[k]] = values[k];
+    }
   }
 
   private boolean isSampled(int j) {

@@ -3,6 +3,7 @@ package holdcurve.infer;
 import holdcurve.fault.FaultParameter;
 import holdcurve.infer.Latents.Shared;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -36,16 +37,17 @@ final class Profile {
       return null;
     }
     double[] u = point.u();
-    double[] rows = new double[judged.model().residualCount()];
-    judged.model().residuals(u, rows);
+    double[] all = judged.model().departures(u);
+    if (all == null) {
+      return null;
+    }
+    double[] rows = data.whitened(all, judged.model().scales(u));
     double[][] departures = new double[data.series().size()][];
+    int place = 0;
     for (int test = 0; test < departures.length; test++) {
-      ReadingSeries series = data.series().get(test);
-      double[] curve = judged.model().curve(u, test, series.time());
-      departures[test] = new double[curve.length];
-      for (int i = 0; i < curve.length; i++) {
-        departures[test][i] = series.pressure()[i] - curve[i] - judged.model().gaugeOffset(u);
-      }
+      int end = place + data.series().get(test).time().length;
+      departures[test] = Arrays.copyOfRange(all, place, end);
+      place = end;
     }
     return new Profile(data, judged, u, rows, departures);
   }
@@ -77,7 +79,7 @@ final class Profile {
    * of the data and the needs [nat].
    */
   double room() {
-    double density = log(0, rows.length - 1);
+    double density = log(0, rows.length);
     for (Need need : needs().values()) {
       density += need.log();
     }

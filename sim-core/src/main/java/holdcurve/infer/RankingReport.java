@@ -13,6 +13,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Turns judged hypotheses into a ranking for people. */
 final class RankingReport {
@@ -52,11 +53,10 @@ final class RankingReport {
         judged.stream().mapToDouble(j -> Math.log(j.hypothesis().priorWeight())).toArray());
   }
 
-  Ranking ranking() {
-    List<Suspect> suspects = new ArrayList<>();
-    for (int i = 0; i < judged.size(); i++) {
-      suspects.add(suspect(i));
-    }
+  Ranking ranking(Workers workers) {
+    List<Integer> all = IntStream.range(0, judged.size()).boxed().toList();
+    List<Suspect> suspects =
+        new ArrayList<>(workers.each(all, this::name, i -> Optional.of(suspect(i)), 0.9, 1));
     suspects.sort(Comparator.comparingDouble(Suspect::probability).reversed());
     List<Judged> singles =
         judged.stream()
@@ -96,21 +96,29 @@ final class RankingReport {
   /**
    * @param draws possibilities kept of each hypothesis that matters
    */
-  List<Belief> beliefs(UnknownPriors unknowns, int draws) {
-    List<Belief> beliefs = new ArrayList<>();
-    for (int i = 0; i < judged.size(); i++) {
-      Judged one = judged.get(i);
-      double probability = probabilities.probabilities()[i];
-      List<Possibility> possibilities =
-          probability < MATTERS
-              ? List.of()
-              : PosteriorDraws.of(one, seed, draws).stream()
-                  .map(u -> Possibility.of(job, one.model(), unknowns, u))
-                  .toList();
-      beliefs.add(new Belief(one.hypothesis(), probability, possibilities));
-    }
+  List<Belief> beliefs(UnknownPriors unknowns, int draws, Workers workers) {
+    List<Integer> all = IntStream.range(0, judged.size()).boxed().toList();
+    List<Belief> beliefs =
+        new ArrayList<>(
+            workers.each(all, this::name, i -> Optional.of(belief(i, unknowns, draws)), 1, 1));
     beliefs.sort(Comparator.comparingDouble(Belief::probability).reversed());
     return beliefs;
+  }
+
+  private Belief belief(int i, UnknownPriors unknowns, int draws) {
+    Judged one = judged.get(i);
+    double probability = probabilities.probabilities()[i];
+    List<Possibility> possibilities =
+        probability < MATTERS
+            ? List.of()
+            : PosteriorDraws.of(one, seed, draws).stream()
+                .map(u -> Possibility.of(job, one.model(), unknowns, u))
+                .toList();
+    return new Belief(one.hypothesis(), probability, possibilities);
+  }
+
+  private String name(int i) {
+    return judged.get(i).hypothesis().name();
   }
 
   private void addDoubts(Evidence best) {

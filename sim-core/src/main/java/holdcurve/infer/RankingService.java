@@ -38,43 +38,46 @@ public final class RankingService implements Ranker {
 
   @Override
   public Ranking rank(Job job, long seed, Progress progress) {
-    return report(job, seed, progress).ranking();
+    List<String> notes = new ArrayList<>(job.understood());
+    try (Workers workers = new Workers(threads, progress, notes)) {
+      return report(job, seed, workers, notes).ranking(workers);
+    }
   }
 
   @Override
   public Beliefs believe(Job job, long seed, int draws, Progress progress) {
-    RankingReport report = report(job, seed, progress);
-    return new Beliefs(job, report.ranking(), report.beliefs(unknowns, draws));
+    List<String> notes = new ArrayList<>(job.understood());
+    try (Workers workers = new Workers(threads, progress, notes)) {
+      RankingReport report = report(job, seed, workers, notes);
+      return new Beliefs(job, report.ranking(workers), report.beliefs(unknowns, draws, workers));
+    }
   }
 
-  private RankingReport report(Job job, long seed, Progress progress) {
-    List<String> notes = new ArrayList<>(job.understood());
+  private RankingReport report(Job job, long seed, Workers workers, List<String> notes) {
     notes.addAll(catalogue.problems());
     List<Hypothesis> all =
         Hypotheses.of(job.circuit(), catalogue.showingInHold(), priors, job.priors(), notes);
     JobModel data = JobModel.of(job);
     Alikeness alike = new Alikeness(job);
-    List<Judged> judged = new ArrayList<>();
-    try (Judge judge = new Judge(data, unknowns, seed, threads, progress, notes)) {
-      List<Hypothesis> first = all.stream().filter(h -> h.members().size() < 2).toList();
-      judged.addAll(judge.judge(first, 0, 0.6, Double.NEGATIVE_INFINITY));
-      List<Hypothesis> pairs = plausiblePairs(all, judged, alike);
-      judged.addAll(judge.judge(pairs, 0.6, 0.95, best(judged)));
-    }
-    progress.at(0.95, "expected curves");
+    Judge judge = new Judge(data, unknowns, seed, workers);
+    List<Hypothesis> first = all.stream().filter(h -> h.members().size() < 2).toList();
+    List<Fitted> fitted = new ArrayList<>(judge.fitSingles(first, 0, 0.3));
+    List<Hypothesis> pairs = plausiblePairs(all, fitted, alike);
+    fitted.addAll(judge.fitPairs(pairs, List.copyOf(fitted), best(fitted), 0.3, 0.5));
+    List<Judged> judged = judge.sample(fitted, best(fitted), 0.5, 0.9);
     notes.addAll(catalogue.failures());
     return new RankingReport(job, data, alike, judged, seed, notes);
   }
 
   /** Pairs with a leading suspect, of faults that don't drain the same fuel the same way. */
   private static List<Hypothesis> plausiblePairs(
-      List<Hypothesis> all, List<Judged> singles, Alikeness alike) {
+      List<Hypothesis> all, List<Fitted> singles, Alikeness alike) {
     double best = best(singles);
     List<String> leaders =
         singles.stream()
             .filter(j -> j.hypothesis().members().size() == 1)
             .filter(j -> j.logPosterior() > best - LEADER_MARGIN)
-            .sorted(Comparator.comparingDouble(Judged::logPosterior).reversed())
+            .sorted(Comparator.comparingDouble(Fitted::logPosterior).reversed())
             .limit(LEADERS)
             .map(j -> j.hypothesis().id())
             .toList();
@@ -85,7 +88,7 @@ public final class RankingService implements Ranker {
         .toList();
   }
 
-  private static double best(List<Judged> judged) {
-    return judged.stream().mapToDouble(Judged::logPosterior).max().orElse(Double.NEGATIVE_INFINITY);
+  private static double best(List<Fitted> fitted) {
+    return fitted.stream().mapToDouble(Fitted::logPosterior).max().orElse(Double.NEGATIVE_INFINITY);
   }
 }

@@ -6,11 +6,11 @@ import org.apache.commons.math3.linear.EigenDecomposition;
 /**
  * Covariance of one test's readings about the model's curve, Σ = σ² W⁻¹ + A² B Bᵀ: independent
  * reading errors of variance σ² over the weight of a point, and a correlated model error of
- * amplitude A in the shapes B. Whitens residuals by a square root of Σ⁻¹.
+ * amplitude A in the shapes B.
  *
- * <p>With S = W^½ B and the eigenvectors of SᵀS, which depend on neither σ nor A, this costs one
- * pass over the points for each shape: (I + a S Sᵀ)^(−½) = I + Σ_k ((1 + a g_k)^(−½) − 1)/g_k s_k
- * s_kᵀ, with a = A²/σ², s_k = S u_k, g_k = ‖s_k‖².
+ * <p>With S = W^½ B and the eigenvectors u_k of SᵀS, which depend on neither σ nor A, its inverse
+ * is σ⁻² W^½ (I − Σ_k h_k s_k s_kᵀ) W^½, with s_k = S u_k, g_k = ‖s_k‖², a = A²/σ² and h_k = a/(1 +
+ * a g_k) (Woodbury; the s_k are orthogonal).
  */
 final class ReadingError {
   private final double[] rootWeight;
@@ -43,77 +43,115 @@ final class ReadingError {
     }
   }
 
-  /**
-   * Whitens residuals.
-   *
-   * @param residuals reading minus curve [Pa], one a point
-   * @param deviation σ of a point of weight one [Pa]
-   * @param amplitude A [Pa]
-   * @param out receives the whitened residuals from {@code offset} on
-   * @return log determinant of Σ [nat]
-   */
-  double whiten(double[] residuals, double deviation, double amplitude, double[] out, int offset) {
-    int n = residuals.length;
-    for (int i = 0; i < n; i++) {
-      out[offset + i] = residuals[i] * rootWeight[i] / deviation;
-    }
-    double ratio = amplitude * amplitude / (deviation * deviation);
-    double logDeterminant = 2 * n * Math.log(deviation) - logWeights;
-    for (int k = 0; k < shapes.length; k++) {
-      double size = ratio * strength[k];
-      if (size > 1e-9) {
-        logDeterminant += Math.log1p(size);
-        shrink(shapes[k], (1 / Math.sqrt(1 + size) - 1) / strength[k], out, offset);
-      }
-    }
-    return logDeterminant;
+  /** Number of points. */
+  int size() {
+    return rootWeight.length;
   }
 
   /**
-   * Whitens the slopes of residuals, in place: each column like residuals.
+   * Departures r of this test, W^½ r.
    *
-   * @param rows slopes, one row a point [Pa], the first of this test at {@code offset}
+   * @param departures of all tests [Pa], those of this one from {@code offset} on
    */
-  void whitenRows(double[][] rows, double deviation, double amplitude, int offset) {
+  double[] weighted(double[] departures, int offset) {
+    double[] weighted = new double[size()];
+    for (int i = 0; i < weighted.length; i++) {
+      weighted[i] = rootWeight[i] * departures[offset + i];
+    }
+    return weighted;
+  }
+
+  /** Multiplies the rows of this test by W^½, in place. */
+  void weightRows(double[][] rows, int offset) {
     for (int i = 0; i < rootWeight.length; i++) {
-      double factor = rootWeight[i] / deviation;
       for (int c = 0; c < rows[offset + i].length; c++) {
-        rows[offset + i][c] *= factor;
+        rows[offset + i][c] *= rootWeight[i];
       }
     }
-    double ratio = amplitude * amplitude / (deviation * deviation);
+  }
+
+  /** s_k · W^½ r. */
+  double along(int k, double[] weighted) {
+    double sum = 0;
+    for (int i = 0; i < weighted.length; i++) {
+      sum += shapes[k][i] * weighted[i];
+    }
+    return sum;
+  }
+
+  /**
+   * s_kᵀ W^½ G for each shape.
+   *
+   * @param rows W^½ G, the first of this test at {@code offset}
+   */
+  double[][] alongRows(double[][] rows, int offset) {
+    double[][] sums = new double[shapes.length][rows[0].length];
     for (int k = 0; k < shapes.length; k++) {
-      double size = ratio * strength[k];
+      for (int i = 0; i < rootWeight.length; i++) {
+        double entry = shapes[k][i];
+        double[] row = rows[offset + i];
+        for (int c = 0; c < row.length; c++) {
+          sums[k][c] += entry * row[c];
+        }
+      }
+    }
+    return sums;
+  }
+
+  /** h_k, the part of shape k that the model error may explain away. */
+  double share(int k, Scales scales) {
+    double ratio = ratio(scales);
+    return ratio / (1 + ratio * strength[k]);
+  }
+
+  /** Log determinant of Σ [nat]. */
+  double logDeterminant(Scales scales) {
+    double ratio = ratio(scales);
+    double sum = 2 * size() * Math.log(scales.deviation()) - logWeights;
+    for (double g : strength) {
+      sum += Math.log1p(Math.max(0, ratio * g));
+    }
+    return sum;
+  }
+
+  /** rᵀΣ⁻¹r of this test's departures r, given as W^½ r [-]. */
+  double misfit(double[] weighted, Scales scales) {
+    double sum = 0;
+    for (double r : weighted) {
+      sum += r * r;
+    }
+    for (int k = 0; k < shapes.length; k++) {
+      double along = along(k, weighted);
+      sum -= share(k, scales) * along * along;
+    }
+    return sum / (scales.deviation() * scales.deviation());
+  }
+
+  /**
+   * Whitened departures, σ⁻¹ (I + a S Sᵀ)^(−½) W^½ r: each row belongs to one reading.
+   *
+   * @param departures of all tests [Pa], those of this one from {@code offset} on
+   * @param out receives this test's rows from {@code offset} on [-]
+   */
+  void whiten(double[] departures, Scales scales, double[] out, int offset) {
+    double[] weighted = weighted(departures, offset);
+    for (int i = 0; i < weighted.length; i++) {
+      out[offset + i] = weighted[i] / scales.deviation();
+    }
+    for (int k = 0; k < shapes.length; k++) {
+      double size = ratio(scales) * strength[k];
       if (size > 1e-9) {
-        shrinkRows(shapes[k], (1 / Math.sqrt(1 + size) - 1) / strength[k], rows, offset);
+        double along = along(k, weighted) / scales.deviation();
+        double factor = along * (1 / Math.sqrt(1 + size) - 1) / strength[k];
+        for (int i = 0; i < weighted.length; i++) {
+          out[offset + i] += factor * shapes[k][i];
+        }
       }
     }
   }
 
-  private static void shrinkRows(double[] shape, double factor, double[][] rows, int offset) {
-    double[] dot = new double[rows[offset].length];
-    for (int i = 0; i < shape.length; i++) {
-      double[] row = rows[offset + i];
-      for (int c = 0; c < dot.length; c++) {
-        dot[c] += shape[i] * row[c];
-      }
-    }
-    for (int i = 0; i < shape.length; i++) {
-      double[] row = rows[offset + i];
-      for (int c = 0; c < dot.length; c++) {
-        row[c] += factor * dot[c] * shape[i];
-      }
-    }
-  }
-
-  /** Adds factor · (s·r) s to r. The shapes are orthogonal, so their order doesn't matter. */
-  private static void shrink(double[] shape, double factor, double[] r, int offset) {
-    double dot = 0;
-    for (int i = 0; i < shape.length; i++) {
-      dot += shape[i] * r[offset + i];
-    }
-    for (int i = 0; i < shape.length; i++) {
-      r[offset + i] += factor * dot * shape[i];
-    }
+  private static double ratio(Scales scales) {
+    double relative = scales.amplitude() / scales.deviation();
+    return relative * relative;
   }
 }

@@ -1,60 +1,59 @@
 package holdcurve.infer;
 
+import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
 
 /**
- * How the readings depend on the conditional coordinates, as that changes with the sampled ones:
- * known at a mode and at a pair of places on either side along each axis of the posterior there,
+ * How departures depend on the conditional coordinates, as that changes with the sampled ones:
+ * known at a fit and at a pair of places on either side along each axis of the posterior there,
  * with straight lines between. Slopes change little over a posterior, and cost ten times a curve.
  */
 final class SlopeField {
   /** Beyond this many standard deviations slopes are taken as they are there [-]. */
   private static final double FARTHEST = 2;
 
-  private final int[] moving;
+  private final HypothesisModel model;
   private final double[] centre;
   private final double[][] base;
-  private final double[][][] changes;
-  private final CholeskyDecomposition axes;
+  private final int[] moving;
+  private final int[] conditional;
+  private final RealMatrix axes;
+  private final RealMatrix ridge;
+
+  /** Change of the slopes along each axis; null before the first question. */
+  private double[][][] changes;
 
   /**
-   * @param model the hypothesis
-   * @param centre the mode, over all coordinates
    * @param moving sampled coordinates that change the curve
    * @param covariance posterior covariance of those [-]
-   * @param ridge where the conditional coordinates are expected: one column for each of {@code
-   *     moving}, one row for each of {@code conditional}
-   * @throws IllegalArgumentException if the model fails at the mode
+   * @param ridge how the conditional coordinates move with those
    */
   SlopeField(
-      HypothesisModel model,
-      double[] centre,
-      int[] moving,
-      RealMatrix covariance,
-      int[] conditional,
-      RealMatrix ridge) {
+      HypothesisModel model, Fit fit, int[] moving, RealMatrix covariance, RealMatrix ridge) {
+    this.model = model;
     this.moving = moving;
-    this.centre = centre;
-    HypothesisModel.Linear at = model.linear(centre, conditional);
-    if (at == null) {
-      throw new IllegalArgumentException("the model fails at its mode");
-    }
-    base = at.slopes();
-    axes = new CholeskyDecomposition(covariance);
-    changes = new double[moving.length][][];
-    for (int k = 0; k < moving.length; k++) {
-      double[] step = axes.getL().getColumn(k);
-      double[] along = ridge.operate(step);
-      changes[k] = change(model, conditional, step, along);
-    }
+    this.ridge = ridge;
+    Latents latents = model.realisation().latents();
+    centre = fit.u();
+    conditional = latents.conditional();
+    int[] curve = latents.curve();
+    int[] columns =
+        IntStream.range(0, curve.length)
+            .filter(k -> Arrays.binarySearch(conditional, curve[k]) >= 0)
+            .toArray();
+    base =
+        new Array2DRowRealMatrix(fit.linear().slopes(), false)
+            .getSubMatrix(IntStream.range(0, model.rows()).toArray(), columns)
+            .getData();
+    axes = new CholeskyDecomposition(covariance).getL();
   }
 
-  private double[][] change(
-      HypothesisModel model, int[] conditional, double[] step, double[] along) {
-    double[][] up = slopes(model, conditional, step, along, 1);
-    double[][] down = slopes(model, conditional, step, along, -1);
+  private double[][] change(double[] step) {
+    double[][] up = slopes(step, 1);
+    double[][] down = slopes(step, -1);
     double span = (up == base ? 0 : 1) + (down == base ? 0 : 1);
     RealMatrix change =
         new Array2DRowRealMatrix(up, false).subtract(new Array2DRowRealMatrix(down, false));
@@ -62,8 +61,8 @@ final class SlopeField {
   }
 
   /** Slopes a step away; where the model fails there, those at the centre. */
-  private double[][] slopes(
-      HypothesisModel model, int[] conditional, double[] step, double[] along, double sign) {
+  private double[][] slopes(double[] step, double sign) {
+    double[] along = ridge.operate(step);
     double[] u = centre.clone();
     for (int k = 0; k < moving.length; k++) {
       u[moving[k]] += sign * step[k];
@@ -75,33 +74,31 @@ final class SlopeField {
     return there == null ? base : there.slopes();
   }
 
-  /** Slopes at {@code u}, before whitening; a fresh array [Pa]. */
+  /** Slopes at {@code u}; a fresh array. */
   double[][] at(double[] u) {
-    double[][] slopes = new double[base.length][];
-    for (int i = 0; i < slopes.length; i++) {
-      slopes[i] = base[i].clone();
+    if (changes == null) {
+      changes = new double[moving.length][][];
+      Arrays.setAll(changes, k -> change(axes.getColumn(k)));
     }
-    double[] away = new double[moving.length];
-    for (int k = 0; k < away.length; k++) {
-      away[k] = u[moving[k]] - centre[moving[k]];
-    }
-    forward(away);
-    for (int k = 0; k < away.length; k++) {
-      double steps = Math.max(-FARTHEST, Math.min(FARTHEST, away[k]));
-      add(steps, changes[k], slopes);
+    double[][] slopes = Arrays.stream(base).map(double[]::clone).toArray(double[][]::new);
+    double[] steps = steps(u);
+    for (int k = 0; k < steps.length; k++) {
+      add(Math.max(-FARTHEST, Math.min(FARTHEST, steps[k])), changes[k], slopes);
     }
     return slopes;
   }
 
-  /** Turns a departure into steps along the axes: L t = departure. */
-  private void forward(double[] away) {
-    RealMatrix lower = axes.getL();
-    for (int i = 0; i < away.length; i++) {
+  /** Departure from the centre in steps along the axes: axes · steps = departure. */
+  private double[] steps(double[] u) {
+    double[] steps = new double[moving.length];
+    for (int i = 0; i < steps.length; i++) {
+      steps[i] = u[moving[i]] - centre[moving[i]];
       for (int k = 0; k < i; k++) {
-        away[i] -= lower.getEntry(i, k) * away[k];
+        steps[i] -= axes.getEntry(i, k) * steps[k];
       }
-      away[i] /= lower.getEntry(i, i);
+      steps[i] /= axes.getEntry(i, i);
     }
+    return steps;
   }
 
   private static void add(double factor, double[][] change, double[][] to) {

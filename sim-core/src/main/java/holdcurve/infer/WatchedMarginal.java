@@ -11,7 +11,7 @@ record WatchedMarginal(LogLikelihood inner, Progress progress) implements LogLik
 
   @Override
   public double logLikelihood(double[] u) {
-    Judge.stopIfCancelled(progress);
+    Workers.stopIfCancelled(progress);
     return inner.logLikelihood(u);
   }
 }

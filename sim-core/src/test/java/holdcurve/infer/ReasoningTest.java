@@ -33,8 +33,11 @@ class ReasoningTest {
     List<Hypothesis> both =
         List.of(new Hypothesis(List.of(member), 0.4), new Hypothesis(List.of(), 0.6));
     List<String> problems = new ArrayList<>();
-    try (Judge judge = new Judge(DATA, UnknownPriors.usual(), 1, 1, Progress.NONE, problems)) {
-      List<Judged> judged = judge.judge(both, 0, 1, Double.NEGATIVE_INFINITY);
+    try (Workers workers = new Workers(1, Progress.NONE, problems)) {
+      Judge judge = new Judge(DATA, UnknownPriors.usual(), 1, workers);
+      List<Fitted> fitted = judge.fitSingles(both, 0, 0.5);
+      double best = fitted.stream().mapToDouble(Fitted::logPosterior).max().orElseThrow();
+      List<Judged> judged = judge.sample(fitted, best, 0.5, 1);
       drip = judged.get(0);
       none = judged.get(1);
     }

@@ -1,0 +1,112 @@
+package holdcurve.infer;
+
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.CholeskyDecomposition;
+
+/** Linear curves with readings of known scales: a Gaussian problem in the coordinates x. */
+final class ScaledSlopes {
+  private final JobModel data;
+  private final SlopeSums sums;
+  private final Scales scales;
+  private final double[][] precision;
+  private final CholeskyDecomposition factor;
+  private final double logDeterminant;
+
+  /**
+   * @param precision lower triangle of the posterior precision; taken over
+   */
+  ScaledSlopes(JobModel data, SlopeSums sums, Scales scales, double[][] precision) {
+    this.data = data;
+    this.sums = sums;
+    this.scales = scales;
+    this.precision = precision;
+    for (int j = 0; j < precision.length; j++) {
+      for (int k = 0; k < j; k++) {
+        precision[k][j] = precision[j][k];
+      }
+    }
+    factor = decompose(0);
+    double sum = 0;
+    for (int j = 0; j < precision.length; j++) {
+      sum += 2 * Math.log(factor.getL().getEntry(j, j));
+    }
+    logDeterminant = sum;
+  }
+
+  private CholeskyDecomposition decompose(double damping) {
+    Array2DRowRealMatrix damped = new Array2DRowRealMatrix(precision);
+    for (int j = 0; damping > 0 && j < precision.length; j++) {
+      damped.addToEntry(j, j, damping);
+    }
+    return new CholeskyDecomposition(damped);
+  }
+
+  /** Posterior precision of x [-]. */
+  double[][] precision() {
+    return precision;
+  }
+
+  /**
+   * The posterior of x.
+   *
+   * @param departures from the readings of curves at {@code x}, and residuals of side evidence
+   * @param x coordinates where they were taken [-]
+   */
+  Conditional about(double[] x, double[] departures) {
+    double[] gradient = gradient(x, departures);
+    double[] step = solve(factor, gradient);
+    double misfit = data.misfit(departures, scales);
+    double[] mean = new double[x.length];
+    for (int j = 0; j < x.length; j++) {
+      mean[j] = x[j] - step[j];
+      misfit += x[j] * x[j] - step[j] * gradient[j];
+    }
+    double log = data.logDensityAtZero(scales) - 0.5 * (misfit + logDeterminant);
+    return new Conditional(mean, factor, log);
+  }
+
+  /** Minus the log posterior density of x, constants left out [nat]. */
+  double objective(double[] x, double[] departures) {
+    double misfit = data.misfit(departures, scales);
+    for (double z : x) {
+      misfit += z * z;
+    }
+    return 0.5 * misfit;
+  }
+
+  /**
+   * A step downhill from {@code x}.
+   *
+   * @param damping raises the diagonal of the precision [-]
+   */
+  double[] step(double[] x, double[] departures, double damping) {
+    CholeskyDecomposition damped = damping == 0 ? factor : decompose(damping);
+    double[] step = solve(damped, gradient(x, departures));
+    for (int j = 0; j < step.length; j++) {
+      step[j] = -step[j];
+    }
+    return step;
+  }
+
+  /** By how much the log posterior would rise along an undamped {@link #step} [nat]. */
+  double predictedRise(double[] step) {
+    double sum = 0;
+    for (int i = 0; i < step.length; i++) {
+      for (int j = 0; j < step.length; j++) {
+        sum += step[i] * precision[i][j] * step[j];
+      }
+    }
+    return 0.5 * sum;
+  }
+
+  private double[] gradient(double[] x, double[] departures) {
+    double[] gradient = x.clone();
+    sums.addGradient(departures, scales, gradient);
+    return gradient;
+  }
+
+  private static double[] solve(CholeskyDecomposition factor, double[] right) {
+    return factor.getSolver().solve(new ArrayRealVector(right, false)).toArray();
+  }
+}
