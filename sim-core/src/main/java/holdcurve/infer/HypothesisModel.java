@@ -20,6 +20,12 @@ final class HypothesisModel implements LogLikelihood {
    */
   private static final double SLOPE_STEP = 1e-6;
 
+  /**
+   * Where the amplitude of the model error levels off: a model that is off by more explains any
+   * curve as well as a leak does [standard deviations].
+   */
+  private static final double MOST_MODEL_ERROR = 2;
+
   private final JobModel data;
   private final UnknownPriors priors;
   private final Realisation realisation;
@@ -190,7 +196,8 @@ final class HypothesisModel implements LogLikelihood {
 
   /** Amplitude of the model's own error [Pa]. */
   double modelError(double[] u) {
-    return priors.modelError()
-        * Realisation.factor(priors.modelErrorFactor(), latents.shared(u, Shared.MODEL_ERROR));
+    double z = latents.shared(u, Shared.MODEL_ERROR);
+    double levelling = MOST_MODEL_ERROR - Math.log1p(Math.exp(2 * (MOST_MODEL_ERROR - z))) / 2;
+    return priors.modelError() * Realisation.factor(priors.modelErrorFactor(), levelling);
   }
 }
