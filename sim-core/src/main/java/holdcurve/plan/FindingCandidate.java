@@ -1,6 +1,7 @@
 package holdcurve.plan;
 
 import holdcurve.finding.Finding;
+import holdcurve.infer.Hypothesis;
 import holdcurve.infer.Possibility;
 import holdcurve.job.Job;
 import holdcurve.side.FindingEvidence;
@@ -25,6 +26,9 @@ final class FindingCandidate implements CandidateTest {
   record Outcome(String words, List<Finding> findings) {}
 
   private static final double SHOWN = 0.03;
+
+  /** Distributions of outcomes that differ by less are alike [-]. */
+  private static final double APART = 0.15;
 
   private final Procedure procedure;
   private final List<Outcome> outcomes;
@@ -70,7 +74,26 @@ final class FindingCandidate implements CandidateTest {
         tells
             ? branches(futures, new SortedOutcomes(futures.prior(), chance).chances())
             : List.of(),
-        use + (tells ? "" : " " + separation.nothingToSee()));
+        use + (tells ? "" : " " + separation.nothingToSee(concerned(futures, separation, chance))));
+  }
+
+  /** Whether any leading suspect makes other outcomes likely than something else does. */
+  private static boolean concerned(Futures futures, Separation separation, double[][][] chance) {
+    double[][] means = new SortedOutcomes(futures.prior(), chance).chances();
+    List<Hypothesis> all = futures.hypotheses();
+    for (Hypothesis leader : separation.leaders()) {
+      int h = all.indexOf(leader);
+      for (int other = 0; h >= 0 && other < means.length; other++) {
+        double apart = 0;
+        for (int o = 0; o < means[h].length; o++) {
+          apart += Math.abs(means[h][o] - means[other][o]) / 2;
+        }
+        if (apart > APART) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   /** Probability of each outcome, with one more for all that isn't listed unless complete. */

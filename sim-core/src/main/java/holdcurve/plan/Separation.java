@@ -18,6 +18,10 @@ final class Separation {
   private static final double LEADING = 0.9;
 
   private static final int MOST = 6;
+  private static final int NAMED = 3;
+
+  /** Above this a circuit counts as sound, and no suspect leads [-]. */
+  private static final double SETTLED = 0.85;
 
   /** Below this a test tells next to nothing [bit]. */
   static final double NOTHING = 0.05;
@@ -65,6 +69,9 @@ final class Separation {
       return "No suspect is left to divide.";
     }
     String repeated = done.contains(clamped) ? "It has been done already. " : "";
+    if (information.bits() < NOTHING && sound >= SETTLED) {
+      return repeated + settled().replace("But it", "It");
+    }
     if (information.bits() < NOTHING) {
       Set<Set<String>> with = new LinkedHashSet<>(done);
       with.add(clamped);
@@ -110,13 +117,28 @@ final class Separation {
     return best;
   }
 
-  /** Why a look has nothing to show. */
-  String nothingToSee() {
-    return leaders.isEmpty()
-        ? "No suspect is left."
+  /**
+   * Why a look has nothing to show.
+   *
+   * @param concerned whether one of the leading suspects would show there
+   */
+  String nothingToSee(boolean concerned) {
+    if (sound >= SETTLED) {
+      return settled();
+    }
+    return concerned
+        ? "But what it would show is known nearly as well without it."
         : "None of the leading suspects ("
-            + names(leaders)
-            + ") would show there, or it is known already.";
+            + names(leaders.subList(0, Math.min(NAMED, leaders.size())))
+            + (leaders.size() > NAMED ? " and others" : "")
+            + ") would show there.";
+  }
+
+  private String settled() {
+    return String.format(
+        Locale.ROOT,
+        "But it is sound with %.0f %% already: little is left to tell.",
+        Math.min(99, 100 * sound));
   }
 
   private String alikeWords(Set<String> clamped) {

@@ -101,12 +101,12 @@ public final class ChangeWords {
     Unit unit = property.unit();
     return unit == Unit.FLAG
         ? "write true or false"
-        : String.format(
-                java.util.Locale.ROOT,
-                "give a number from %.4g to %.4g %s",
-                unit.fromSi(property.least()),
-                unit.fromSi(property.most()),
-                unit.symbol())
+        : ("give a number from "
+                + Plain.number(unit.fromSi(property.least()))
+                + " to "
+                + Plain.number(unit.fromSi(property.most()))
+                + " "
+                + unit.symbol())
             .strip();
   }
 

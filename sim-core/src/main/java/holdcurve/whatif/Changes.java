@@ -78,10 +78,7 @@ public final class Changes {
     if (unit == Unit.FLAG) {
       return value == 0 ? "no" : "yes";
     }
-    return String.format(Locale.ROOT, "%.4g %s", unit.fromSi(value), unit.symbol())
-        .replaceAll("(\\.\\d*?)0+ ", "$1 ")
-        .replace(". ", " ")
-        .strip();
+    return (Plain.number(unit.fromSi(value)) + " " + unit.symbol()).strip();
   }
 
   /** Another kind of hose in the same length and bore. */

@@ -9,6 +9,7 @@ import holdcurve.fluid.Fluids;
 import holdcurve.whatif.Change;
 import holdcurve.whatif.ChangeWords;
 import holdcurve.whatif.Changes;
+import holdcurve.whatif.Plain;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -83,8 +84,7 @@ final class ChangeOptions {
   private static Change added(Circuit circuit, FaultCatalogue catalogue, String words) {
     FaultChoice.Choice choice = FaultChoice.choose(circuit, catalogue, words);
     Unit unit = choice.fault().parameters().get(0).unit();
-    String size =
-        String.format(Locale.ROOT, "%.3g %s", unit.fromSi(choice.values()[0]), unit.symbol());
+    String size = Plain.number(unit.fromSi(choice.values()[0])) + " " + unit.symbol();
     return Changes.add(
         "added: " + choice.fault().name().toLowerCase(Locale.ROOT) + " (" + size.strip() + ")",
         choice::apply);

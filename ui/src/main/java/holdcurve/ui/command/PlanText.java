@@ -7,12 +7,14 @@ import holdcurve.plan.Plan;
 import holdcurve.plan.PlannedTest;
 import holdcurve.plan.Procedure;
 import java.io.PrintWriter;
-import java.util.List;
 import java.util.Locale;
 
 /** A plan as text for a terminal, 80 columns wide. */
 final class PlanText {
   private static final double WORTH_NAMING = 0.05;
+
+  /** Below this no test is worth its time [bit]. */
+  private static final double WORTH_DOING = 0.1;
 
   private final PrintWriter out;
 
@@ -31,9 +33,12 @@ final class PlanText {
     out.println("  Worth, bits    Minutes  Test");
     plan.tests().forEach(this::line);
     out.println();
-    List<PlannedTest> detailed =
-        all ? plan.tests() : plan.tests().subList(0, Math.min(1, plan.tests().size()));
-    detailed.forEach(this::detail);
+    boolean worth = plan.tests().get(0).information().bits() >= WORTH_DOING;
+    if (!worth) {
+      out.println("None of them would tell much more.");
+      out.println();
+    }
+    plan.tests().stream().limit(all ? plan.tests().size() : worth ? 1 : 0).forEach(this::detail);
     plan.notes().forEach(note -> Wrapped.print(out, "  - ", note));
   }
 
