@@ -71,8 +71,8 @@ record RegulatorElement(
   private static final double LONGEST = 3;
 
   /**
-   * A valve that shuts within a millibar can lie between two stages of a step of half a minute: one
-   * hold in fifty then came out 2 to 8 mbar wrong, and its slopes by a tenth to a half.
+   * A valve that shuts within a millibar can lie between two stages of a step of half a minute: of
+   * 304 holds over all faults one then came out 8 mbar wrong, and others had slopes off by a tenth.
    */
   @Override
   public boolean jumpsOver(double[] before, double[] after) {
