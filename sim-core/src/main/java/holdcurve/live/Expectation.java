@@ -1,6 +1,7 @@
 package holdcurve.live;
 
 import holdcurve.infer.HoldCurve;
+import java.util.Arrays;
 
 /**
  * What a sound circuit would show from a first reading on.
@@ -40,12 +41,12 @@ public record Expectation(HoldCurve band, double[] leastLeak, double margin) {
     if (time <= times[0]) {
       return values[0];
     }
-    for (int k = 1; k <= last; k++) {
-      if (time <= times[k]) {
-        double share = (time - times[k - 1]) / (times[k] - times[k - 1]);
-        return values[k - 1] + share * (values[k] - values[k - 1]);
-      }
+    if (time >= times[last]) {
+      return values[last];
     }
-    return values[last];
+    int found = Arrays.binarySearch(times, time);
+    int k = found < 0 ? -found - 1 : found;
+    double share = (time - times[k - 1]) / (times[k] - times[k - 1]);
+    return values[k - 1] + share * (values[k] - values[k - 1]);
   }
 }

@@ -30,6 +30,7 @@ import holdcurve.ui.window.whatif.WhatIfPage;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Random;
+import java.util.function.DoubleSupplier;
 import java.util.function.Function;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.geometry.Rectangle2D;
@@ -69,7 +70,16 @@ public final class HoldcurveWindow {
 
   /** Likewise, with everything else of a desk. */
   static void fill(Stage stage, Desk desk) {
-    WindowView view = new WindowView(desk, pages(desk), stage::close);
+    fill(stage, desk, () -> System.nanoTime() / 1e9);
+  }
+
+  /**
+   * Likewise, with a clock for the stopwatch.
+   *
+   * @param clock any steady clock [s]
+   */
+  static void fill(Stage stage, Desk desk, DoubleSupplier clock) {
+    WindowView view = new WindowView(desk, pages(desk, clock), stage::close);
     Rectangle2D screen = Screen.getPrimary().getVisualBounds();
     Scene scene =
         new Scene(
@@ -85,10 +95,10 @@ public final class HoldcurveWindow {
   }
 
   /** In the order of the work. */
-  private static List<Page> pages(Desk desk) {
+  private static List<Page> pages(Desk desk, DoubleSupplier clock) {
     return List.of(
         new CircuitPage(new CircuitModel(desk.jobs(), desk.faults())),
-        new HoldTestsPage(desk, new HoldTestsModel(desk.jobs())),
+        new HoldTestsPage(desk, new HoldTestsModel(desk.jobs(), clock, LocalDate::now)),
         new SuspectsPage(new SuspectsModel(desk.jobs()), new NextTestModel(desk.jobs())),
         new BenchSheetPage(new BenchSheetModel(desk.jobs(), LocalDate::now), desk),
         new WhatIfPage(new WhatIfModel(desk.jobs())),

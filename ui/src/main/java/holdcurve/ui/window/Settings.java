@@ -52,7 +52,7 @@ final class Settings {
       try (Reader in = Files.newBufferedReader(file)) {
         kept.load(in);
       } catch (IOException | IllegalArgumentException e) {
-        LOG.log(Level.WARNING, "settings in " + file + " can't be read", e);
+        LOG.log(Level.INFO, "settings in " + file + " can't be read: " + e.getMessage());
       }
     }
     return kept;

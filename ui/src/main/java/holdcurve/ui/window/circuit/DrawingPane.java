@@ -3,6 +3,7 @@ package holdcurve.ui.window.circuit;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Group;
+import javafx.scene.control.Label;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Pane;
 import javafx.scene.shape.Line;
@@ -24,6 +25,7 @@ final class DrawingPane extends Pane {
     paper.getTransforms().add(scale);
     paper.setManaged(false);
     getChildren().add(paper);
+    getChildren().add(legend());
     setMinSize(200, 160);
     addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     model.drawingProperty().addListener((property, before, now) -> draw());
@@ -31,6 +33,14 @@ final class DrawingPane extends Pane {
     model.chosenProperty().addListener((property, before, now) -> mark());
     model.litProperty().addListener((property, before, now) -> mark());
     draw();
+  }
+
+  private static Label legend() {
+    Label legend = new Label("a clamp can be set here", Symbols.clampPoint());
+    legend.getStyleClass().addAll("hc-muted", "hc-small");
+    legend.setGraphicTextGap(8);
+    legend.relocate(14, 8);
+    return legend;
   }
 
   private void draw() {
@@ -104,6 +114,7 @@ final class DrawingPane extends Pane {
 
   @Override
   protected void layoutChildren() {
+    super.layoutChildren();
     Drawing drawing = model.drawingProperty().get();
     if (drawing != null) {
       double fit =

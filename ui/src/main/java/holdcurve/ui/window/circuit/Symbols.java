@@ -109,12 +109,17 @@ final class Symbols {
             solid(new Circle(-36, 0, 3)),
             solid(new Circle(36, 0, 3)));
     if (part.is(Hose.CLAMPABLE)) {
-      Group clamp =
-          group(solid(new Polygon(-6, -2, 6, -2, 0, 12)), solid(new Polygon(-6, 35, 6, 35, 0, 21)));
-      clamp.getStyleClass().add("hc-clamp-point");
-      hose.getChildren().add(clamp);
+      hose.getChildren().add(clampPoint());
     }
     return hose;
+  }
+
+  /** Two jaws about the middle of a hose. */
+  static Group clampPoint() {
+    Group clamp =
+        group(solid(new Polygon(-6, -2, 6, -2, 0, 12)), solid(new Polygon(-6, 35, 6, 35, 0, 21)));
+    clamp.getStyleClass().add("hc-clamp-point");
+    return clamp;
   }
 
   private static Group filter() {

@@ -69,6 +69,8 @@ public final class HoldTestsModel {
   private final BooleanProperty clampsOn = new SimpleBooleanProperty();
   private final StringProperty hint = new SimpleStringProperty("");
 
+  private GaugeLog shownLog;
+  private List<Reading> hold = List.of();
   private Expectation expectation;
   private Question asked;
   private WorkModel.Item asking;
@@ -84,16 +86,11 @@ public final class HoldTestsModel {
       Reading first,
       double span) {}
 
-  /** With the clock and the calendar of this computer. */
-  public HoldTestsModel(OpenJobModel jobs) {
-    this(jobs, () -> System.nanoTime() / 1e9, LocalDate::now);
-  }
-
   /**
    * @param clock any steady clock [s]
    * @param today the date of holds begun now
    */
-  HoldTestsModel(OpenJobModel jobs, DoubleSupplier clock, Supplier<LocalDate> today) {
+  public HoldTestsModel(OpenJobModel jobs, DoubleSupplier clock, Supplier<LocalDate> today) {
     this.jobs = jobs;
     this.watch = new Stopwatch(clock);
     this.today = today;
@@ -123,13 +120,16 @@ public final class HoldTestsModel {
   private void show() {
     HoldTest now = test.get();
     if (now == null) {
+      shownLog = null;
       readings.clear();
       plot.set(null);
       judgement.set(null);
       return;
     }
-    List<Reading> all = now.log().fromPumpStop().readings();
-    if (!readings.equals(all)) {
+    if (now.log() != shownLog) {
+      shownLog = now.log();
+      List<Reading> all = shownLog.fromPumpStop().readings();
+      hold = all.stream().dropWhile(reading -> reading.time() < 0).toList();
       readings.setAll(all);
       correcting.set(null);
     }
@@ -147,21 +147,20 @@ public final class HoldTestsModel {
     Judgement said =
         expectation == null
             ? new Judgement(Judgement.Kind.EARLY, Double.POSITIVE_INFINITY)
-            : Judgement.of(expectation, now.log().hold());
+            : Judgement.of(expectation, hold);
     judgement.set(JudgementWords.of(said, expectation));
   }
 
   private double span(HoldTest now) {
     double read = now.log().holdSpan();
-    boolean done = !watch.runningProperty().get() && now.log().hold().size() > 2;
+    boolean done = !watch.runningProperty().get() && hold.size() > 2;
     return done ? read : Math.max(USUAL_SPAN, USUAL_SPAN / 2 * Math.ceil(read / (USUAL_SPAN / 2)));
   }
 
   /** Asks in the background what a sound circuit would show, where that isn't known yet. */
   private void ask(HoldTest now) {
     Job job = jobs.jobProperty().get();
-    Optional<Reading> first =
-        now.log().hold().stream().filter(reading -> !reading.doubtful()).findFirst();
+    Optional<Reading> first = hold.stream().filter(reading -> !reading.doubtful()).findFirst();
     Question question =
         first
             .map(

@@ -20,13 +20,14 @@ import javafx.util.Callback;
 /** The readings taken so far, and what can be done with one. */
 final class ReadingList extends VBox {
   private final HoldTestsModel model;
-  private final TableView<Reading> table =
-      new TableView<>(javafx.collections.FXCollections.observableArrayList());
+  private final TableView<Reading> table = new TableView<>();
+  private int filled;
 
   ReadingList(HoldTestsModel model) {
     this.model = model;
     getStyleClass().add("hc-readings");
     table.setId("readings");
+    table.setItems(model.readings());
     table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
     table.setPlaceholder(placeholder());
     column("Time", 80, reading -> Entry.clock(reading.time()));
@@ -59,8 +60,8 @@ final class ReadingList extends VBox {
 
   private void fill() {
     int before = table.getSelectionModel().getSelectedIndex();
-    boolean grown = model.readings().size() > table.getItems().size();
-    table.getItems().setAll(model.readings());
+    boolean grown = model.readings().size() > filled;
+    filled = model.readings().size();
     int last = model.readings().size() - 1;
     if (last >= 0) {
       int row = grown || before < 0 ? last : Math.min(before, last);

@@ -1,5 +1,6 @@
 package holdcurve.ui.window.plot;
 
+import java.util.ArrayList;
 import java.util.List;
 import javafx.collections.FXCollections;
 import javafx.scene.Node;
@@ -9,6 +10,7 @@ import javafx.scene.shape.Line;
 import javafx.scene.shape.LineTo;
 import javafx.scene.shape.MoveTo;
 import javafx.scene.shape.Path;
+import javafx.scene.shape.PathElement;
 import javafx.scene.text.Text;
 
 /**
@@ -118,39 +120,52 @@ public final class HoldChart extends XYChart<Number, Number> {
     if (plot == null) {
       return;
     }
-    boolean crowd = plot.marks().size() > CROWD;
-    for (HoldPlot.Mark mark : plot.marks()) {
-      double x = time.getDisplayPosition(mark.time());
-      double y = pressure.getDisplayPosition(mark.pressure());
-      if (mark.doubtful()) {
-        Marks.diamond(doubtful, x, y);
-      } else if (crowd) {
-        Marks.dot(measured, x, y);
-      } else {
-        Marks.disc(measured, x, y);
-      }
-    }
+    layoutMarks();
     plot.curve().filter(curve -> curve.time().length > 0).ifPresent(this::layoutCurve);
     plot.clampsOn().ifPresent(this::layoutClamps);
     laidOut.run();
   }
 
-  private void layoutCurve(HoldPlot.Curve curve) {
-    int last = curve.time().length - 1;
-    for (int i = 0; i <= last; i++) {
-      go(expected, curve.time()[i], curve.middle()[i]);
-      go(band, curve.time()[i], curve.low()[i]);
+  /** Each path gets its elements at once: it works out its bounds anew after every change. */
+  private void layoutMarks() {
+    List<PathElement> sure = new ArrayList<>();
+    List<PathElement> unsure = new ArrayList<>();
+    boolean crowd = plot.marks().size() > CROWD;
+    for (HoldPlot.Mark mark : plot.marks()) {
+      double x = time.getDisplayPosition(mark.time());
+      double y = pressure.getDisplayPosition(mark.pressure());
+      if (mark.doubtful()) {
+        Marks.diamond(unsure, x, y);
+      } else if (crowd) {
+        Marks.dot(sure, x, y);
+      } else {
+        Marks.disc(sure, x, y);
+      }
     }
-    for (int i = last; i >= 0; i--) {
-      go(band, curve.time()[i], curve.high()[i]);
-    }
-    band.getElements().add(new ClosePath());
+    measured.getElements().setAll(sure);
+    doubtful.getElements().setAll(unsure);
   }
 
-  private void go(Path path, double when, double value) {
+  private void layoutCurve(HoldPlot.Curve curve) {
+    List<PathElement> middle = new ArrayList<>();
+    List<PathElement> outline = new ArrayList<>();
+    int last = curve.time().length - 1;
+    for (int i = 0; i <= last; i++) {
+      go(middle, curve.time()[i], curve.middle()[i]);
+      go(outline, curve.time()[i], curve.low()[i]);
+    }
+    for (int i = last; i >= 0; i--) {
+      go(outline, curve.time()[i], curve.high()[i]);
+    }
+    outline.add(new ClosePath());
+    expected.getElements().setAll(middle);
+    band.getElements().setAll(outline);
+  }
+
+  private void go(List<PathElement> path, double when, double value) {
     double x = time.getDisplayPosition(when);
     double y = pressure.getDisplayPosition(value);
-    path.getElements().add(path.getElements().isEmpty() ? new MoveTo(x, y) : new LineTo(x, y));
+    path.add(path.isEmpty() ? new MoveTo(x, y) : new LineTo(x, y));
   }
 
   private void layoutClamps(double when) {

@@ -86,16 +86,17 @@ public record HoldPlot(
   public static HoldPlot of(HoldTest test, Wish wish) {
     double span = Math.max(test.log().holdSpan(), wish.span());
     TimeAxis axis = TimeAxis.of(span);
-    List<Reading> hold = test.log().hold();
-    List<Reading> before = test.log().buildUp();
-    List<Reading> shown = wish.buildUp() ? test.log().fromPumpStop().readings() : hold;
-    List<Mark> marks = marks(shown, axis, wish.unit());
+    double stop = test.log().pumpStop();
+    List<Reading> all = test.log().readings();
+    int before = (int) all.stream().takeWhile(reading -> reading.time() < stop).count();
+    List<Reading> shown = wish.buildUp() ? all : all.subList(before, all.size());
+    List<Mark> marks = marks(shown, stop, axis, wish.unit());
     Optional<Curve> curve = wish.chosen().map(chosen -> curve(chosen, axis, wish.unit()));
     boolean clamped = !test.clamped().isEmpty();
-    double first = shown.isEmpty() ? 0 : Math.min(0, shown.get(0).time());
+    double first = shown.isEmpty() ? 0 : Math.min(0, shown.get(0).time() - stop);
     return new HoldPlot(
         test.id(),
-        PlotWords.caption(test),
+        PlotWords.caption(test, all.size() - before),
         clamped,
         axis,
         Scale.around(axis.in(first), axis.in(span), TIME_MARGIN, 0),
@@ -109,14 +110,16 @@ public record HoldPlot(
         PlotWords.legend(shown.size(), marks.size()),
         curve,
         clamped ? OptionalDouble.of(axis.in(test.clampTime())) : OptionalDouble.empty(),
-        before.size());
+        before);
   }
 
-  private static List<Mark> marks(List<Reading> readings, TimeAxis axis, PressureUnit unit) {
+  /** Only what is kept is looked at closely: a logger's log is long. */
+  private static List<Mark> marks(
+      List<Reading> readings, double stop, TimeAxis axis, PressureUnit unit) {
     double[] pressures = readings.stream().mapToDouble(Reading::pressure).toArray();
     return Arrays.stream(Thinning.keep(pressures, MOST_MARKS))
         .mapToObj(readings::get)
-        .map(r -> new Mark(axis.in(r.time()), unit.fromPascal(r.pressure()), r.doubtful()))
+        .map(r -> new Mark(axis.in(r.time() - stop), unit.fromPascal(r.pressure()), r.doubtful()))
         .toList();
   }
 

@@ -1,10 +1,12 @@
 package holdcurve.ui.window.plot;
 
+import java.util.List;
 import javafx.scene.shape.ArcTo;
 import javafx.scene.shape.ClosePath;
 import javafx.scene.shape.LineTo;
 import javafx.scene.shape.MoveTo;
 import javafx.scene.shape.Path;
+import javafx.scene.shape.PathElement;
 
 /** Shapes of readings in a plot. */
 public final class Marks {
@@ -15,35 +17,35 @@ public final class Marks {
   private Marks() {}
 
   /** Adds a disc around a point. */
-  public static void disc(Path path, double x, double y) {
-    path.getElements()
-        .addAll(
+  public static void disc(List<PathElement> path, double x, double y) {
+    path.addAll(
+        List.of(
             new MoveTo(x - RADIUS, y),
             new ArcTo(RADIUS, RADIUS, 0, x + RADIUS, y, false, true),
             new ArcTo(RADIUS, RADIUS, 0, x - RADIUS, y, false, true),
-            new ClosePath());
+            new ClosePath()));
   }
 
   /** Adds a small square around a point, quick to draw. */
-  public static void dot(Path path, double x, double y) {
-    path.getElements()
-        .addAll(
+  public static void dot(List<PathElement> path, double x, double y) {
+    path.addAll(
+        List.of(
             new MoveTo(x - DOT, y - DOT),
             new LineTo(x + DOT, y - DOT),
             new LineTo(x + DOT, y + DOT),
             new LineTo(x - DOT, y + DOT),
-            new ClosePath());
+            new ClosePath()));
   }
 
   /** Adds a square that stands on a corner. */
-  public static void diamond(Path path, double x, double y) {
-    path.getElements()
-        .addAll(
+  public static void diamond(List<PathElement> path, double x, double y) {
+    path.addAll(
+        List.of(
             new MoveTo(x - HALF_DIAGONAL, y),
             new LineTo(x, y - HALF_DIAGONAL),
             new LineTo(x + HALF_DIAGONAL, y),
             new LineTo(x, y + HALF_DIAGONAL),
-            new ClosePath());
+            new ClosePath()));
   }
 
   /** A single mark, for a legend. */
@@ -51,9 +53,9 @@ public final class Marks {
     Path path = new Path();
     path.getStyleClass().add(doubtful ? "hc-doubtful" : "hc-measured");
     if (doubtful) {
-      diamond(path, HALF_DIAGONAL, HALF_DIAGONAL);
+      diamond(path.getElements(), HALF_DIAGONAL, HALF_DIAGONAL);
     } else {
-      disc(path, RADIUS, RADIUS);
+      disc(path.getElements(), RADIUS, RADIUS);
     }
     return path;
   }

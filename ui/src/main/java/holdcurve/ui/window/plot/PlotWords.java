@@ -25,14 +25,18 @@ final class PlotWords {
         : String.format(Locale.ROOT, "%.0f min", seconds / 60);
   }
 
-  /** How a test was done. */
-  static String caption(HoldTest test) {
+  /**
+   * How a test was done.
+   *
+   * @param readings after the pump stop
+   */
+  static String caption(HoldTest test, int readings) {
     List<String> words = new ArrayList<>();
     words.add(
         test.clamped().isEmpty()
             ? "No clamps"
             : "Clamped: " + String.join(", ", test.clamped().stream().sorted().toList()));
-    words.add(test.log().hold().size() + " readings in " + duration(test.log().holdSpan()));
+    words.add(readings + " readings in " + duration(test.log().holdSpan()));
     test.fuelTemperature()
         .ifPresent(t -> words.add(String.format(Locale.ROOT, "fuel %.0f °C", t - 273.15)));
     if (!test.date().isEmpty()) {

@@ -1,0 +1,208 @@
+package holdcurve.ui.window.holdtests;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import holdcurve.file.JobReader;
+import holdcurve.finding.DropCount;
+import holdcurve.finding.JointLook;
+import holdcurve.log.PressureUnit;
+import holdcurve.log.Reading;
+import holdcurve.ui.window.HandMadeRanking;
+import holdcurve.ui.window.Jobs;
+import holdcurve.ui.window.job.CircuitTemplates;
+import holdcurve.ui.window.job.JobEdits;
+import holdcurve.ui.window.job.OpenJobModel;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** The page without a screen. */
+class HoldTestsModelTest {
+  private final OpenJobModel jobs =
+      new OpenJobModel(JobReader::read, HandMadeRanking::new, Runnable::run, Runnable::run);
+  private double now = 1000;
+  private final HoldTestsModel model =
+      new HoldTestsModel(jobs, () -> now, () -> LocalDate.of(2026, 4, 11));
+
+  @BeforeEach
+  void begin() {
+    jobs.begin(
+        JobEdits.blank("New", CircuitTemplates.circuit(CircuitTemplates.all().get(0))), null);
+  }
+
+  private void at(double seconds, String typed) {
+    now = 1000 + seconds;
+    model.typing();
+    now += 4;
+    assertTrue(model.enter(typed), model.hintProperty().get());
+  }
+
+  @Test
+  void aReadingBelongsToTheMomentItsFirstDigitIsTyped() {
+    model.mark();
+    at(0.3, "2.12");
+    at(30, "1.98");
+    now = 1060;
+    model.mark();
+    at(63, "1.94?");
+    assertEquals(
+        List.of(
+            Reading.of(0.3, 2.12e5),
+            Reading.of(30, 1.98e5),
+            new Reading(60, 1.94e5, Double.NaN, java.util.Optional.empty(), true)),
+        model.readings());
+    assertEquals("2026-04-11", model.testProperty().get().date());
+  }
+
+  @Test
+  void withoutTheWatchATimeIsNeeded() {
+    assertFalse(model.enter("1.85"));
+    assertTrue(model.hintProperty().get().contains("When was that?"));
+    assertTrue(model.enter("1:30 1.85"));
+    assertFalse(model.enter("nonsense"));
+    assertEquals(List.of(Reading.of(90, 1.85e5)), model.readings());
+  }
+
+  @Test
+  void aSecondStartIsASecondHold() {
+    model.clamp("feed-hose", true);
+    model.mark();
+    at(1, "2.1");
+    model.finish();
+    model.mark();
+    assertEquals(List.of("as it stands", "as it stands 2"), model.testIds());
+    assertEquals(Set.of("feed-hose"), model.testProperty().get().clamped());
+    now += 7;
+    model.clampsAreOn();
+    assertEquals(7, model.testProperty().get().clampTime());
+    assertTrue(model.readings().isEmpty());
+  }
+
+  @Test
+  void readingsAreCorrectedMarkedAndDeleted() {
+    model.enter("0 2.1");
+    model.enter("30 1.89");
+    model.enter("60 1.8");
+    model.startCorrecting(model.readings().get(1));
+    assertEquals("0:30 1.89", model.typed(model.readings().get(1)));
+    assertTrue(model.enter("0:31 1.98"));
+    assertEquals(Reading.of(31, 1.98e5), model.readings().get(1));
+    model.toggleDoubt(model.readings().get(2));
+    assertTrue(model.readings().get(2).doubtful());
+    model.delete(model.readings().get(0));
+    assertEquals(2, model.readings().size());
+    jobs.undo();
+    jobs.undo();
+    jobs.undo();
+    assertEquals(Reading.of(30, 1.89e5), model.readings().get(1));
+  }
+
+  @Test
+  void theMarkOfThePumpStopMovesAllReadings() {
+    List.of("0 0.5", "10 2.1", "40 1.9", "70 1.8").forEach(model::enter);
+    model.movePumpStop(10);
+    assertEquals(-10, model.readings().get(0).time());
+    assertEquals(3, model.testProperty().get().log().hold().size());
+    assertEquals(1, model.plotProperty().get().buildUp());
+    assertEquals(3, model.plotProperty().get().marks().size());
+    model.showBuildUpProperty().set(true);
+    assertEquals(4, model.plotProperty().get().marks().size());
+    model.enter("1:30 1.7");
+    assertEquals(90, model.readings().get(4).time());
+  }
+
+  @Test
+  void aPastedTableIsLookedAtBeforeItIsTaken() {
+    model.paste("t [mm:ss];p [kPa]\n0:00;212\n0:30;198,5\n1:00;194\n2:00;190\n");
+    Preview preview = model.previewProperty().get();
+    assertTrue(preview.understood().contains("Pressures in kPa."), preview::toString);
+    assertEquals("0:30   1.99 bar", preview.sample(model.pressures()).get(1));
+    assertTrue(model.readings().isEmpty());
+    model.takePreview();
+    assertEquals(4, model.readings().size());
+    assertNull(model.previewProperty().get());
+    model.paste("this is no table");
+    assertNull(model.previewProperty().get());
+    assertFalse(jobs.problemProperty().get().isEmpty());
+  }
+
+  @Test
+  void whatCanBeSaidGrowsWithTheReadings() {
+    assertEquals("Too early to say", model.judgementProperty().get().word());
+    List.of("0 2.12", "30 1.98", "60 1.94").forEach(model::enter);
+    assertEquals("Too early to say", model.judgementProperty().get().word());
+    assertTrue(model.plotProperty().get().curve().isPresent());
+    List.of("2:00 1.9", "5:00 1.8", "9:00 1.66").forEach(model::enter);
+    assertEquals("Sound so far", model.judgementProperty().get().word());
+    List.of("9:30 0.8", "10:00 0.7").forEach(model::enter);
+    assertEquals("Leaking", model.judgementProperty().get().word());
+  }
+
+  @Test
+  void pressuresAreTypedAndShownInTheUnitChosen() {
+    jobs.pressures().unitProperty().set(PressureUnit.PSI);
+    model.enter("0 29");
+    assertEquals(29 * 6894.757, model.readings().get(0).pressure(), 1e-6);
+    assertEquals(PressureUnit.PSI, model.plotProperty().get().unit());
+    assertEquals(29, model.plotProperty().get().marks().get(0).pressure(), 1e-9);
+  }
+
+  @Test
+  void findingsAreNotedFromWhatWasTyped() {
+    model.add(FindingForm.WET.finding("feed-hose", List.of(), model.pressures()).orElseThrow());
+    model.add(
+        FindingForm.DROPS.finding("injectors", List.of("3", "5"), model.pressures()).orElseThrow());
+    assertEquals(
+        List.of(JointLook.of("feed-hose", true), DropCount.ofAll("injectors", 3, 300)),
+        jobs.jobProperty().get().findings());
+    assertTrue(
+        FindingForm.DRAWN_OFF
+            .finding(null, List.of("2", "1.4", "2.0"), model.pressures())
+            .isEmpty(),
+        "the pressure can't rise");
+    model.remove(jobs.jobProperty().get().findings().get(0));
+    assertEquals(1, jobs.jobProperty().get().findings().size());
+  }
+
+  @Test
+  void aHoldIsNamedAndTakenOut() {
+    model.rename("cold");
+    assertEquals(List.of("cold"), model.testIds());
+    assertEquals("cold", model.chosenProperty().get());
+    model.addTest("hold");
+    model.rename("cold");
+    assertEquals(List.of("cold", "hold"), model.testIds());
+    model.removeTest();
+    assertEquals(List.of("cold"), model.testIds());
+    assertTrue(model.temperature("18,5"));
+    assertEquals(291.65, model.testProperty().get().fuelTemperature().getAsDouble(), 1e-9);
+    assertFalse(model.temperature("hot"));
+  }
+
+  @Test
+  void theStepThatIsDueFollowsTheHold() {
+    model.clamp("return-hose", true);
+    assertEquals(HoldSteps.Stage.BEFORE, HoldSteps.stage(model.testProperty().get(), false, false));
+    assertEquals(
+        HoldSteps.Stage.CLAMPING, HoldSteps.stage(model.testProperty().get(), true, false));
+    assertEquals(HoldSteps.Stage.READING, HoldSteps.stage(model.testProperty().get(), true, true));
+    assertTrue(
+        HoldSteps.of(model.testProperty().get()).stream()
+            .anyMatch(step -> step.what().contains("clamp return-hose")));
+  }
+
+  @Test
+  void anotherJobShowsItsOwnHolds() {
+    model.mark();
+    jobs.open(Jobs.TWO_HOLDS);
+    assertFalse(model.watch().runningProperty().get());
+    assertEquals(List.of("return clamped", "no clamps"), model.testIds());
+    assertNotNull(model.plotProperty().get());
+  }
+}

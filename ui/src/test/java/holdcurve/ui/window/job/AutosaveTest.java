@@ -1,0 +1,157 @@
+package holdcurve.ui.window.job;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import holdcurve.file.JobReader;
+import holdcurve.job.GaugeSpec;
+import holdcurve.job.Job;
+import holdcurve.log.Reading;
+import holdcurve.ui.window.HandMadeRanking;
+import holdcurve.ui.window.Jobs;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Whatever ends the window, the job is there at the next start. */
+class AutosaveTest {
+  /** Readings after which the process is killed. */
+  private static final int TYPED = 40;
+
+  @TempDir Path home;
+  @TempDir Path folder;
+
+  private OpenJobModel model(Keeper keeper) {
+    return new OpenJobModel(
+        JobReader::readUnfinished, HandMadeRanking::new, Runnable::run, Runnable::run, keeper);
+  }
+
+  private static Job blank() {
+    return JobEdits.blank("Blank", CircuitTemplates.circuit(CircuitTemplates.all().get(0)));
+  }
+
+  @Test
+  void aKilledProcessLosesAtMostTheLastReading() throws IOException, InterruptedException {
+    Path told = folder.resolve("told");
+    Files.createFile(told);
+    Process process =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-cp",
+                System.getProperty("java.class.path"),
+                TypingProcess.class.getName(),
+                home.toString())
+            .redirectError(ProcessBuilder.Redirect.DISCARD)
+            .redirectOutput(told.toFile())
+            .start();
+    while (process.isAlive() && Files.readAllLines(told).size() < TYPED) {
+      Thread.sleep(5);
+    }
+    process.destroyForcibly().waitFor();
+    int readings = Files.readAllLines(told).size();
+    assertTrue(readings >= TYPED, "the process told of " + readings + " readings only");
+    List<Autosave.Kept> left = Autosave.left(home);
+    assertEquals(1, left.size());
+    assertTrue(left.get(0).readings() >= readings - 1, left.get(0).readings() + " of " + readings);
+    List<Reading> kept = left.get(0).job().tests().get(0).log().readings();
+    assertEquals(Reading.of(TYPED - 2, 2e5 - 10 * (TYPED - 2)), kept.get(TYPED - 2));
+  }
+
+  @Test
+  void whatIsOpenElsewhereIsNotOffered() {
+    try (Autosave open = Autosave.in(home)) {
+      model(open).begin(blank(), null);
+      assertTrue(Autosave.left(home).isEmpty());
+    }
+    assertEquals(1, Autosave.left(home).size());
+  }
+
+  @Test
+  void everyChangeIsKeptAndBroughtBack() {
+    Autosave autosave = Autosave.in(home);
+    OpenJobModel model = model(autosave);
+    model.begin(blank(), null);
+    model.addReading(JobEdits.FIRST_TEST, Reading.of(0, 2e5));
+    model.addReading(JobEdits.FIRST_TEST, Reading.of(30, 1.9e5));
+    model.change("title", job -> JobEdits.titled(job, "Named"));
+    model.addReading(JobEdits.FIRST_TEST, Reading.of(60, 1.8e5));
+    model.undo();
+    model.addReading(JobEdits.FIRST_TEST, Reading.of(61, 1.81e5));
+    Job before = model.jobProperty().get();
+    autosave.close();
+    OpenJobModel next = model(Keeper.NONE);
+    RescueModel rescue = new RescueModel(next, Autosave.left(home));
+    assertEquals(3, rescue.found().get(0).readings());
+    rescue.bringBack(rescue.found().get(0));
+    assertEquals("Named", next.jobProperty().get().title());
+    assertEquals(
+        before.tests().get(0).log().readings(),
+        next.jobProperty().get().tests().get(0).log().readings());
+    assertTrue(next.unsaved().get());
+    assertTrue(Autosave.left(home).isEmpty());
+  }
+
+  @Test
+  void savedWorkLeavesNothingBehind() throws IOException {
+    Path file = home.resolve("saved.job.json");
+    Path kept = Files.createDirectory(home.resolve("kept"));
+    Autosave autosave = Autosave.in(kept);
+    OpenJobModel model = model(autosave);
+    model.begin(blank(), null);
+    model.addReading(JobEdits.FIRST_TEST, Reading.of(0, 2e5));
+    model.saveAs(file);
+    assertFalse(model.unsaved().get());
+    assertEquals(file, model.fileProperty().get());
+    autosave.close();
+    try (Stream<Path> left = Files.list(kept)) {
+      assertEquals(0, left.count());
+    }
+    assertEquals(1, JobReader.readUnfinished(file).tests().get(0).log().readings().size());
+  }
+
+  @Test
+  void aJobOnlyLookedAtLeavesNothingBehind() {
+    Autosave autosave = Autosave.in(home);
+    model(autosave).open(Jobs.TWO_HOLDS);
+    autosave.close();
+    assertTrue(Autosave.left(home).isEmpty());
+  }
+
+  @Test
+  void changesAreTakenBackAndDoneAgain() {
+    OpenJobModel model = model(Keeper.NONE);
+    model.open(Jobs.TWO_HOLDS);
+    Job opened = model.jobProperty().get();
+    assertFalse(model.unsaved().get());
+    model.change("title", job -> JobEdits.titled(job, "Other"));
+    model.change("nothing", job -> job);
+    assertEquals("title", model.undoNameProperty().get());
+    assertTrue(model.unsaved().get());
+    model.undo();
+    assertEquals(opened, model.jobProperty().get());
+    assertFalse(model.unsaved().get());
+    assertEquals("title", model.redoNameProperty().get());
+    model.redo();
+    assertEquals("Other", model.jobProperty().get().title());
+    model.undo();
+    model.change("gauge", job -> JobEdits.withGauge(job, new GaugeSpec(6e5, 0.01, 1e3)));
+    model.redo();
+    assertEquals(opened.title(), model.jobProperty().get().title());
+    assertEquals(opened, model.ranking().rankedProperty().get());
+  }
+
+  @Test
+  void aJobWithoutReadingsIsNotRankedButSaysWhy() {
+    OpenJobModel model = model(Keeper.NONE);
+    model.begin(blank(), null);
+    model.rank();
+    assertNull(model.ranking().resultProperty().get());
+    assertTrue(model.problemProperty().get().contains("three readings"));
+  }
+}
