@@ -76,7 +76,7 @@ class SoundHoldTest {
     HoldTest test = job.tests().get(0);
     Expectation expectation = expect(job, test);
     List<Reading> misread =
-        List.of(Reading.of(0, 2.12e5), Reading.of(120, 1.2e5), Reading.of(240, 1.82e5));
+        List.of(Reading.of(0, 2.12e5), Reading.of(120, 1.2e5), Reading.of(540, 1.68e5));
     assertEquals(Judgement.Kind.SOUND, Judgement.of(expectation, misread).kind());
     List<Reading> warm =
         List.of(Reading.of(0, 2.12e5), Reading.of(120, 2.4e5), Reading.of(240, 2.5e5));
@@ -93,7 +93,7 @@ class SoundHoldTest {
             Reading.of(0, 2.12e5),
             low,
             new Reading(180, 1e5, Double.NaN, Optional.empty(), true),
-            Reading.of(240, 1.82e5));
+            Reading.of(540, 1.68e5));
     assertEquals(Judgement.Kind.SOUND, Judgement.of(expectation, readings).kind());
   }
 
