@@ -30,6 +30,7 @@ final class Latents {
     CLAMP_PLACE(true),
     DAMPER_SIZE(true),
     DAMPER_PRESSURE(true),
+    DAMPER_WIDTH(true),
     LAW_BEND(true),
     GAUGE_OFFSET(false),
     READING_SCALE(false),

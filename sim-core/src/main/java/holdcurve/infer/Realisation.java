@@ -65,6 +65,9 @@ final class Realisation {
     if (circuit.partsOf(Damper.KIND).isEmpty() && circuit.partsOf(Accumulator.KIND).isEmpty()) {
       idle.addAll(List.of(Shared.DAMPER_SIZE, Shared.DAMPER_PRESSURE));
     }
+    if (circuit.partsOf(Damper.KIND).isEmpty()) {
+      idle.add(Shared.DAMPER_WIDTH);
+    }
     if (data.job().tests().stream().allMatch(test -> test.clamped().isEmpty())) {
       idle.addAll(List.of(Shared.CLAMP_PLACE, Shared.SQUEEZE));
     }
@@ -204,7 +207,14 @@ final class Realisation {
       return weeping(part, ColdStartInjector.WEEP, latents.shared(u, Shared.INJECTOR_WEEP));
     }
     if (kind == Damper.KIND) {
-      return damper(part, Damper.STROKE_VOLUME, Damper.CENTRE, DAMPER_CENTRE, u);
+      double spread = part.states(Damper.WIDTH) ? STATED : Damper.WIDTH.spread();
+      double width = Math.exp(spread * latents.shared(u, Shared.DAMPER_WIDTH));
+      return damper(
+          scaled(part, Damper.WIDTH, width),
+          Damper.STROKE_VOLUME,
+          Damper.CENTRE,
+          DAMPER_CENTRE,
+          u);
     }
     if (kind == Accumulator.KIND) {
       return damper(part, Accumulator.GAS, Accumulator.CHARGE, GAS_CHARGE, u);

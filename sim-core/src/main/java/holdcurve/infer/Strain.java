@@ -42,6 +42,8 @@ final class Strain {
         return "a damper that takes up " + much(u);
       case DAMPER_PRESSURE:
         return "a damper that works at " + degree(u) + (u > 0 ? " high" : " low") + " pressure";
+      case DAMPER_WIDTH:
+        return "a damper that works over " + much(u) + " of the pressure";
       case LAW_BEND:
         return "a leak that follows the pressure " + degree(u) + (u > 0 ? " steeply" : " weakly");
       case GAUGE_OFFSET:
