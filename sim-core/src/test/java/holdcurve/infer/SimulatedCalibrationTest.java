@@ -1,0 +1,123 @@
+package holdcurve.infer;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import holdcurve.evidence.Evidence;
+import holdcurve.evidence.EvidenceEstimator;
+import holdcurve.evidence.Mode;
+import holdcurve.evidence.ModeFinder;
+import holdcurve.evidence.Settings;
+import holdcurve.hold.HoldSimulator;
+import holdcurve.infer.Latents.Shared;
+import holdcurve.job.HoldTest;
+import holdcurve.job.Job;
+import holdcurve.log.GaugeLog;
+import holdcurve.log.Reading;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Truths drawn from the priors, readings made by the model from them, and fitted: where each truth
+ * lies among its posterior draws must be spread evenly (Talts et al. 2018, arXiv:1804.06788). The
+ * profile {@code calibrate} makes 250 instead of a few.
+ */
+class SimulatedCalibrationTest {
+  private static final int CASES =
+      Math.max(8, Math.min(250, Integer.getInteger("holdcurve.calibration.cases", 8)));
+
+  private static final int DRAWS = 39;
+  private static final int READINGS = 21;
+  private static final double STEP = 30;
+
+  private static final Settings SAMPLING =
+      Settings.standard().withDraws(100, 1000, 60, 0.1).withTempering(60, 2, 1);
+
+  private final Job template = InventedJob.of();
+
+  private Job job(double[] pressure) {
+    List<Reading> readings = new ArrayList<>();
+    for (int i = 0; i < READINGS; i++) {
+      readings.add(Reading.of(i * STEP, pressure[i]));
+    }
+    HoldTest hold = HoldTest.of("hold", Set.of(), new GaugeLog("drawn", readings, 0));
+    return new Job(
+        "drawn", template.circuit(), template.gauge(), List.of(hold), Map.of(), List.of());
+  }
+
+  /** Readings as the likelihood takes them to come about. */
+  private double[] readings(HypothesisModel model, double[] u, Random random) {
+    double[] times = new double[READINGS];
+    Arrays.setAll(times, i -> i * STEP);
+    double[] read = model.curve(u, 0, times);
+    double[][] shapes = DiscrepancyBasis.at(times, read.clone());
+    double[] weights = new double[shapes[0].length];
+    Arrays.setAll(weights, k -> random.nextGaussian());
+    for (int i = 0; i < READINGS; i++) {
+      double wave = 0;
+      for (int k = 0; k < weights.length; k++) {
+        wave += shapes[i][k] * weights[k];
+      }
+      read[i] +=
+          model.gaugeOffset(u)
+              + model.modelError(u) * wave
+              + model.readingDeviation(u) * random.nextGaussian();
+    }
+    return read;
+  }
+
+  private static List<double[]> draws(HypothesisModel model, long seed) {
+    double[] start = PlainFit.from(model, new double[model.dimension()]);
+    Settings search = Settings.standard().withStarts(List.of(start)).withSeededStarts(0);
+    List<Mode> modes = ModeFinder.find(model, seed, search);
+    MarginalLikelihood marginal = new MarginalLikelihood(model, modes);
+    Evidence evidence = EvidenceEstimator.estimate(marginal, marginal.modes(), seed, SAMPLING);
+    Judged judged = new Judged(model.realisation().hypothesis(), model, marginal, evidence);
+    return PosteriorDraws.of(judged, seed, DRAWS);
+  }
+
+  @Test
+  void truthsLieEvenlyAmongTheirDraws() {
+    HypothesisModel planned = InventedJob.model(job(new double[READINGS]), new HoldSimulator());
+    Latents latents = planned.realisation().latents();
+    int[] watched = {
+      latents.parameterIndex(0),
+      Shared.COMPLIANCE.ordinal(),
+      Shared.CREEP.ordinal(),
+      latents.commonCount() + 1
+    };
+    String[] names = {"leak size", "compliance", "creep", "fuel warmth"};
+    double[][] place = new double[watched.length][CASES];
+    for (int n = 0; n < CASES; n++) {
+      Random random = new Random(100 + n);
+      double[] truth = new double[planned.dimension()];
+      Arrays.setAll(truth, j -> random.nextGaussian());
+      Job job = job(readings(planned, truth, random));
+      List<double[]> draws = draws(InventedJob.model(job, new HoldSimulator()), n);
+      for (int k = 0; k < watched.length; k++) {
+        int j = watched[k];
+        long below = draws.stream().filter(u -> u[j] < truth[j]).count();
+        place[k][n] = (below + random.nextDouble()) / (draws.size() + 1);
+      }
+    }
+    UniformBand band = new UniformBand(CASES);
+    for (int k = 0; k < watched.length; k++) {
+      double level = band.levelOf(place[k]);
+      System.out.printf(
+          "%s: %d truths, level %.4f, band at %.4f, mean place %.3f%n",
+          names[k], CASES, level, band.level, Arrays.stream(place[k]).average().orElse(0));
+      assertTrue(band.holds(place[k]), names[k] + " " + Arrays.toString(place[k]));
+    }
+  }
+
+  /** 0.00642 for 50 values in 50 places, by simulation after the paper; ours is one too. */
+  @Test
+  void theBandIsAsWideAsPublished() {
+    assertEquals(0.0064, new UniformBand(50).level, 0.0012);
+  }
+}
