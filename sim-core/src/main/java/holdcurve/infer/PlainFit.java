@@ -12,9 +12,7 @@ import java.util.List;
  * a search that may widen the model's error from the start can do that instead of fitting.
  */
 final class PlainFit implements ResidualLikelihood {
-  private static final int[] HELD = {
-    Shared.READING_SCALE.ordinal(), Shared.MODEL_ERROR.ordinal()
-  };
+  private static final int[] HELD = {Shared.READING_SCALE.ordinal(), Shared.MODEL_ERROR.ordinal()};
   private static final double[] AT = {3, -4};
 
   /** A start need not be a mode [nat]. */

@@ -210,11 +210,7 @@ final class Realisation {
       double spread = part.states(Damper.WIDTH) ? STATED : Damper.WIDTH.spread();
       double width = Math.exp(spread * latents.shared(u, Shared.DAMPER_WIDTH));
       return damper(
-          scaled(part, Damper.WIDTH, width),
-          Damper.STROKE_VOLUME,
-          Damper.CENTRE,
-          DAMPER_CENTRE,
-          u);
+          scaled(part, Damper.WIDTH, width), Damper.STROKE_VOLUME, Damper.CENTRE, DAMPER_CENTRE, u);
     }
     if (kind == Accumulator.KIND) {
       return damper(part, Accumulator.GAS, Accumulator.CHARGE, GAS_CHARGE, u);

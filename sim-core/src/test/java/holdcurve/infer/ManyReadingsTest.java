@@ -20,8 +20,8 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /**
- * A curve that no hypothesis gives exactly, read fifty times or five thousand times: the hundredfold
- * readings must not make the answer a hundred times surer.
+ * A curve that no hypothesis gives exactly, read fifty times or five thousand times: the
+ * hundredfold readings must not make the answer a hundred times surer.
  */
 class ManyReadingsTest {
   private static final double SPAN = 600;
