@@ -68,9 +68,7 @@ final class Judge {
 
   private Optional<Fitted> fit(Hypothesis hypothesis) {
     HypothesisModel model = new HypothesisModel(data, hypothesis, unknowns);
-    Watched watched = new Watched(model, workers.progress());
-    double[] start = PlainFit.from(watched, SizeStart.of(model, data));
-    return fit(hypothesis, model, start, Double.NEGATIVE_INFINITY);
+    return fit(hypothesis, model, SizeStart.of(model, data), Double.NEGATIVE_INFINITY);
   }
 
   private Optional<Fitted> fit(

@@ -46,8 +46,4 @@ final class UniformBand {
     }
     return worst;
   }
-
-  boolean holds(double[] values) {
-    return levelOf(values) >= level;
-  }
 }
