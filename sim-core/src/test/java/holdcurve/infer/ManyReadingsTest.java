@@ -72,7 +72,6 @@ class ManyReadingsTest {
     Ranking few = ranked(50);
     Ranking many = ranked(5000);
     String both = odds(few) + " and " + odds(many) + ", " + width(few) + " and " + width(many);
-    System.out.println(both);
     assertEquals(odds(few), odds(many), 1.5, both);
     assertTrue(width(many) > 0.6 * width(few) && width(many) < 1.3 * width(few), both);
   }
