@@ -117,7 +117,12 @@ class BenchSheetWindowTest {
   void aSheetIsTypedAndJudged() throws Exception {
     assertTrue(says("Type what the bench showed"), words()::toString);
     picture("bench-sheet-empty", 1280, 720);
-    run(() -> stage.getScene().lookup("#bench-before-1").requestFocus());
+    run(
+        () -> {
+          stage.toFront();
+          stage.requestFocus();
+          stage.getScene().lookup("#bench-before-1").requestFocus();
+        });
     for (String flow : List.of("180", "181", "150", "179", "182", "180")) {
       robot.write(flow);
       for (int i = 0; i < 7; i++) {
