@@ -138,7 +138,7 @@ class BadInputTest {
     says(
         rank(),
         "/car.job.json, tests[0].log: '../../../log.csv' leads out of the folder of this file; keep"
-            + " the file beside the job or in a folder beside it.");
+            + " the file beside it or in a folder beside it.");
   }
 
   @Test

@@ -58,6 +58,7 @@ class BenchSheetWindowTest {
   @BeforeEach
   void openWindow() throws Exception {
     FxToolkit.registerPrimaryStage();
+    FxToolkit.cleanupStages();
     run(
         () -> {
           model =

@@ -63,6 +63,7 @@ class BlankToRankingTest {
   @BeforeEach
   void show() throws Exception {
     FxToolkit.registerPrimaryStage();
+    FxToolkit.cleanupStages();
     FxToolkit.setupFixture(
         () -> {
           stage = new Stage();

@@ -52,6 +52,7 @@ class SnapshotTest {
   @BeforeEach
   void openWindow() throws Exception {
     FxToolkit.registerPrimaryStage();
+    FxToolkit.cleanupStages();
     FxToolkit.setupFixture(
         () -> {
           model = new OpenJobModel(JobReader::read, () -> ranker, Runnable::run, Runnable::run);

@@ -34,6 +34,7 @@ class WhatIfPicturesTest {
   @BeforeEach
   void openWindow() throws Exception {
     FxToolkit.registerPrimaryStage();
+    FxToolkit.cleanupStages();
     FxToolkit.setupFixture(
         () -> {
           model =

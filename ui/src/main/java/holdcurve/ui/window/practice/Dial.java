@@ -30,6 +30,9 @@ final class Dial extends Region {
   /** How fast the needle closes in on its place: assumed [1/s]. */
   private static final double QUICKNESS = 7;
 
+  /** Too little to be seen [Pa]. */
+  private static final double STANDS = 100;
+
   private final DoubleProperty pressure = new SimpleDoubleProperty();
   private final DoubleProperty shown = new SimpleDoubleProperty();
   private final Scale scale = new Scale(1, 1, 0, 0);
@@ -71,6 +74,7 @@ final class Dial extends Region {
             word("bar", MIDDLE + 52, "unit"), word("cl. " + accuracyClass, MIDDLE + 74, "class"));
     face.getChildren().add(needle());
     getChildren().add(face);
+    sceneProperty().addListener((property, before, now) -> setMoving(now != null));
   }
 
   private Arc band(double low, double high) {
@@ -155,16 +159,12 @@ final class Dial extends Region {
   /** Lets the needle move for a while. */
   void swing(double seconds) {
     double gap = pressure.get() - shown.get();
-    shown.set(shown.get() + gap * (1 - Math.exp(-QUICKNESS * seconds)));
+    boolean there = Math.abs(gap) < STANDS;
+    shown.set(there ? pressure.get() : shown.get() + gap * (1 - Math.exp(-QUICKNESS * seconds)));
   }
 
-  /** Puts the needle where pressure sends it, without a swing. */
-  void settle() {
-    shown.set(pressure.get());
-  }
-
-  /** Lets the needle move, or not while nobody sees it. */
-  void setMoving(boolean moving) {
+  /** Nothing moves while nobody sees it. */
+  private void setMoving(boolean moving) {
     if (moving) {
       frames.start();
     } else {

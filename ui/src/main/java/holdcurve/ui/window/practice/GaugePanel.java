@@ -95,9 +95,6 @@ final class GaugePanel extends VBox {
 
   private void begin(Session session) {
     holder.getChildren().clear();
-    if (dial != null) {
-      dial.setMoving(false);
-    }
     if (session == null) {
       return;
     }
@@ -105,7 +102,6 @@ final class GaugePanel extends VBox {
     double set = session.exercise().circuit().partsOf(Regulator.KIND).get(0).value(Regulator.SET);
     String accuracy = String.format(Locale.ROOT, "%.1f", 100 * gauge.accuracyClass());
     dial = new Dial(gauge.range(), accuracy, LOW * set, HIGH * set);
-    dial.setMoving(true);
     holder.getChildren().add(dial);
   }
 

@@ -41,6 +41,7 @@ class WindowViewTest {
   @BeforeEach
   void startScreen() throws Exception {
     FxToolkit.registerPrimaryStage();
+    FxToolkit.cleanupStages();
   }
 
   private void show(int pages) {

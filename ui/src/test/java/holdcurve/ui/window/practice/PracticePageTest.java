@@ -34,6 +34,7 @@ import javafx.scene.control.TitledPane;
 import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
 import javafx.stage.StageStyle;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -60,6 +61,7 @@ class PracticePageTest {
   @BeforeEach
   void openPage() throws Exception {
     FxToolkit.registerPrimaryStage();
+    FxToolkit.cleanupStages();
     OpenJobModel jobs =
         new OpenJobModel(
             JobReader::read,
@@ -94,6 +96,11 @@ class PracticePageTest {
     public Optional<Path> chooseExerciseFolder() {
       return Optional.of(folder);
     }
+  }
+
+  @AfterEach
+  void closePage() throws Exception {
+    run(stage::close);
   }
 
   private static void run(Runnable work) throws Exception {
@@ -215,11 +222,21 @@ class PracticePageTest {
     assertEquals(2e5, dial[0].shown().get(), 1);
   }
 
+  /** Taking a picture of a new size while something moves trips the test's painter. */
+  private void needleStands() throws Exception {
+    Dial dial = (Dial) stage.getScene().lookup(".hc-dial");
+    while (dial != null && dial.shown().get() != dial.pressure().get()) {
+      Thread.sleep(50);
+    }
+    WaitForAsyncUtils.waitForFxEvents();
+  }
+
   private void pictures(String name) throws Exception {
+    needleStands();
     for (Theme theme : Theme.values()) {
       run(() -> looks.themeProperty().set(theme));
-      picture(name + "-" + theme.styleClass(), 1280, 720);
       picture(name + "-" + theme.styleClass(), 1920, 1080);
+      picture(name + "-" + theme.styleClass(), 1280, 720);
     }
   }
 

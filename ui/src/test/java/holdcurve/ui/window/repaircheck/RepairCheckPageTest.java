@@ -56,6 +56,7 @@ class RepairCheckPageTest {
   void show() throws Exception {
     copyScenarios();
     FxToolkit.registerPrimaryStage();
+    FxToolkit.cleanupStages();
     FxToolkit.setupFixture(
         () -> {
           jobs =
