@@ -141,40 +141,39 @@ final class PractiseCommand implements Callable<Integer> {
 
   private static void print(Exercise exercise, Debrief debrief, PrintWriter out) {
     DebriefText text = new DebriefText(exercise, debrief);
-    TextLines lines = new TextLines(out);
-    lines.blank();
-    lines.line("DEBRIEF");
-    text.outcome().forEach(sentence -> lines.wrap("", sentence));
-    table(debrief, lines);
-    text.steps().forEach(sentence -> lines.wrap("  - ", sentence));
-    paragraphs(text.contrast(), lines);
-    paragraphs(text.lesson(), lines);
-    paragraphs(text.score(), lines);
+    out.println();
+    out.println("DEBRIEF");
+    text.outcome().forEach(sentence -> Wrapped.print(out, "", sentence));
+    table(debrief, out);
+    text.steps().forEach(sentence -> Wrapped.print(out, "  - ", sentence));
+    paragraphs(text.contrast(), out);
+    paragraphs(text.lesson(), out);
+    paragraphs(text.score(), out);
     out.flush();
   }
 
-  private static void table(Debrief debrief, TextLines lines) {
-    lines.blank();
+  private static void table(Debrief debrief, PrintWriter out) {
+    out.println();
     if (!debrief.lines().isEmpty()) {
-      lines.line("You and the evidence: per cent given to the right answer.");
+      out.println("You and the evidence: per cent given to the right answer.");
     }
     for (Debrief.Line line : debrief.lines()) {
-      lines.wrap("  ", line.step().words() + ": " + line.came() + ".");
-      lines.line(
+      Wrapped.print(out, "  ", line.step().words() + ": " + line.came() + ".");
+      out.println(
           String.format(
               Locale.ROOT,
               "      you, before %3.0f %%   evidence, after %3.0f %%   told %s",
               100 * line.learner(),
               100 * line.evidence(),
               DebriefText.told(line)));
-      lines.wrap("      points at: ", line.leading());
+      Wrapped.print(out, "      points at: ", line.leading());
     }
   }
 
-  private static void paragraphs(List<String> sentences, TextLines lines) {
+  private static void paragraphs(List<String> sentences, PrintWriter out) {
     if (!sentences.isEmpty()) {
-      lines.blank();
-      sentences.forEach(sentence -> lines.wrap("", sentence));
+      out.println();
+      sentences.forEach(sentence -> Wrapped.print(out, "", sentence));
     }
   }
 

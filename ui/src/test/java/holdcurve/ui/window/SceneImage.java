@@ -1,5 +1,7 @@
 package holdcurve.ui.window;
 
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -8,11 +10,32 @@ import java.nio.file.Path;
 import javafx.scene.Scene;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
+import javafx.stage.Stage;
 import javax.imageio.ImageIO;
+import org.testfx.api.FxToolkit;
+import org.testfx.util.WaitForAsyncUtils;
 
 /** Writes what a scene shows to a PNG file. */
 public final class SceneImage {
   private SceneImage() {}
+
+  /** A picture of a window at a size, which must show something. */
+  static void write(Stage stage, Path file, int width, int height) throws Exception {
+    settled(
+        () -> {
+          stage.setX(0);
+          stage.setY(0);
+          stage.setWidth(width);
+          stage.setHeight(height);
+        });
+    settled(() -> write(stage.getScene(), file));
+    assertTrue(Files.size(file) > 10_000, file + " is nearly empty");
+  }
+
+  private static void settled(Runnable work) throws Exception {
+    FxToolkit.setupFixture(work::run);
+    WaitForAsyncUtils.waitForFxEvents();
+  }
 
   public static void write(Scene scene, Path file) {
     WritableImage image = scene.snapshot(null);

@@ -1,14 +1,13 @@
 package holdcurve.ui.window.circuit;
 
 import holdcurve.infer.Suspect;
+import holdcurve.ui.window.frame.Actions;
 import holdcurve.ui.window.frame.Page;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuItem;
 import javafx.scene.input.KeyCode;
-import javafx.scene.input.KeyCodeCombination;
-import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 
@@ -65,21 +64,18 @@ public final class CircuitPage implements Page {
 
   @Override
   public List<MenuItem> actions() {
-    MenuItem next = action("Next part", KeyCode.PAGE_DOWN, () -> go(1));
-    MenuItem previous = action("Previous part", KeyCode.PAGE_UP, () -> go(-1));
-    return List.of(next, previous, action("Change its values", KeyCode.E, editor::edit));
+    MenuItem next = Actions.of("Next part", Actions.onShortcut(KeyCode.PAGE_DOWN), () -> go(1));
+    MenuItem previous =
+        Actions.of("Previous part", Actions.onShortcut(KeyCode.PAGE_UP), () -> go(-1));
+    return List.of(
+        next,
+        previous,
+        Actions.of("Change its values", Actions.onShortcut(KeyCode.E), editor::edit));
   }
 
   private void go(int step) {
     model.go(step);
     drawing.focus();
-  }
-
-  private static MenuItem action(String text, KeyCode key, Runnable what) {
-    MenuItem item = new MenuItem(text);
-    item.setAccelerator(new KeyCodeCombination(key, KeyCombination.SHORTCUT_DOWN));
-    item.setOnAction(event -> what.run());
-    return item;
   }
 
   @Override

@@ -1,5 +1,6 @@
 package holdcurve.ui.window.holdtests;
 
+import holdcurve.ui.window.frame.Actions;
 import holdcurve.ui.window.frame.Desk;
 import holdcurve.ui.window.frame.Page;
 import holdcurve.ui.window.plot.HoldPlot;
@@ -154,38 +155,27 @@ public final class HoldTestsPage implements Page {
         action("Pump stops now, or take a reading", KeyCode.F8, model::mark),
         action("Clamps are on", KeyCode.F9, model::clampsAreOn),
         action("End of the hold", KeyCode.F10, model::finish),
-        action("New hold", onShortcut(KeyCode.T), () -> model.addTest("hold")),
-        action("Next hold", onShortcut(KeyCode.PAGE_DOWN), () -> tests.go(1)),
-        action("Previous hold", onShortcut(KeyCode.PAGE_UP), () -> tests.go(-1)),
-        action("Import a log …", onShortcut(KeyCode.I), this::importLog),
-        action(
+        Actions.of("New hold", Actions.onShortcut(KeyCode.T), () -> model.addTest("hold")),
+        Actions.of("Next hold", Actions.onShortcut(KeyCode.PAGE_DOWN), () -> tests.go(1)),
+        Actions.of("Previous hold", Actions.onShortcut(KeyCode.PAGE_UP), () -> tests.go(-1)),
+        Actions.of("Import a log …", Actions.onShortcut(KeyCode.I), this::importLog),
+        Actions.of(
             "Reading is doubtful, or not",
-            onShortcut(KeyCode.B),
+            Actions.onShortcut(KeyCode.B),
             () -> readings.withChosen(model::toggleDoubt)),
-        action(
+        Actions.of(
             "Pump stop a second earlier",
             new KeyCodeCombination(KeyCode.LEFT, KeyCombination.ALT_DOWN),
             () -> model.movePumpStop(-1)),
-        action(
+        Actions.of(
             "Pump stop a second later",
             new KeyCodeCombination(KeyCode.RIGHT, KeyCombination.ALT_DOWN),
             () -> model.movePumpStop(1)),
-        action("Rank and see the suspects", onShortcut(KeyCode.ENTER), this::rank));
+        Actions.of("Rank and see the suspects", Actions.onShortcut(KeyCode.ENTER), this::rank));
   }
 
   private static MenuItem action(String text, KeyCode key, Runnable what) {
-    return action(text, new KeyCodeCombination(key), what);
-  }
-
-  private static KeyCombination onShortcut(KeyCode key) {
-    return new KeyCodeCombination(key, KeyCombination.SHORTCUT_DOWN);
-  }
-
-  private static MenuItem action(String text, KeyCombination keys, Runnable what) {
-    MenuItem item = new MenuItem(text);
-    item.setAccelerator(keys);
-    item.setOnAction(event -> what.run());
-    return item;
+    return Actions.of(text, new KeyCodeCombination(key), what);
   }
 
   @Override

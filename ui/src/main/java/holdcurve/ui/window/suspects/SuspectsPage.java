@@ -1,12 +1,11 @@
 package holdcurve.ui.window.suspects;
 
+import holdcurve.ui.window.frame.Actions;
 import holdcurve.ui.window.frame.Page;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.MenuItem;
 import javafx.scene.input.KeyCode;
-import javafx.scene.input.KeyCodeCombination;
-import javafx.scene.input.KeyCombination;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -53,28 +52,17 @@ public final class SuspectsPage implements Page {
   @Override
   public List<MenuItem> actions() {
     return List.of(
-        action("Next hold test", onShortcut(KeyCode.PAGE_DOWN), () -> tests.go(1)),
-        action("Previous hold test", onShortcut(KeyCode.PAGE_UP), () -> tests.go(-1)),
-        action("To the list of suspects", onShortcut(KeyCode.L), this::focus),
-        action(
+        Actions.of("Next hold test", Actions.onShortcut(KeyCode.PAGE_DOWN), () -> tests.go(1)),
+        Actions.of("Previous hold test", Actions.onShortcut(KeyCode.PAGE_UP), () -> tests.go(-1)),
+        Actions.of("To the list of suspects", Actions.onShortcut(KeyCode.L), this::focus),
+        Actions.of(
             "Fold the next test in or out",
-            onShortcut(KeyCode.T),
+            Actions.onShortcut(KeyCode.T),
             () -> nextTest.setExpanded(!nextTest.isExpanded())),
-        action(
+        Actions.of(
             "Fold notes in or out",
-            onShortcut(KeyCode.E),
+            Actions.onShortcut(KeyCode.E),
             () -> notes.setExpanded(!notes.isExpanded())));
-  }
-
-  private static KeyCombination onShortcut(KeyCode key) {
-    return new KeyCodeCombination(key, KeyCombination.SHORTCUT_DOWN);
-  }
-
-  private static MenuItem action(String text, KeyCombination keys, Runnable what) {
-    MenuItem item = new MenuItem(text);
-    item.setAccelerator(keys);
-    item.setOnAction(event -> what.run());
-    return item;
   }
 
   @Override
