@@ -62,8 +62,8 @@ public final class RankingTable {
         row(
             "reason",
             "",
-            reasons.suspect(),
-            reason.what(),
+            SpreadsheetText.harmless(reasons.suspect()),
+            SpreadsheetText.harmless(reason.what()),
             "times likelier than " + reasons.rival(),
             "",
             figure(Math.exp(reason.weight())));
@@ -73,14 +73,21 @@ public final class RankingTable {
 
   private void write(Suspect suspect) throws IOException {
     String probability = figure(suspect.probability());
-    row("suspect", "", suspect.id(), suspect.name(), "probability", "", probability);
+    row(
+        "suspect",
+        "",
+        SpreadsheetText.harmless(suspect.id()),
+        SpreadsheetText.harmless(suspect.name()),
+        "probability",
+        "",
+        probability);
     if (suspect.size().isPresent()) {
       FaultSize size = suspect.size().get();
       printer.printRecord(
           "suspect",
           "",
-          suspect.id(),
-          suspect.name(),
+          SpreadsheetText.harmless(suspect.id()),
+          SpreadsheetText.harmless(suspect.name()),
           size.name(),
           size.unit().symbol(),
           figure(size.unit().fromSi(size.value().middle())),
@@ -91,13 +98,26 @@ public final class RankingTable {
 
   private void write(FallReport fall) throws IOException {
     String whole = figure(Unit.BAR.fromSi(fall.fall()));
-    row("fall", fall.test(), "all", "fall that was read", "pressure", "bar", whole);
+    row(
+        "fall",
+        SpreadsheetText.harmless(fall.test()),
+        "all",
+        "fall that was read",
+        "pressure",
+        "bar",
+        whole);
     for (FallShare share : fall.shares()) {
       String id = share.cause().name().toLowerCase(Locale.ROOT);
       amounts("fall", fall, id, share.cause().title(), share.pressure(), share.volume());
     }
     for (LeakShare leak : fall.leaks()) {
-      amounts("leak if true", fall, leak.suspect(), leak.name(), leak.pressure(), leak.volume());
+      amounts(
+          "leak if true",
+          fall,
+          SpreadsheetText.harmless(leak.suspect()),
+          SpreadsheetText.harmless(leak.name()),
+          leak.pressure(),
+          leak.volume());
     }
   }
 
@@ -119,7 +139,7 @@ public final class RankingTable {
       throws IOException {
     printer.printRecord(
         table,
-        fall.test(),
+        SpreadsheetText.harmless(fall.test()),
         id,
         what,
         quantity,

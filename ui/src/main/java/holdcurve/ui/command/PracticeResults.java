@@ -1,6 +1,7 @@
 package holdcurve.ui.command;
 
 import holdcurve.file.SafeFile;
+import holdcurve.file.SpreadsheetText;
 import holdcurve.practice.Debrief;
 import holdcurve.practice.Exercise;
 import java.io.IOException;
@@ -33,8 +34,8 @@ final class PracticeResults {
     double used = debrief.lines().stream().mapToDouble(line -> line.step().minutes()).sum();
     try (CSVPrinter csv = new CSVPrinter(text, CSVFormat.RFC4180)) {
       csv.printRecord(
-          harmless(mark),
-          harmless(exercise.title()),
+          SpreadsheetText.harmless(mark),
+          SpreadsheetText.harmless(exercise.title()),
           exercise.level(),
           rounded(debrief.score().total()),
           rounded(debrief.score().certainty()),
@@ -44,11 +45,6 @@ final class PracticeResults {
           debrief.isRight() ? "yes" : "no");
     }
     return text.toString();
-  }
-
-  /** A text that a spreadsheet would take for a formula becomes one it shows. */
-  private static String harmless(String text) {
-    return text.matches("(?s)[=+\\-@\\t\\r].*") ? "'" + text : text;
   }
 
   private static String rounded(double value) {

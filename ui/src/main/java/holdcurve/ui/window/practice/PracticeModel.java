@@ -160,10 +160,9 @@ public final class PracticeModel {
     if (!canTake(step)) {
       return;
     }
-    busy.set(true);
     Session at = session.get();
     Belief before = belief();
-    work.start("At the car", progress -> watched(at, at.take(step, before)), this::taken);
+    busyWith(work.start("At the car", progress -> watched(at, at.take(step, before)), this::taken));
   }
 
   private static Watch watched(Session at, Session.Taken taken) {
@@ -178,7 +177,6 @@ public final class PracticeModel {
   }
 
   private void taken(Watch now) {
-    busy.set(false);
     used.set(session.get().used());
     if (now.taken().hold().isPresent()) {
       watch.set(now);
@@ -223,18 +221,20 @@ public final class PracticeModel {
     if (session.get() == null || busy.get() || watch.get() != null || stated.get() > 100) {
       return;
     }
-    busy.set(true);
     Session at = session.get();
     Belief last = belief();
-    work.start(
-        "Preparing the debrief",
-        progress ->
-            new Debriefing(ranker.apply(catalogue.get()), catalogue.get(), 1)
-                .of(at, last, progress),
-        (Debrief ready) -> {
-          busy.set(false);
-          debrief.set(ready);
-        });
+    busyWith(
+        work.start(
+            "Preparing the debrief",
+            progress ->
+                new Debriefing(ranker.apply(catalogue.get()), catalogue.get(), 1)
+                    .of(at, last, progress),
+            debrief::set));
+  }
+
+  /** However the work ends, done, failed or stopped, the page can be used again. */
+  private void busyWith(WorkModel.Item item) {
+    busy.bind(Bindings.createBooleanBinding(() -> work.running().contains(item), work.running()));
   }
 
   /** The learner's session; null before a car is chosen. */

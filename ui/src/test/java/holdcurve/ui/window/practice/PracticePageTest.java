@@ -6,9 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import holdcurve.check.InputException;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.ExerciseReader;
 import holdcurve.file.JobReader;
+import holdcurve.infer.Ranker;
 import holdcurve.practice.Exercise;
 import holdcurve.practice.TrainingCar;
 import holdcurve.ui.theme.Looks;
@@ -57,6 +59,7 @@ class PracticePageTest {
   private final Looks looks = new Looks();
   private PracticeModel model;
   private Stage stage;
+  private boolean broken;
 
   @BeforeEach
   void openPage() throws Exception {
@@ -70,9 +73,7 @@ class PracticePageTest {
             },
             Runnable::run,
             Runnable::run);
-    model =
-        new PracticeModel(
-            jobs.work(), FaultCatalogue::load, catalogue -> new KnowingRanker(TRUTH, OTHER));
+    model = new PracticeModel(jobs.work(), FaultCatalogue::load, this::ranker);
     ExerciseDraft draft = new ExerciseDraft(jobs.work(), FaultCatalogue::load, new Random(3));
     run(
         () -> {
@@ -96,6 +97,13 @@ class PracticePageTest {
     public Optional<Path> chooseExerciseFolder() {
       return Optional.of(folder);
     }
+  }
+
+  private Ranker ranker(FaultCatalogue catalogue) {
+    if (broken) {
+      throw InputException.at("test", "ranker", "it is broken", "mend it");
+    }
+    return new KnowingRanker(TRUTH, OTHER);
   }
 
   @AfterEach
@@ -158,6 +166,18 @@ class PracticePageTest {
     pictures("practice-debrief");
     press("practice-again");
     assertNotNull(stage.getScene().lookup("#practice-choice"));
+  }
+
+  @Test
+  void aDebriefThatBreaksOffLeavesThePageInUse() throws Exception {
+    broken = true;
+    run(() -> model.open(EXERCISE));
+    press("practice-answer");
+    assertNull(model.debrief().get());
+    assertFalse(model.busy().get());
+    broken = false;
+    press("practice-answer");
+    assertNotNull(model.debrief().get());
   }
 
   @Test
