@@ -27,7 +27,7 @@ public final class CheckWriter {
     verdict.put("kind", check.verdict().kind().name().toLowerCase(Locale.ROOT));
     verdict.put("sentence", check.verdict().sentence());
     verdict.put("next", check.verdict().next());
-    root.put("probability_sound", RankingWriter.rounded(check.sound()));
+    root.put("probability_sound", JsonNumbers.rounded(check.sound()));
     check.loss().ifPresent(loss -> add(root.putObject("loss_if_it_leaks"), loss));
     ArrayNode tests = root.putArray("checked");
     check.timeline().checked().tests().stream().map(HoldTest::id).forEach(tests::add);
@@ -36,23 +36,21 @@ public final class CheckWriter {
     bands(root.putArray("should_show"), check.described());
     bands(root.putArray("by_its_own_history"), check.remembered());
     check.notes().forEach(root.withArray("notes")::add);
-    return RankingWriter.print(root);
+    return JsonFiles.print(root);
   }
 
   private static void add(ObjectNode node, Interval loss) {
     Unit unit = Unit.MILLILITRE_PER_MINUTE;
     node.put("unit", unit.symbol());
-    node.put("low_5_percent", RankingWriter.rounded(unit.fromSi(loss.low())));
-    node.put("middle", RankingWriter.rounded(unit.fromSi(loss.middle())));
-    node.put("high_95_percent", RankingWriter.rounded(unit.fromSi(loss.high())));
+    JsonNumbers.interval(node, loss, unit);
   }
 
   private static void add(ObjectNode node, PassMark mark, RepairCheck check) {
     node.put("test", mark.test());
-    node.put("least_bar", RankingWriter.rounded(Unit.BAR.fromSi(check.limit().pressure())));
+    node.put("least_bar", JsonNumbers.rounded(Unit.BAR.fromSi(check.limit().pressure())));
     node.put("after_s", check.limit().time());
     if (Double.isFinite(mark.reading())) {
-      node.put("reading_bar", RankingWriter.rounded(Unit.BAR.fromSi(mark.reading())));
+      node.put("reading_bar", JsonNumbers.rounded(Unit.BAR.fromSi(mark.reading())));
     }
     node.put("outcome", mark.outcome().name().toLowerCase(Locale.ROOT));
   }

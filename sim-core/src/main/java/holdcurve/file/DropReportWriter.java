@@ -1,7 +1,5 @@
 package holdcurve.file;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import holdcurve.circuit.Unit;
@@ -14,46 +12,38 @@ import java.util.Locale;
 
 /** Writes what a drop-per-pulse test says as JSON, and a test as a table. */
 public final class DropReportWriter {
-  private static final ObjectMapper MAPPER = new ObjectMapper();
-
   private DropReportWriter() {}
 
   /** The report as JSON text of format {@value DropReport#FORMAT}. */
   public static String json(DropReport report) {
-    ObjectNode root = MAPPER.createObjectNode();
+    ObjectNode root = JsonFiles.object();
     root.put("format", DropReport.FORMAT);
     root.put("title", report.test().title());
     report.verdict().forEach(root.withArray("verdict")::add);
-    root.put("pressure_bar", rounded(Unit.BAR.fromSi(report.pressure())));
+    root.put("pressure_bar", JsonNumbers.rounded(Unit.BAR.fromSi(report.pressure())));
     root.put("repeats_done", report.advice().fewest());
     root.put("repeats_advised", report.advice().repeats());
     ArrayNode injectors = root.putArray("injectors");
     report.injectors().forEach(injector -> add(injectors.addObject(), injector));
     report.notes().forEach(root.withArray("notes")::add);
-    try {
-      return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(root) + "\n";
-    } catch (JsonProcessingException e) {
-      throw new IllegalStateException(e);
-    }
+    return JsonFiles.print(root);
   }
 
   private static void add(ObjectNode node, InjectorDrop injector) {
     node.put("id", injector.id());
     node.put("firings", injector.firings());
-    node.put("mean_drop_bar", rounded(Unit.BAR.fromSi(injector.meanDrop())));
+    node.put("mean_drop_bar", JsonNumbers.rounded(Unit.BAR.fromSi(injector.meanDrop())));
     add(node.putObject("out_of_line_percent"), injector.departure(), Unit.PERCENT);
     node.put("standing", injector.standing().name().toLowerCase(Locale.ROOT));
     node.put("sure", injector.sure());
-    node.put("probability_lowest", rounded(injector.lowest()));
+    node.put("probability_lowest", JsonNumbers.rounded(injector.lowest()));
     injector
         .flow()
         .ifPresent(flow -> add(node.putObject("flow_mL_min"), flow, Unit.MILLILITRE_PER_MINUTE));
   }
 
   private static void add(ObjectNode node, Interval value, Unit unit) {
-    node.put("low_5_percent", rounded(unit.fromSi(value.low())));
-    node.put("middle", rounded(unit.fromSi(value.middle())));
-    node.put("high_95_percent", rounded(unit.fromSi(value.high())));
+    JsonNumbers.interval(node, value, unit);
   }
 
   /** A test as the table that {@link DropTestReader} reads. */
@@ -82,11 +72,5 @@ public final class DropReportWriter {
 
   private static String bar(double pascals) {
     return String.format(Locale.ROOT, "%.3f", pascals / 1e5).replaceAll("0$", "");
-  }
-
-  private static double rounded(double value) {
-    return Double.isFinite(value) && value != 0
-        ? new java.math.BigDecimal(value).round(new java.math.MathContext(4)).doubleValue()
-        : value;
   }
 }

@@ -34,7 +34,7 @@ final class FindingWriter {
     } else if (finding instanceof DropCount count) {
       node.put("kind", FindingReader.DROPS).put("part", count.part());
       count.number().ifPresent(number -> node.put("number", number));
-      node.put("drops", count.drops()).put("minutes", rounded(count.duration() / 60));
+      node.put("drops", count.drops()).put("minutes", JsonNumbers.stated(count.duration() / 60));
       put(node, count.when());
     } else if (finding instanceof ReferenceHoseLook look) {
       node.put("kind", FindingReader.REFERENCE_HOSE).put("fuel", look.fuel());
@@ -46,10 +46,10 @@ final class FindingWriter {
 
   private static void put(ObjectNode node, DrawOff drawOff) {
     node.put("kind", FindingReader.DRAW_OFF);
-    node.put("drawn_mL", rounded(Unit.MILLILITRE.fromSi(drawOff.volume())));
-    node.put("from_bar", rounded(Unit.BAR.fromSi(drawOff.from())));
-    node.put("to_bar", rounded(Unit.BAR.fromSi(drawOff.to())));
-    node.put("seconds", rounded(drawOff.duration()));
+    node.put("drawn_mL", JsonNumbers.stated(Unit.MILLILITRE.fromSi(drawOff.volume())));
+    node.put("from_bar", JsonNumbers.stated(Unit.BAR.fromSi(drawOff.from())));
+    node.put("to_bar", JsonNumbers.stated(Unit.BAR.fromSi(drawOff.to())));
+    node.put("seconds", JsonNumbers.stated(drawOff.duration()));
     if (!drawOff.clamped().isEmpty()) {
       drawOff.clamped().stream().sorted().forEach(node.putArray("clamped")::add);
     }
@@ -57,11 +57,10 @@ final class FindingWriter {
 
   private static void put(ObjectNode node, Moment moment) {
     moment.test().ifPresent(test -> node.put("test", test));
-    moment.pressure().ifPresent(p -> node.put("pressure_bar", rounded(Unit.BAR.fromSi(p))));
+    moment
+        .pressure()
+        .ifPresent(p -> node.put("pressure_bar", JsonNumbers.stated(Unit.BAR.fromSi(p))));
   }
 
   /** Without binary tails. */
-  private static double rounded(double value) {
-    return Math.rint(value * 1e6) / 1e6;
-  }
 }

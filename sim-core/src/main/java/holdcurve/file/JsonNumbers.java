@@ -1,17 +1,14 @@
 package holdcurve.file;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import holdcurve.circuit.Unit;
+import holdcurve.infer.Interval;
 import java.math.BigDecimal;
 import java.math.MathContext;
 
 /** How results are written as JSON. */
 final class JsonNumbers {
-  private static final ObjectMapper MAPPER = new ObjectMapper();
-
   private JsonNumbers() {}
 
   /** Four significant digits: more than any result deserves, and no binary tails. */
@@ -30,11 +27,15 @@ final class JsonNumbers {
     }
   }
 
-  static String print(ObjectNode root) {
-    try {
-      return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(root) + "\n";
-    } catch (JsonProcessingException e) {
-      throw new IllegalStateException(e);
-    }
+  /** A value with its 90 % range [SI], written in {@code unit}. */
+  static void interval(ObjectNode node, Interval value, Unit unit) {
+    node.put("low_5_percent", rounded(unit.fromSi(value.low())));
+    node.put("middle", rounded(unit.fromSi(value.middle())));
+    node.put("high_95_percent", rounded(unit.fromSi(value.high())));
+  }
+
+  /** A value that was stated, without the tails that its unit's conversion leaves. */
+  static double stated(double value) {
+    return Math.rint(value * 1e6) / 1e6;
   }
 }

@@ -24,7 +24,7 @@ public final class PlanWriter {
     ArrayNode tests = root.putArray("tests");
     plan.tests().forEach(test -> add(tests.addObject(), test));
     plan.notes().forEach(root.withArray("notes")::add);
-    return JsonNumbers.print(root);
+    return JsonFiles.print(root);
   }
 
   private static void add(ObjectNode node, PlannedTest test) {

@@ -1,7 +1,5 @@
 package holdcurve.file;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import holdcurve.attribution.Amount;
@@ -22,20 +20,18 @@ import java.util.Locale;
 
 /** Writes a ranking as JSON, in bar, mL/min and seconds. */
 public final class RankingWriter {
-  private static final ObjectMapper MAPPER = new ObjectMapper();
-
   private RankingWriter() {}
 
   /** The ranking as JSON text of format {@value Ranking#FORMAT}. */
   public static String json(Ranking ranking) {
-    ObjectNode root = MAPPER.createObjectNode();
+    ObjectNode root = JsonFiles.object();
     root.put("format", Ranking.FORMAT);
     root.put("job", ranking.job());
     root.put("seed", ranking.seed());
     ObjectNode verdict = root.putObject("verdict");
     verdict.put("kind", ranking.verdict().kind().name().toLowerCase(Locale.ROOT));
     verdict.put("sentence", ranking.verdict().sentence());
-    root.put("test_pressure_bar", rounded(Unit.BAR.fromSi(ranking.testPressure())));
+    root.put("test_pressure_bar", JsonNumbers.rounded(Unit.BAR.fromSi(ranking.testPressure())));
     ArrayNode suspects = root.putArray("suspects");
     ranking.suspects().forEach(suspect -> add(suspects.addObject(), suspect));
     ArrayNode groups = root.putArray("not_told_apart");
@@ -45,15 +41,15 @@ public final class RankingWriter {
     ArrayNode reasons = root.putArray("reasons");
     ranking.reasons().forEach(one -> add(reasons.addObject(), one));
     ranking.notes().forEach(root.withArray("notes")::add);
-    return print(root);
+    return JsonFiles.print(root);
   }
 
   private static void add(ObjectNode node, Suspect suspect) {
     node.put("id", suspect.id());
     node.put("name", suspect.name());
     node.put("where", suspect.where());
-    node.put("probability", rounded(suspect.probability()));
-    node.put("probability_error", rounded(suspect.probabilityError()));
+    node.put("probability", JsonNumbers.rounded(suspect.probability()));
+    node.put("probability_error", JsonNumbers.rounded(suspect.probabilityError()));
     suspect.size().ifPresent(size -> add(node.putObject("size"), size));
     node.put("repair", suspect.repair());
     ArrayNode curves = node.putArray("curves");
@@ -65,32 +61,30 @@ public final class RankingWriter {
     Interval value = size.value();
     node.put("name", size.name());
     node.put("unit", unit.symbol());
-    node.put("low_5_percent", rounded(unit.fromSi(value.low())));
-    node.put("middle", rounded(unit.fromSi(value.middle())));
-    node.put("high_95_percent", rounded(unit.fromSi(value.high())));
+    JsonNumbers.interval(node, value, unit);
   }
 
   static void add(ObjectNode node, HoldCurve curve) {
     node.put("test", curve.test());
-    column(node.putArray("time_s"), curve.time(), Unit.SECOND);
-    column(node.putArray("middle_bar"), curve.middle(), Unit.BAR);
-    column(node.putArray("low_5_percent_bar"), curve.low(), Unit.BAR);
-    column(node.putArray("high_95_percent_bar"), curve.high(), Unit.BAR);
+    JsonNumbers.column(node.putArray("time_s"), curve.time(), Unit.SECOND);
+    JsonNumbers.column(node.putArray("middle_bar"), curve.middle(), Unit.BAR);
+    JsonNumbers.column(node.putArray("low_5_percent_bar"), curve.low(), Unit.BAR);
+    JsonNumbers.column(node.putArray("high_95_percent_bar"), curve.high(), Unit.BAR);
   }
 
   private static void add(ObjectNode node, SuspectGroup group) {
     group.suspects().forEach(node.withArray("suspects")::add);
-    node.put("probability", rounded(group.probability()));
+    node.put("probability", JsonNumbers.rounded(group.probability()));
     node.put("reason", group.reason());
   }
 
   private static void add(ObjectNode node, FallReport fall) {
     node.put("test", fall.test());
-    node.put("from_s", rounded(fall.from()));
-    node.put("to_s", rounded(fall.to()));
-    node.put("first_bar", rounded(Unit.BAR.fromSi(fall.first())));
-    node.put("last_bar", rounded(Unit.BAR.fromSi(fall.last())));
-    node.put("fall_bar", rounded(Unit.BAR.fromSi(fall.fall())));
+    node.put("from_s", JsonNumbers.rounded(fall.from()));
+    node.put("to_s", JsonNumbers.rounded(fall.to()));
+    node.put("first_bar", JsonNumbers.rounded(Unit.BAR.fromSi(fall.first())));
+    node.put("last_bar", JsonNumbers.rounded(Unit.BAR.fromSi(fall.last())));
+    node.put("fall_bar", JsonNumbers.rounded(Unit.BAR.fromSi(fall.fall())));
     ArrayNode shares = node.putArray("shares");
     for (FallShare share : fall.shares()) {
       ObjectNode one = shares.addObject();
@@ -108,9 +102,9 @@ public final class RankingWriter {
   }
 
   private static void add(ObjectNode node, Amount amount, Unit unit) {
-    node.put("low_5_percent", rounded(unit.fromSi(amount.low())));
-    node.put("mean", rounded(unit.fromSi(amount.mean())));
-    node.put("high_95_percent", rounded(unit.fromSi(amount.high())));
+    node.put("low_5_percent", JsonNumbers.rounded(unit.fromSi(amount.low())));
+    node.put("mean", JsonNumbers.rounded(unit.fromSi(amount.mean())));
+    node.put("high_95_percent", JsonNumbers.rounded(unit.fromSi(amount.high())));
   }
 
   private static void add(ObjectNode node, Reasons reasons) {
@@ -122,30 +116,9 @@ public final class RankingWriter {
         if (reason.speaksFor() == side.equals("for")) {
           ObjectNode one = list.addObject();
           one.put("what", reason.what());
-          one.put("log_factor", rounded(reason.weight()));
+          one.put("log_factor", JsonNumbers.rounded(reason.weight()));
         }
       }
-    }
-  }
-
-  private static void column(ArrayNode array, double[] values, Unit unit) {
-    for (double value : values) {
-      array.add(rounded(unit.fromSi(value)));
-    }
-  }
-
-  /** Four significant digits: more than any of these figures deserves, and no binary tails. */
-  static double rounded(double value) {
-    return Double.isFinite(value) && value != 0
-        ? new java.math.BigDecimal(value).round(new java.math.MathContext(4)).doubleValue()
-        : value;
-  }
-
-  static String print(ObjectNode root) {
-    try {
-      return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(root) + "\n";
-    } catch (JsonProcessingException e) {
-      throw new IllegalStateException(e);
     }
   }
 }

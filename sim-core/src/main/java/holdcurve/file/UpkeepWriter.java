@@ -39,8 +39,8 @@ final class UpkeepWriter {
   }
 
   private static void put(ObjectNode node, PassLimit pass) {
-    node.put("least_bar", rounded(Unit.BAR.fromSi(pass.pressure())));
-    node.put("after_min", rounded(pass.time() / SECONDS));
+    node.put("least_bar", JsonNumbers.stated(Unit.BAR.fromSi(pass.pressure())));
+    node.put("after_min", JsonNumbers.stated(pass.time() / SECONDS));
   }
 
   /** Steps with their texts, so that the record says what was ticked whatever is shipped later. */
@@ -61,7 +61,4 @@ final class UpkeepWriter {
   }
 
   /** Without binary tails. */
-  private static double rounded(double value) {
-    return Math.rint(value * 1e6) / 1e6;
-  }
 }

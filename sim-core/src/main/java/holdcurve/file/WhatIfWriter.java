@@ -46,7 +46,7 @@ public final class WhatIfWriter {
         });
     chances.ifPresent(c -> add(root, c));
     order.ifPresent(o -> add(root.putObject("cheapest_order"), o));
-    return JsonNumbers.print(root);
+    return JsonFiles.print(root);
   }
 
   private static void add(ObjectNode root, RepairChances chances) {
