@@ -66,6 +66,8 @@ class ArchitectureTest {
               "holdcurve.refit..",
               "holdcurve.repair..",
               "holdcurve.whatif..",
+              "holdcurve.droptest..",
+              "holdcurve.ui.offer..",
               "holdcurve.ui.practice..",
               "holdcurve.ui.report..")
           .because("faults are found as plugins, and the command line is another door");

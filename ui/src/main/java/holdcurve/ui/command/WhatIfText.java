@@ -3,6 +3,7 @@ package holdcurve.ui.command;
 import holdcurve.circuit.Unit;
 import holdcurve.infer.HoldCurve;
 import holdcurve.infer.Interval;
+import holdcurve.ui.offer.Chance;
 import holdcurve.whatif.Comparison;
 import holdcurve.whatif.Outlook;
 import java.io.PrintWriter;
@@ -71,7 +72,7 @@ final class WhatIfText {
   }
 
   static String chance(double p) {
-    return p > 0.99 ? "over 99 %" : p < 0.01 ? "under 1 %" : Math.round(100 * p) + " %";
+    return Chance.words(p);
   }
 
   private static String limit(Outlook outlook) {

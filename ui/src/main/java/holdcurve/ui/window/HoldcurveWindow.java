@@ -101,7 +101,7 @@ public final class HoldcurveWindow {
         new HoldTestsPage(desk, new HoldTestsModel(desk.jobs(), clock, LocalDate::now)),
         new SuspectsPage(new SuspectsModel(desk.jobs()), new NextTestModel(desk.jobs())),
         new BenchSheetPage(new BenchSheetModel(desk.jobs(), LocalDate::now), desk),
-        new WhatIfPage(new WhatIfModel(desk.jobs())),
+        new WhatIfPage(new WhatIfModel(desk.jobs(), desk.faults()::catalogue), desk),
         new RepairCheckPage(
             new RepairCheckModel(
                 desk.jobs(),

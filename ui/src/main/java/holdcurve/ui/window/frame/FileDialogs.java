@@ -62,4 +62,23 @@ public interface FileDialogs {
   default Optional<Path> chooseBenchSheet(Path near) {
     return Optional.empty();
   }
+
+  /**
+   * Asks which file of a kind to read.
+   *
+   * @param near file whose folder is shown first; null for no wish
+   */
+  default Optional<Path> choose(FileKind kind, Path near) {
+    return Optional.empty();
+  }
+
+  /**
+   * Asks where to write a file of a kind. Where nobody can be asked, nothing is written.
+   *
+   * @param near file whose folder is shown first; null for no wish
+   * @param name proposed
+   */
+  default Optional<Path> save(FileKind kind, Path near, String name) {
+    return Optional.empty();
+  }
 }

@@ -80,6 +80,22 @@ public final class NativeFileDialogs implements FileDialogs {
     return Optional.ofNullable(chooser.showDialog(owner)).map(File::toPath);
   }
 
+  @Override
+  public Optional<Path> choose(FileKind kind, Path near) {
+    return Optional.ofNullable(chooser(kind, near).showOpenDialog(owner)).map(File::toPath);
+  }
+
+  @Override
+  public Optional<Path> save(FileKind kind, Path near, String name) {
+    FileChooser chooser = chooser(kind, near);
+    chooser.setInitialFileName(name);
+    return Optional.ofNullable(chooser.showSaveDialog(owner)).map(File::toPath);
+  }
+
+  private static FileChooser chooser(FileKind kind, Path near) {
+    return chooser(kind.title(), near, new ExtensionFilter(kind.name(), kind.patterns()), ALL);
+  }
+
   private static FileChooser chooser(String title, Path near, ExtensionFilter... filters) {
     FileChooser chooser = new FileChooser();
     chooser.setTitle(title);

@@ -1,6 +1,7 @@
 package holdcurve.ui.window.practice;
 
 import holdcurve.ui.window.frame.FileDialogs;
+import holdcurve.ui.window.frame.Named;
 import holdcurve.ui.window.job.CircuitTemplates;
 import java.util.Random;
 import javafx.geometry.Pos;

@@ -4,6 +4,7 @@ import holdcurve.circuit.Circuit;
 import holdcurve.practice.Exercise;
 import holdcurve.practice.Suspicions.Suspicion;
 import holdcurve.ui.window.frame.FileDialogs;
+import holdcurve.ui.window.frame.Named;
 import holdcurve.ui.window.job.CircuitTemplates;
 import java.util.List;
 import java.util.Optional;

@@ -1,13 +1,20 @@
 package holdcurve.ui.window.whatif;
 
+import holdcurve.ui.offer.Chance;
 import holdcurve.ui.window.frame.Cautions;
+import holdcurve.ui.window.frame.Named;
+import holdcurve.ui.window.frame.Texts;
+import java.util.List;
 import javafx.collections.ListChangeListener;
+import javafx.collections.ObservableList;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Slider;
+import javafx.scene.control.TitledPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -16,8 +23,9 @@ import javafx.scene.layout.VBox;
 /** What can be put right or changed. */
 final class ChangePanel extends VBox {
   private final WhatIfModel model;
-  private final VBox repairs = new VBox();
-  private final VBox sliders = new VBox();
+  private final VBox repairs = rows("repairs");
+  private final VBox sliders = rows("sliders");
+  private final VBox swaps = rows("swaps");
   private final Button reset = new Button("Back to as it is");
 
   ChangePanel(WhatIfModel model) {
@@ -25,57 +33,67 @@ final class ChangePanel extends VBox {
     getStyleClass().add("hc-ranking");
     setMinWidth(350);
     setMaxWidth(560);
-    repairs.setId("repairs");
-    sliders.setId("sliders");
-    repairs.getStyleClass().add("hc-changes");
-    sliders.getStyleClass().add("hc-changes");
     reset.setId("reset");
     reset.setOnAction(event -> model.reset());
     VBox list =
         new VBox(
-            heading("Put right what is suspected", "with the chance that the hold then passes"),
-            repairs,
-            heading("Change", ""),
-            sliders,
-            reset,
-            caution());
+            section(
+                "Repairs", true, Texts.aside("with the chance that the hold then passes"), repairs),
+            section("Lengths, pressures, temperatures", true, sliders),
+            section("Another hose, fuel or part", false, swaps, new RenewBox(model)),
+            section("Add a fault", false, new AddFaultBox(model)),
+            foot());
     list.getStyleClass().add("hc-change-list");
     ScrollPane scroll = new ScrollPane(list);
     scroll.setFitToWidth(true);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     VBox.setVgrow(scroll, Priority.ALWAYS);
     getChildren().add(scroll);
-    model.remedies().addListener((ListChangeListener<Remedy>) change -> fillRepairs());
-    model.levers().addListener((ListChangeListener<Lever>) change -> fillSliders());
-    fillRepairs();
-    fillSliders();
+    follow(model.remedies(), repairs, ChangePanel::row);
+    follow(model.levers(), sliders, this::row);
+    follow(model.swaps(), swaps, ChangePanel::row);
+    model.remedies().addListener((ListChangeListener<Remedy>) change -> sayNone());
+    sayNone();
   }
 
-  private static Node heading(String text, String explained) {
-    Label title = new Label(text);
-    title.getStyleClass().add("hc-heading");
-    Label words = new Label(explained);
-    words.getStyleClass().addAll("hc-muted", "hc-small");
-    words.setManaged(!explained.isEmpty());
-    return new VBox(title, words);
+  private static VBox rows(String id) {
+    VBox rows = new VBox();
+    rows.setId(id);
+    rows.getStyleClass().add("hc-changes");
+    return rows;
   }
 
-  private static Label caution() {
-    Label caution = new Label(Cautions.REPAIR);
-    caution.setWrapText(true);
-    caution.setMinHeight(USE_PREF_SIZE);
-    caution.getStyleClass().addAll("hc-caution", "hc-small");
-    return caution;
+  private static TitledPane section(String title, boolean open, Node... content) {
+    VBox box = new VBox(content);
+    box.getStyleClass().add("hc-changes");
+    TitledPane pane = new TitledPane(title, box);
+    pane.getStyleClass().add("hc-section");
+    pane.setAnimated(false);
+    pane.setExpanded(open);
+    return pane;
   }
 
-  private void fillRepairs() {
-    repairs.getChildren().clear();
-    model.remedies().forEach(remedy -> repairs.getChildren().add(row(remedy)));
+  private VBox foot() {
+    VBox foot = new VBox(reset, Texts.caution(Cautions.REPAIR));
+    foot.getStyleClass().add("hc-changes");
+    return foot;
+  }
+
+  private static <T> void follow(
+      ObservableList<T> things, VBox rows, java.util.function.Function<T, Node> row) {
+    Runnable fill = () -> rows.getChildren().setAll(things.stream().map(row).toList());
+    things.addListener((ListChangeListener<T>) change -> fill.run());
+    fill.run();
+  }
+
+  private void sayNone() {
     if (model.remedies().isEmpty()) {
-      Label none = new Label("Nothing is suspected, or the job is not ranked yet (F5).");
-      none.setWrapText(true);
-      none.getStyleClass().add("hc-muted");
-      repairs.getChildren().add(none);
+      repairs
+          .getChildren()
+          .setAll(
+              List.of(
+                  Texts.words(
+                      "Nothing is suspected, or the job is not ranked yet (F5).", "hc-muted")));
     }
   }
 
@@ -86,28 +104,41 @@ final class ChangePanel extends VBox {
     box.setMaxWidth(Double.MAX_VALUE);
     box.setMinHeight(USE_PREF_SIZE);
     HBox.setHgrow(box, Priority.ALWAYS);
-    Label chance = new Label(ComparisonTable.chance(remedy.chance()));
+    Label chance = new Label(Chance.words(remedy.chance()));
     chance.setMinWidth(Region.USE_PREF_SIZE);
     return new HBox(box, chance);
   }
 
-  private void fillSliders() {
-    sliders.getChildren().clear();
-    model.levers().forEach(lever -> sliders.getChildren().add(row(lever)));
-  }
-
-  private static Node row(Lever lever) {
+  private Node row(Lever lever) {
     Label name = new Label(lever.name());
-    Label value = new Label(lever.text());
+    Label value = new Label();
     value.setMinWidth(Region.USE_PREF_SIZE);
     name.setMaxWidth(Double.MAX_VALUE);
     HBox.setHgrow(name, Priority.ALWAYS);
-    lever.valueProperty().addListener((property, before, now) -> value.setText(lever.text()));
+    value
+        .textProperty()
+        .bind(
+            javafx.beans.binding.Bindings.createStringBinding(
+                () -> lever.text(model.jobs().pressures()),
+                lever.valueProperty(),
+                model.jobs().pressures().unitProperty()));
     Slider slider = new Slider(lever.least(), lever.most(), lever.valueProperty().get());
     slider.setBlockIncrement((lever.most() - lever.least()) / 20);
     slider.setAccessibleText(lever.name());
     slider.valueProperty().bindBidirectional(lever.valueProperty());
     return new VBox(new HBox(name, value), slider);
+  }
+
+  private static Node row(Swap swap) {
+    ComboBox<Swap.Choice> kinds = new ComboBox<>();
+    kinds.getItems().setAll(swap.choices());
+    kinds.setConverter(new Named<>(Swap.Choice::words));
+    kinds.valueProperty().bindBidirectional(swap.chosenProperty());
+    kinds.setMaxWidth(Double.MAX_VALUE);
+    kinds.setAccessibleText(swap.name());
+    Label name = new Label(swap.name());
+    name.setLabelFor(kinds);
+    return new VBox(name, kinds);
   }
 
   /** Puts the keyboard on the first thing that can be tried. */

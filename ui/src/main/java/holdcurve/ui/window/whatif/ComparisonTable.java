@@ -1,6 +1,7 @@
 package holdcurve.ui.window.whatif;
 
 import holdcurve.infer.Interval;
+import holdcurve.ui.offer.Chance;
 import holdcurve.ui.window.job.Pressures;
 import holdcurve.whatif.HoldOutlook;
 import holdcurve.whatif.Outlook;
@@ -37,8 +38,8 @@ final class ComparisonTable extends GridPane {
     addRow(
         1,
         word("Chance that the hold passes"),
-        strong(chance(before.passChance())),
-        strong(chance(after.passChance())));
+        strong(Chance.words(before.passChance())),
+        strong(Chance.words(after.passChance())));
     addRow(2, word("  which asks for"), word(limit(before)), word(limit(after)));
     if (figures != null) {
       addEngine(figures.before(), figures.after());
@@ -72,11 +73,6 @@ final class ComparisonTable extends GridPane {
   private static String seconds(Interval value) {
     return String.format(
         Locale.ROOT, "%.1f s (%.1f to %.1f)", value.middle(), value.low(), value.high());
-  }
-
-  /** A probability in words. */
-  static String chance(double p) {
-    return p > 0.99 ? "over 99 %" : p < 0.01 ? "under 1 %" : Math.round(100 * p) + " %";
   }
 
   private static Label word(String text) {

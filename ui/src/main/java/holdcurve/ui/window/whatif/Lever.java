@@ -4,9 +4,11 @@ import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Part;
 import holdcurve.circuit.Property;
 import holdcurve.circuit.Unit;
+import holdcurve.part.Damper;
 import holdcurve.part.Hose;
 import holdcurve.part.Pump;
 import holdcurve.part.Regulator;
+import holdcurve.ui.window.job.Pressures;
 import holdcurve.whatif.Change;
 import holdcurve.whatif.Changes;
 import java.util.ArrayList;
@@ -19,6 +21,12 @@ import javafx.beans.property.SimpleDoubleProperty;
 
 /** One quantity that a slider changes. */
 final class Lever {
+  /** What the fuel of a parked car may have, and what rooms have [°C]. */
+  private static final double COLDEST = -10;
+
+  private static final double WARMEST = 60;
+  private static final double USUAL = 20;
+
   private final String name;
   private final String symbol;
   private final double least;
@@ -48,7 +56,7 @@ final class Lever {
     this.value = new SimpleDoubleProperty(asItIs);
   }
 
-  /** Set pressure, hose lengths, delivery of the pump, and how warm the fuel is. */
+  /** Set pressure, hose lengths, the pump, the damper, and how warm the fuel is. */
   static List<Lever> of(Circuit circuit) {
     List<Lever> levers = new ArrayList<>();
     circuit
@@ -58,6 +66,18 @@ final class Lever {
     circuit
         .partsOf(Pump.KIND)
         .forEach(part -> levers.add(of(part, Pump.FREE_FLOW, "delivery", 0.2, 1.6)));
+    for (Part damper : circuit.partsOf(Damper.KIND)) {
+      levers.add(of(damper, Damper.STROKE_VOLUME, "volume", 0.05, 3));
+      levers.add(of(damper, Damper.CENTRE, "softest at", 0.3, 2));
+    }
+    levers.add(
+        new Lever(
+            "Fuel at the pump stop",
+            Unit.CELSIUS.symbol(),
+            COLDEST,
+            WARMEST,
+            USUAL,
+            shown -> Changes.fuelTemperature(Unit.CELSIUS.toSi(shown))));
     levers.add(new Lever("Fuel warmer than around it", "K", -5, 10, 0, Changes::warmth));
     return levers;
   }
@@ -107,8 +127,14 @@ final class Lever {
         : Optional.of(change.apply(value.get()));
   }
 
-  /** The value with its unit. */
-  String text() {
-    return String.format(Locale.ROOT, "%.2f %s", value.get(), symbol);
+  /** The value with its unit; pressures in the one that the user wants. */
+  String text(Pressures pressures) {
+    return symbol.equals(Unit.BAR.symbol())
+        ? pressures.text(Unit.BAR.toSi(value.get()))
+        : String.format(Locale.ROOT, hasDegrees() ? "%.1f %s" : "%.2f %s", value.get(), symbol);
+  }
+
+  private boolean hasDegrees() {
+    return symbol.equals("K") || symbol.equals(Unit.CELSIUS.symbol());
   }
 }

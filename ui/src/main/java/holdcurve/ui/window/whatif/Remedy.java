@@ -5,11 +5,14 @@ import holdcurve.infer.Hypothesis;
 import holdcurve.whatif.RepairOffer;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.property.SimpleDoubleProperty;
 
-/** A repair that can be tried, with its chance. */
+/** A repair that can be tried and ordered, with its chance and the user's price. */
 final class Remedy {
   /** Suspects less likely than this are not offered for repair [-]. */
   private static final double OFFERED = 0.01;
@@ -19,6 +22,8 @@ final class Remedy {
   private final RepairOffer offer;
   private final double chance;
   private final BooleanProperty tried = new SimpleBooleanProperty();
+  private final DoubleProperty price;
+  private final DoubleProperty minutes;
 
   /**
    * @param chance that the hold passes after it alone [-]
@@ -26,6 +31,8 @@ final class Remedy {
   Remedy(RepairOffer offer, double chance) {
     this.offer = offer;
     this.chance = chance;
+    this.price = new SimpleDoubleProperty(offer.price());
+    this.minutes = new SimpleDoubleProperty(offer.minutes());
   }
 
   /** What would put the likeliest suspects right, likeliest first; no prices. */
@@ -37,7 +44,12 @@ final class Remedy {
           && offers.size() < MOST) {
         Hypothesis.Member member = belief.hypothesis().members().get(0);
         offers.add(
-            new RepairOffer(member.fault().name(), Optional.empty(), List.of(member.id()), 0, 0));
+            new RepairOffer(
+                "put right: " + member.fault().name().toLowerCase(Locale.ROOT),
+                Optional.empty(),
+                List.of(member.id()),
+                0,
+                0));
       }
     }
     return offers;
@@ -47,6 +59,11 @@ final class Remedy {
     return offer;
   }
 
+  /** The offer with the price and the time that stand there now. */
+  RepairOffer priced() {
+    return new RepairOffer(offer.name(), offer.part(), offer.cures(), price.get(), minutes.get());
+  }
+
   double chance() {
     return chance;
   }
@@ -54,5 +71,15 @@ final class Remedy {
   /** Whether it is among what is tried. */
   BooleanProperty triedProperty() {
     return tried;
+  }
+
+  /** Of the material, in the currency of the list. */
+  DoubleProperty priceProperty() {
+    return price;
+  }
+
+  /** Of work [min]. */
+  DoubleProperty minutesProperty() {
+    return minutes;
   }
 }

@@ -1,6 +1,9 @@
 package holdcurve.ui.window.whatif;
 
 import holdcurve.circuit.Circuit;
+import holdcurve.circuit.Part;
+import holdcurve.circuit.Ports;
+import holdcurve.fault.FaultCatalogue;
 import holdcurve.infer.Belief;
 import holdcurve.infer.Beliefs;
 import holdcurve.infer.Hypothesis;
@@ -14,19 +17,19 @@ import holdcurve.ui.window.job.OpenJobModel;
 import holdcurve.ui.window.job.WorkModel;
 import holdcurve.ui.window.plot.HoldPlot;
 import holdcurve.whatif.Change;
+import holdcurve.whatif.Changes;
 import holdcurve.whatif.HoldOutlook;
 import holdcurve.whatif.Outlook;
-import holdcurve.whatif.RepairChances;
-import holdcurve.whatif.RepairOffer;
 import holdcurve.whatif.WhatIf;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.collections.FXCollections;
+import javafx.collections.ListChangeListener;
 import javafx.collections.ObservableList;
 
 /**
@@ -50,8 +53,14 @@ public final class WhatIfModel {
   record Figures(Outlook before, Outlook after) {}
 
   private final OpenJobModel jobs;
-  private final ObservableList<Remedy> remedies = FXCollections.observableArrayList();
+  private final Supplier<FaultCatalogue> faults;
+  private final PartsModel parts;
   private final ObservableList<Lever> levers = FXCollections.observableArrayList();
+  private final ObservableList<Swap> swaps = FXCollections.observableArrayList();
+  private final ObservableList<Change> extras = FXCollections.observableArrayList();
+  private final ObservableList<Change> shownExtras =
+      FXCollections.unmodifiableObservableList(extras);
+  private final ObservableList<AddableFault> addable = FXCollections.observableArrayList();
   private final ReadOnlyObjectWrapper<Holds> holds = new ReadOnlyObjectWrapper<>();
   private final ReadOnlyObjectWrapper<Figures> figures = new ReadOnlyObjectWrapper<>();
 
@@ -60,8 +69,14 @@ public final class WhatIfModel {
   private WorkModel.Item quick;
   private WorkModel.Item thorough;
 
-  public WhatIfModel(OpenJobModel jobs) {
+  /**
+   * @param faults asked in the background
+   */
+  public WhatIfModel(OpenJobModel jobs, Supplier<FaultCatalogue> faults) {
     this.jobs = jobs;
+    this.faults = faults;
+    this.parts = new PartsModel(jobs, faults, this::changed);
+    extras.addListener((ListChangeListener<Change>) change -> changed());
     jobs.jobProperty().addListener((property, before, now) -> jobChanged(now));
     jobs.ranking().beliefsProperty().addListener((property, before, now) -> begin());
     jobChanged(jobs.jobProperty().get());
@@ -77,9 +92,12 @@ public final class WhatIfModel {
 
   /** Starts afresh with what is believed now. */
   private void begin() {
-    stop();
-    remedies.clear();
+    parts.clear();
     levers.clear();
+    swaps.clear();
+    extras.clear();
+    addable.clear();
+    stop();
     holds.set(null);
     figures.set(null);
     if (job == null) {
@@ -106,31 +124,15 @@ public final class WhatIfModel {
     figures.set(null);
     levers.setAll(Lever.of(asked.circuit()));
     levers.forEach(lever -> lever.valueProperty().addListener((p, before, now) -> changed()));
-    List<RepairOffer> offers = Remedy.offers(believed);
-    PassLimit limit = limit(asked).apply(asked.circuit());
+    swaps.setAll(Swap.of(asked.circuit()));
+    swaps.forEach(swap -> swap.chosenProperty().addListener((p, before, now) -> changed()));
+    parts.begin(asked, believed, jobs.ranking().beliefsProperty().get());
     jobs.work()
         .start(
-            "Working out chances of repairs",
-            progress -> remedies(asked.circuit(), believed, limit, offers),
-            found -> show(asked, found));
+            "Looking which faults there are",
+            progress -> AddableFault.of(asked.circuit(), faults.get()),
+            found -> addable.setAll(found));
     changed();
-  }
-
-  private static List<Remedy> remedies(
-      Circuit circuit, List<Belief> believed, PassLimit limit, List<RepairOffer> offers) {
-    RepairChances chances = new RepairChances(believed, circuit, limit, offers, SEED);
-    List<Remedy> found = new ArrayList<>();
-    for (int i = 0; i < offers.size(); i++) {
-      found.add(new Remedy(offers.get(i), chances.passes(1 << i)));
-    }
-    return found;
-  }
-
-  private void show(Job asked, List<Remedy> found) {
-    if (asked == job) {
-      found.forEach(one -> one.triedProperty().addListener((p, before, now) -> changed()));
-      remedies.setAll(found);
-    }
   }
 
   private static Function<Circuit, PassLimit> limit(Job job) {
@@ -140,13 +142,43 @@ public final class WhatIfModel {
   /** Everything that is tried. */
   Change tried() {
     Change all = Change.none();
-    for (Remedy remedy : remedies) {
+    for (Remedy remedy : parts.remedies()) {
       all = remedy.triedProperty().get() ? all.and(remedy.offer().change(job.circuit())) : all;
     }
     for (Lever lever : levers) {
       all = lever.change().map(all::and).orElse(all);
     }
+    for (Swap swap : swaps) {
+      all = all.and(swap.change());
+    }
+    for (Change extra : extras) {
+      all = all.and(extra);
+    }
     return all;
+  }
+
+  /** Tries one thing more, such as a renewed part or an added fault. */
+  void add(Change extra) {
+    extras.add(extra);
+  }
+
+  /** Tries it no longer. */
+  void remove(Change extra) {
+    extras.remove(extra);
+  }
+
+  /** A part as good as new. */
+  void renew(Part part) {
+    add(Changes.replace(part));
+  }
+
+  /** Parts that can be renewed; none without a job. */
+  List<Part> renewable() {
+    return job == null
+        ? List.of()
+        : job.circuit().parts().stream()
+            .filter(part -> part.kind().ports() != Ports.PLACE)
+            .toList();
   }
 
   private void changed() {
@@ -199,8 +231,10 @@ public final class WhatIfModel {
 
   /** Everything back to as the circuit is. */
   void reset() {
-    remedies.forEach(remedy -> remedy.triedProperty().set(false));
+    parts.remedies().forEach(remedy -> remedy.triedProperty().set(false));
     levers.forEach(Lever::reset);
+    swaps.forEach(Swap::reset);
+    extras.clear();
   }
 
   /** The readings of the first hold without clamps, with the curve expected before. */
@@ -235,9 +269,29 @@ public final class WhatIfModel {
             jobs.pressures().unit()));
   }
 
+  /** Repairs that can be tried, with chances and prices. */
+  public PartsModel parts() {
+    return parts;
+  }
+
   /** Repairs that can be tried; empty until they are known. */
   ObservableList<Remedy> remedies() {
-    return remedies;
+    return parts.remedies();
+  }
+
+  /** Things that may be exchanged for another kind. */
+  ObservableList<Swap> swaps() {
+    return swaps;
+  }
+
+  /** What is tried besides. */
+  ObservableList<Change> extras() {
+    return shownExtras;
+  }
+
+  /** Faults that can be added; empty until they are known. */
+  ObservableList<AddableFault> addable() {
+    return addable;
   }
 
   /** Quantities that can be changed. */

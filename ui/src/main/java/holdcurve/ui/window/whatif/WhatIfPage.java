@@ -1,57 +1,80 @@
 package holdcurve.ui.window.whatif;
 
+import holdcurve.ui.window.frame.Actions;
+import holdcurve.ui.window.frame.Desk;
+import holdcurve.ui.window.frame.FileKind;
 import holdcurve.ui.window.frame.Page;
 import holdcurve.ui.window.plot.HoldChart;
-import holdcurve.ui.window.plot.HoldPlot;
 import java.util.List;
-import java.util.Locale;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuItem;
+import javafx.scene.control.Tab;
+import javafx.scene.control.TabPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
-import javafx.scene.input.KeyCombination;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
-/** Changes tried, before and after side by side. */
+/** Changes tried, before and after side by side; and what to order. */
 public final class WhatIfPage implements Page {
   /** Share of the width that the changes take, within their own limits [-]. */
   private static final double CHANGES_SHARE = 0.3;
 
+  /** Share of the width that the parts list takes [-]. */
+  private static final double PARTS_SHARE = 0.5;
+
   private final WhatIfModel model;
-  private final BorderPane content = new BorderPane();
+  private final Desk desk;
+  private final TabPane content = new TabPane();
   private final HoldChart before = new HoldChart();
   private final HoldChart after = new HoldChart();
   private final ChangePanel changes;
   private final ComparisonTable table;
-  private final Label tried = new Label();
+  private final TriedBar tried;
+  private final PartsTable parts;
 
-  public WhatIfPage(WhatIfModel model) {
+  public WhatIfPage(WhatIfModel model, Desk desk) {
     this.model = model;
+    this.desk = desk;
     changes = new ChangePanel(model);
     table = new ComparisonTable(model.jobs().pressures());
-    changes.prefWidthProperty().bind(content.widthProperty().multiply(CHANGES_SHARE));
-    tried.setWrapText(true);
-    tried.setMinHeight(Label.USE_PREF_SIZE);
-    tried.getStyleClass().add("hc-tried");
-    HBox plots = new HBox(plot("Before, with what was read", before), plot("After", after));
-    plots.getStyleClass().add("hc-pair");
-    VBox.setVgrow(plots, Priority.ALWAYS);
-    VBox middle = new VBox(tried, plots, table);
-    middle.setMinWidth(0);
-    content.setCenter(middle);
-    content.setRight(changes);
+    tried = new TriedBar(model);
+    parts = new PartsTable(model.parts(), this::openPrices, this::savePrices);
+    content.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
+    content.setId("what-if");
+    content
+        .getTabs()
+        .addAll(new Tab("Try a change", changing()), new Tab("What to order", order()));
     model.holdsProperty().addListener((property, was, now) -> show());
     model.figuresProperty().addListener((property, was, now) -> show());
     model.jobs().pressures().unitProperty().addListener((property, was, now) -> show());
     show();
   }
 
-  private static String lower(String words) {
-    return words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
+  private Node changing() {
+    BorderPane pane = new BorderPane();
+    changes.prefWidthProperty().bind(content.widthProperty().multiply(CHANGES_SHARE));
+    HBox plots = new HBox(plot("Before, with what was read", before), plot("After", after));
+    plots.getStyleClass().add("hc-pair");
+    VBox.setVgrow(plots, Priority.ALWAYS);
+    VBox middle = new VBox(tried, plots, table);
+    middle.setMinWidth(0);
+    pane.setCenter(middle);
+    pane.setRight(changes);
+    return pane;
+  }
+
+  private Node order() {
+    parts.prefWidthProperty().bind(content.widthProperty().multiply(PARTS_SHARE));
+    parts.setMinWidth(0);
+    OrderPane order = new OrderPane(model.parts());
+    order.setMinWidth(0);
+    order.setPrefWidth(0);
+    HBox.setHgrow(order, Priority.ALWAYS);
+    return new HBox(parts, order);
   }
 
   private static Node plot(String title, HoldChart chart) {
@@ -69,18 +92,28 @@ public final class WhatIfPage implements Page {
 
   private void show() {
     table.show(model.holdsProperty().get(), model.figuresProperty().get());
-    if (model.holdsProperty().get() == null) {
-      tried.setText("Working out what could be changed …");
-      return;
+    tried.show();
+    if (model.holdsProperty().get() != null) {
+      before.show(model.beforePlot());
+      after.show(model.afterPlot());
     }
-    List<String> what = model.tried().what();
-    tried.setText(
-        what.isEmpty()
-            ? "Tick a repair or move a slider: the right-hand plot and the figures follow."
-            : "Tried: " + String.join("; ", what.stream().map(WhatIfPage::lower).toList()) + ".");
-    HoldPlot left = model.beforePlot();
-    before.show(left);
-    after.show(model.afterPlot());
+  }
+
+  private void openPrices() {
+    desk.dialogs()
+        .choose(FileKind.PRICES, desk.jobs().fileProperty().get())
+        .ifPresent(model.parts()::open);
+  }
+
+  private void savePrices() {
+    desk.dialogs()
+        .save(FileKind.PRICES, desk.jobs().fileProperty().get(), "prices.json")
+        .ifPresent(model.parts()::save);
+  }
+
+  private void turn() {
+    content.getSelectionModel().select(1 - content.getSelectionModel().getSelectedIndex());
+    focus();
   }
 
   @Override
@@ -95,14 +128,26 @@ public final class WhatIfPage implements Page {
 
   @Override
   public List<MenuItem> actions() {
-    MenuItem back = new MenuItem("Back to as it is");
-    back.setAccelerator(new KeyCodeCombination(KeyCode.BACK_SPACE, KeyCombination.SHORTCUT_DOWN));
-    back.setOnAction(event -> model.reset());
-    return List.of(back);
+    return List.of(
+        Actions.of("Back to as it is", Actions.onShortcut(KeyCode.BACK_SPACE), model::reset),
+        Actions.of("Try a change, or what to order", Actions.onShortcut(KeyCode.T), this::turn),
+        Actions.of("Open a price list …", Actions.onShortcut(KeyCode.L), this::openPrices),
+        Actions.of("Save the prices …", null, this::savePrices),
+        Actions.of(
+            "Work out the cheapest order",
+            new KeyCodeCombination(KeyCode.F7),
+            () -> {
+              content.getSelectionModel().select(1);
+              model.parts().order();
+            }));
   }
 
   @Override
   public void focus() {
-    changes.focusFirst();
+    if (content.getSelectionModel().getSelectedIndex() == 0) {
+      changes.focusFirst();
+    } else {
+      parts.focusFirst();
+    }
   }
 }

@@ -3,10 +3,13 @@ package holdcurve.ui.window.whatif;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.JobReader;
+import holdcurve.log.PressureUnit;
 import holdcurve.ui.window.BelievedRanking;
 import holdcurve.ui.window.Jobs;
 import holdcurve.ui.window.job.OpenJobModel;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -14,7 +17,7 @@ import org.junit.jupiter.api.Test;
 class WhatIfModelTest {
   private final OpenJobModel jobs =
       new OpenJobModel(JobReader::read, BelievedRanking::new, Runnable::run, Runnable::run);
-  private final WhatIfModel model = new WhatIfModel(jobs);
+  private final WhatIfModel model = new WhatIfModel(jobs, FaultCatalogue::load);
 
   @BeforeEach
   void open() {
@@ -28,21 +31,21 @@ class WhatIfModelTest {
 
   private Remedy remedy(String name) {
     return model.remedies().stream()
-        .filter(one -> one.offer().name().startsWith(name))
+        .filter(one -> one.offer().name().startsWith("put right: " + name))
         .findFirst()
         .orElseThrow();
   }
 
   @Test
   void likelierRepairsHaveBetterChances() {
-    assertTrue(remedy("Check valve").chance() > remedy("Injector").chance());
-    assertTrue(remedy("Injector").chance() > remedy("Regulator").chance());
+    assertTrue(remedy("check valve").chance() > remedy("injector").chance());
+    assertTrue(remedy("injector").chance() > remedy("regulator").chance());
   }
 
   @Test
   void aRepairLiftsTheHoldAndBackIsBack() {
     double asItIs = afterTenMinutes();
-    remedy("Check valve").triedProperty().set(true);
+    remedy("check valve").triedProperty().set(true);
     assertTrue(afterTenMinutes() > asItIs + 1e4, "after the repair " + afterTenMinutes());
     assertTrue(
         model.figuresProperty().get().after().hold().passChance()
@@ -65,9 +68,55 @@ class WhatIfModelTest {
 
   @Test
   void bothPlotsHaveTheSameAxes() {
-    remedy("Check valve").triedProperty().set(true);
+    remedy("check valve").triedProperty().set(true);
     assertEquals(model.beforePlot().time(), model.afterPlot().time());
     assertTrue(model.beforePlot().marks().size() > 3);
     assertTrue(model.afterPlot().marks().isEmpty());
+  }
+
+  @Test
+  void aStifferHoseFallsFaster() {
+    double asItIs = afterTenMinutes();
+    for (Swap swap : model.swaps()) {
+      swap.choices().stream()
+          .filter(choice -> choice.words().equals("plastic line"))
+          .forEach(swap.chosenProperty()::set);
+    }
+    assertTrue(afterTenMinutes() < asItIs - 1e4, "less to give up: " + afterTenMinutes());
+    model.reset();
+    assertEquals(asItIs, afterTenMinutes());
+  }
+
+  @Test
+  void anAddedFaultPullsTheCurveDownUntilItIsTakenBack() {
+    double asItIs = afterTenMinutes();
+    AddableFault joint =
+        model.addable().stream()
+            .filter(one -> one.fault().id().equals("rail-side-joint"))
+            .findFirst()
+            .orElseThrow();
+    assertTrue(joint.change("nothing").isEmpty());
+    model.add(joint.change("0,5").orElseThrow());
+    assertTrue(afterTenMinutes() < asItIs - 1e4, "with a leak " + afterTenMinutes());
+    model.remove(model.extras().get(0));
+    assertEquals(asItIs, afterTenMinutes());
+  }
+
+  @Test
+  void aRenewedCheckValveCuresWhatSitsInIt() {
+    double asItIs = afterTenMinutes();
+    model.renew(
+        model.renewable().stream().filter(p -> p.id().equals("check-valve")).findFirst().get());
+    assertTrue(afterTenMinutes() > asItIs + 1e4);
+    assertEquals(List.of("check-valve replaced by a sound one"), model.tried().what());
+  }
+
+  @Test
+  void setPressuresShowInTheUnitChosen() {
+    Lever set =
+        model.levers().stream().filter(l -> l.name().endsWith("set pressure")).findFirst().get();
+    assertTrue(set.text(jobs.pressures()).endsWith(" bar"));
+    jobs.pressures().unitProperty().set(PressureUnit.PSI);
+    assertTrue(set.text(jobs.pressures()).endsWith(" psi"));
   }
 }

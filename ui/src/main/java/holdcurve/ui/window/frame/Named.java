@@ -1,13 +1,13 @@
-package holdcurve.ui.window.practice;
+package holdcurve.ui.window.frame;
 
 import java.util.function.Function;
 import javafx.util.StringConverter;
 
 /** Shows things of a list by a name; nothing is typed. */
-final class Named<T> extends StringConverter<T> {
+public final class Named<T> extends StringConverter<T> {
   private final Function<T, String> name;
 
-  Named(Function<T, String> name) {
+  public Named(Function<T, String> name) {
     this.name = name;
   }
 

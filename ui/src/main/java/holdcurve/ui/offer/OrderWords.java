@@ -1,0 +1,98 @@
+package holdcurve.ui.offer;
+
+import holdcurve.plan.CostPlan;
+import holdcurve.plan.OrderNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The cheapest order of tests and repairs in words, one line a step, deeper ones further in. */
+public final class OrderWords {
+  /** Outcomes less likely than this are not worth a line [-]. */
+  private static final double RARE = 0.05;
+
+  /** Repairs named one after the other. */
+  private static final int NAMED = 3;
+
+  /**
+   * A line.
+   *
+   * @param depth how far in it stands, from 0
+   * @param head what kind of step it is; empty for an outcome
+   */
+  public record Line(int depth, String head, String text) {}
+
+  private final CostPlan order;
+  private final List<Line> lines = new ArrayList<>();
+
+  private OrderWords(CostPlan order) {
+    this.order = order;
+  }
+
+  /** What the order costs, and how it may end. */
+  public static String summary(CostPlan order) {
+    return order.first().isEmpty()
+        ? "Nothing on the list would help."
+        : "Cheapest order on average: "
+            + Money.text(order.expectedCost(), order.currency())
+            + " (repairs alone, without a further test: "
+            + Money.text(order.withoutTests(), order.currency())
+            + "); the hold passes in the end with "
+            + Chance.words(order.solved())
+            + ".";
+  }
+
+  /** Its steps; none where nothing would help. */
+  public static List<Line> lines(CostPlan order) {
+    OrderWords words = new OrderWords(order);
+    words.add(order.first(), 0);
+    return List.copyOf(words.lines);
+  }
+
+  private void add(Optional<OrderNode> step, int depth) {
+    if (step.isEmpty()) {
+      return;
+    }
+    OrderNode node = step.get();
+    if (!node.isTest()) {
+      lines.add(new Line(depth, "Repair", repairs(node)));
+      return;
+    }
+    lines.add(new Line(depth, "Test", node.action() + cost(node)));
+    double rest = 0;
+    for (OrderNode.Next next : node.branches()) {
+      if (next.probability() < RARE) {
+        rest += next.probability();
+      } else {
+        String end = next.then().isEmpty() ? ": stop." : ":";
+        String chance = " (" + Chance.words(next.probability()) + ")";
+        lines.add(new Line(depth + 1, "", next.outcome() + chance + end));
+        add(next.then(), depth + 2);
+      }
+    }
+    if (rest > 0) {
+      String text = "anything else (" + Chance.words(rest) + "): plan again with it.";
+      lines.add(new Line(depth + 1, "", text));
+    }
+  }
+
+  /** Repairs one after the other, while the hold doesn't pass. */
+  private String repairs(OrderNode first) {
+    StringBuilder words = new StringBuilder(first.action() + cost(first));
+    Optional<OrderNode> next = then(first);
+    for (int named = 1; next.isPresent() && named < NAMED; named++) {
+      words.append("; if the hold still doesn't pass, ");
+      words.append(next.get().action()).append(cost(next.get()));
+      next = then(next.get());
+    }
+    return words + (next.isPresent() ? "; then plan again." : ".");
+  }
+
+  private static Optional<OrderNode> then(OrderNode repair) {
+    return repair.branches().stream().flatMap(n -> n.then().stream()).findFirst();
+  }
+
+  private String cost(OrderNode node) {
+    return node.cost() > 0 ? " (" + Money.text(node.cost(), order.currency()) + ")" : "";
+  }
+}

@@ -1,0 +1,26 @@
+package holdcurve.ui.window.frame;
+
+import java.util.List;
+
+/**
+ * A kind of file that a person is asked for.
+ *
+ * @param title of the dialog
+ * @param name of the kind
+ * @param patterns of file names, such as {@code *.csv}; the first gives the ending of new files
+ */
+public record FileKind(String title, String name, List<String> patterns) {
+  public static final FileKind PRICES =
+      new FileKind("Prices of repairs", "Price lists", List.of("*.json", "*.csv"));
+  public static final FileKind DROP_TEST =
+      new FileKind(
+          "Drop-per-pulse test", "Drop tests", List.of("*.csv", "*.tsv", "*.txt", "*.drops.json"));
+  public static final FileKind RANKING =
+      new FileKind("The ranking as a file", "Rankings", List.of("*.csv", "*.json"));
+  public static final FileKind SCORES =
+      new FileKind("Scores of a class", "Scores", List.of("*.csv"));
+
+  public FileKind {
+    patterns = List.copyOf(patterns);
+  }
+}

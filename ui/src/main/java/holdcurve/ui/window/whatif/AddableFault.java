@@ -1,0 +1,73 @@
+package holdcurve.ui.window.whatif;
+
+import holdcurve.circuit.Circuit;
+import holdcurve.circuit.Unit;
+import holdcurve.fault.FaultCatalogue;
+import holdcurve.fault.FaultParameter;
+import holdcurve.fault.LeakFault;
+import holdcurve.fault.Site;
+import holdcurve.whatif.Change;
+import holdcurve.whatif.Changes;
+import holdcurve.whatif.Plain;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** A fault at a place of the circuit that can be added, to see what it would look like. */
+record AddableFault(LeakFault fault, Site site) {
+  /** Every fault at every place. May ask plugins, so call it in the background. */
+  static List<AddableFault> of(Circuit circuit, FaultCatalogue catalogue) {
+    List<AddableFault> all = new ArrayList<>();
+    for (LeakFault fault : catalogue.faults()) {
+      fault.sites(circuit).forEach(site -> all.add(new AddableFault(fault, site)));
+    }
+    return all;
+  }
+
+  String words() {
+    return fault.name() + " (" + site.where() + ")";
+  }
+
+  private FaultParameter size() {
+    return fault.parameters().get(0);
+  }
+
+  private Unit unit() {
+    return size().unit();
+  }
+
+  /** What its size means, with the unit. */
+  String sizeWords() {
+    return unit().symbol().isEmpty() ? size().name() : size().name() + " [" + unit().symbol() + "]";
+  }
+
+  /** A usual size, as it would be typed. */
+  String usualSize() {
+    return Plain.number(unit().fromSi(size().prior().at(0)));
+  }
+
+  /**
+   * The fault in this size.
+   *
+   * @param typed in the unit of {@link #sizeWords}
+   * @return empty if it is no positive number
+   */
+  Optional<Change> change(String typed) {
+    try {
+      double shown = Double.parseDouble(typed.strip().replace(',', '.'));
+      return shown > 0 && Double.isFinite(shown) ? Optional.of(change(shown)) : Optional.empty();
+    } catch (NumberFormatException e) {
+      return Optional.empty();
+    }
+  }
+
+  private Change change(double shown) {
+    double[] values = fault.parameters().stream().mapToDouble(p -> p.prior().at(0)).toArray();
+    values[0] = unit().toSi(shown);
+    String amount = (Plain.number(shown) + " " + unit().symbol()).strip();
+    return Changes.add(
+        "added: " + fault.name().toLowerCase(Locale.ROOT) + " (" + amount + ")",
+        condition -> fault.apply(condition, site, values));
+  }
+}
