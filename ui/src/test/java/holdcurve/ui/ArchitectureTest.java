@@ -69,8 +69,19 @@ class ArchitectureTest {
               "holdcurve.droptest..",
               "holdcurve.ui.offer..",
               "holdcurve.ui.practice..",
-              "holdcurve.ui.report..")
+              "holdcurve.ui.report..",
+              "holdcurve.ui.schematic..")
           .because("faults are found as plugins, and the command line is another door");
+
+  @ArchTest
+  static final ArchRule drawingsAreData =
+      noClasses()
+          .that()
+          .resideInAPackage("holdcurve.ui.schematic..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("javafx..")
+          .because("the window and the report draw the same circuit");
 
   @ArchTest
   static final ArchRule themeKnowsNoPage =

@@ -7,11 +7,18 @@ import java.util.List;
 
 /** The parts of the circuit, with what was stated of them. */
 final class CircuitSection {
+  /** Between the margins of a sheet that lies on its side [px]. */
+  private static final double WIDTH = 1000;
+
   private CircuitSection() {}
 
   static Html html(Job job) {
-    return Html.all(
-        Html.of("div.together", Html.of("h2", "Circuit"), Html.of("p", job.circuit().title())),
+    return Html.of(
+        "div.wide",
+        Html.of("h2", "Circuit"),
+        Html.of("p", job.circuit().title()),
+        CircuitDrawing.of(job.circuit(), WIDTH),
+        Html.of("p.small", "Jaws mark the hoses that a clamp can be set on."),
         Html.table(
             "parts",
             List.of("Part", "Kind", "Place", "Stated"),

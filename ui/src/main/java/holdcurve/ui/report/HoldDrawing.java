@@ -3,10 +3,7 @@ package holdcurve.ui.report;
 import holdcurve.infer.HoldCurve;
 import holdcurve.job.HoldTest;
 import holdcurve.log.Reading;
-import holdcurve.ui.theme.Palette;
-import holdcurve.ui.theme.Rgb;
 import holdcurve.ui.theme.Role;
-import holdcurve.ui.theme.Theme;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -26,8 +23,6 @@ final class HoldDrawing {
 
   /** Readings drawn at most. */
   private static final int MOST_MARKS = 240;
-
-  private static final Palette COLOURS = Palette.of(Theme.LIGHT);
 
   private final Axis minutes;
   private final Axis bar;
@@ -102,22 +97,17 @@ final class HoldDrawing {
     code.append(String.format(Locale.ROOT, format + "%n", values));
   }
 
-  private static String colour(Role role) {
-    Rgb rgb = COLOURS.get(role);
-    return String.format("#%02x%02x%02x", rgb.red(), rgb.green(), rgb.blue());
-  }
-
   private void grid() {
     String line = "<line x1=\"%.1f\" y1=\"%.1f\" x2=\"%.1f\" y2=\"%.1f\" stroke=\"%s\"/>";
     double floor = HEIGHT - BOTTOM;
     for (double mark : minutes.marks()) {
       double at = x(mark * 60);
-      add(line, at, TOP, at, floor, colour(Role.GRID));
+      add(line, at, TOP, at, floor, Colours.of(Role.GRID));
       word(at - 30, floor + 3, 60, "center", number(mark, minutes));
     }
     for (double mark : bar.marks()) {
       double at = y(mark * 1e5);
-      add(line, LEFT, at, WIDTH - RIGHT, at, colour(Role.GRID));
+      add(line, LEFT, at, WIDTH - RIGHT, at, Colours.of(Role.GRID));
       word(0, at - 7, LEFT - 6, "right", number(mark, bar) + " bar");
     }
     word(LEFT, floor + 18, WIDTH - LEFT - RIGHT, "center", "minutes after the pump stopped");
@@ -152,7 +142,7 @@ final class HoldDrawing {
     for (int i = last; i >= 0; i--) {
       points.append(point(curve.time()[i], curve.low()[i]));
     }
-    add("<polygon points=\"%s\" fill=\"%s\"/>", points.toString().strip(), colour(Role.BAND));
+    add("<polygon points=\"%s\" fill=\"%s\"/>", points.toString().strip(), Colours.of(Role.BAND));
     line(curve.time(), curve.middle(), Role.EXPECTED, "");
   }
 
@@ -169,7 +159,7 @@ final class HoldDrawing {
     add(
         "<polyline points=\"%s\" fill=\"none\" stroke=\"%s\" stroke-width=\"1.4\"%s/>",
         points.toString().strip(),
-        colour(role),
+        Colours.of(role),
         dashes.isEmpty() ? "" : " stroke-dasharray=\"" + dashes + "\"");
   }
 
@@ -192,7 +182,7 @@ final class HoldDrawing {
           level + 3.5,
           at + 3.5,
           level - 3.5,
-          colour(Role.GROUP));
+          Colours.of(Role.GROUP));
     }
   }
 
@@ -202,8 +192,8 @@ final class HoldDrawing {
           "<circle cx=\"%.1f\" cy=\"%.1f\" r=\"3\" fill=\"%s\" stroke=\"%s\"/>",
           x(reading.time()),
           y(reading.pressure()),
-          reading.doubtful() ? colour(Role.PAPER) : colour(Role.MEASURED),
-          colour(Role.MEASURED));
+          reading.doubtful() ? Colours.of(Role.PAPER) : Colours.of(Role.MEASURED),
+          Colours.of(Role.MEASURED));
     }
   }
 

@@ -69,8 +69,12 @@ final class ReportFigures {
     if (property.unit() == Unit.FLAG) {
       return value != 0 ? name : "not " + name;
     }
-    return (name + " " + plain(property.unit().fromSi(value), 4) + " " + property.unit().symbol())
-        .strip();
+    return name + " " + value(property, value);
+  }
+
+  /** A property's value [SI] in its own unit. */
+  static String value(Property property, double value) {
+    return (plain(property.unit().fromSi(value), 4) + " " + property.unit().symbol()).strip();
   }
 
   private static String plain(double value, int digits) {

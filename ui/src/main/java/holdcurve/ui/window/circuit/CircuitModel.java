@@ -5,6 +5,8 @@ import holdcurve.circuit.Part;
 import holdcurve.circuit.Property;
 import holdcurve.infer.Suspect;
 import holdcurve.job.Job;
+import holdcurve.ui.schematic.CircuitLayout;
+import holdcurve.ui.schematic.Drawing;
 import holdcurve.ui.window.job.FaultsModel;
 import holdcurve.ui.window.job.JobEdits;
 import holdcurve.ui.window.job.OpenJobModel;

@@ -1,5 +1,6 @@
 package holdcurve.ui.window.circuit;
 
+import holdcurve.ui.schematic.Drawing;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Group;
@@ -36,7 +37,7 @@ final class DrawingPane extends Pane {
   }
 
   private static Label legend() {
-    Label legend = new Label("a clamp can be set here", Symbols.clampPoint());
+    Label legend = new Label("a clamp can be set here", SymbolNodes.clampPoint());
     legend.getStyleClass().addAll("hc-muted", "hc-small");
     legend.setGraphicTextGap(8);
     legend.relocate(14, 8);

@@ -1,7 +1,7 @@
 package holdcurve.ui.window.circuit;
 
-import holdcurve.part.Hose;
-import holdcurve.ui.window.circuit.Drawing.Placed;
+import holdcurve.ui.schematic.Drawing.Placed;
+import holdcurve.ui.schematic.PartLabel;
 import holdcurve.ui.window.frame.Sign;
 import holdcurve.ui.window.job.Pressures;
 import javafx.css.PseudoClass;
@@ -18,23 +18,17 @@ final class PartNode extends Group {
   private static final PseudoClass CHOSEN = PseudoClass.getPseudoClass("chosen");
   private static final PseudoClass LIT = PseudoClass.getPseudoClass("lit");
   private static final double ROOM = 5;
-  private static final double LINE = 15;
-  private static final double LETTER = 7.2;
 
   private final Placed placed;
-  private final Group symbol;
   private final Rectangle halo = new Rectangle();
   private final Node drop = Sign.DROP.node();
 
   PartNode(Placed placed, Pressures pressures) {
     this.placed = placed;
-    symbol = Symbols.of(placed);
+    Group symbol = SymbolNodes.of(placed);
     String figure = PartWords.figure(placed.part(), pressures);
-    double width = Math.max(74, placed.width() - 8);
-    String id = PartWords.wrapped(placed.part().id(), (int) (width / LETTER));
-    Text name = label(figure.isEmpty() ? id : id + "\n" + figure, width);
+    Text name = label(PartLabel.of(placed, figure));
     Group content = new Group(symbol, name);
-    place(name);
     surround(content.getBoundsInLocal());
     drop.setVisible(false);
     getStyleClass().add("hc-part");
@@ -46,24 +40,15 @@ final class PartNode extends Group {
     setAccessibleText(placed.part().kind().title() + " " + placed.part().id() + " " + figure);
   }
 
-  private static Text label(String words, double width) {
-    Text text = new Text(words);
+  private static Text label(PartLabel label) {
+    Text text = new Text(String.join("\n", label.lines()));
     text.getStyleClass().add("hc-part-name");
-    text.setWrappingWidth(width);
+    text.setWrappingWidth(label.width());
     text.setTextAlignment(TextAlignment.CENTER);
+    text.setX(-label.width() / 2);
+    text.setY(label.base());
+    text.setVisible(label.shown());
     return text;
-  }
-
-  private void place(Text name) {
-    name.setX(-name.getWrappingWidth() / 2);
-    Bounds shape = symbol.getBoundsInLocal();
-    boolean clampable = placed.part().kind() == Hose.KIND;
-    switch (placed.stand()) {
-      case ABOVE -> name.setY(shape.getMinY() - 6 - (name.getText().lines().count() - 1) * LINE);
-      case ALONG -> name.setVisible(false);
-      case BELOW -> name.setY(shape.getMaxY() + 14);
-      default -> name.setY(clampable ? 50 : Math.max(shape.getMaxY(), 6) + 14);
-    }
   }
 
   private void surround(Bounds bounds) {

@@ -3,10 +3,7 @@ package holdcurve.ui.window.circuit;
 import holdcurve.circuit.Part;
 import holdcurve.circuit.Property;
 import holdcurve.circuit.Unit;
-import holdcurve.part.Damper;
-import holdcurve.part.Hose;
-import holdcurve.part.Regulator;
-import holdcurve.part.RigidPipe;
+import holdcurve.ui.schematic.PartLabel;
 import holdcurve.ui.window.job.Pressures;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -19,30 +16,9 @@ final class PartWords {
 
   /** The figure that tells a part from another of its kind; may be empty. */
   static String figure(Part part, Pressures pressures) {
-    Property telling =
-        switch (part.kind().id()) {
-          case "hose" -> Hose.LENGTH;
-          case "pipe" -> RigidPipe.LENGTH;
-          case "regulator" -> Regulator.SET;
-          case "damper" -> Damper.CENTRE;
-          default -> null;
-        };
-    return telling == null ? "" : value(part, telling, pressures) + " " + unit(telling, pressures);
-  }
-
-  /** An id broken behind hyphens into lines of at most {@code letters}, where it can be. */
-  static String wrapped(String id, int letters) {
-    StringBuilder lines = new StringBuilder();
-    int column = 0;
-    for (String piece : id.split("(?<=-)")) {
-      if (column > 0 && column + piece.length() > letters) {
-        lines.append('\n');
-        column = 0;
-      }
-      lines.append(piece);
-      column += piece.length();
-    }
-    return lines.toString();
+    return PartLabel.telling(part)
+        .map(telling -> value(part, telling, pressures) + " " + unit(telling, pressures))
+        .orElse("");
   }
 
   /** Kind and id of a part, once where they are the same word. */

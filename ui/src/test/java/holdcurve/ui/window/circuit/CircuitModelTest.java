@@ -12,6 +12,8 @@ import holdcurve.file.JobReader;
 import holdcurve.log.PressureUnit;
 import holdcurve.part.Hose;
 import holdcurve.part.Regulator;
+import holdcurve.ui.schematic.CircuitLayout;
+import holdcurve.ui.schematic.Drawing;
 import holdcurve.ui.window.HandMadeRanking;
 import holdcurve.ui.window.Jobs;
 import holdcurve.ui.window.job.CircuitTemplates;
@@ -128,11 +130,5 @@ class CircuitModelTest {
     Circuit circuit = CircuitTemplates.circuit(template);
     assertTrue(circuit.title().endsWith("(invented)"), circuit.title());
     assertTrue(Hose.clampable(circuit).size() >= 2);
-  }
-
-  @Test
-  void idsBreakBehindHyphensOnly() {
-    assertEquals("cold-start-\ninjector", PartWords.wrapped("cold-start-injector", 11));
-    assertEquals("injectors", PartWords.wrapped("injectors", 4));
   }
 }

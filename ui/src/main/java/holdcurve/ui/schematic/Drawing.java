@@ -1,4 +1,4 @@
-package holdcurve.ui.window.circuit;
+package holdcurve.ui.schematic;
 
 import holdcurve.circuit.Part;
 import java.util.List;
@@ -11,9 +11,9 @@ import java.util.List;
  * @param parts in circuit order
  * @param wires lines that join them
  */
-record Drawing(double width, double height, List<Placed> parts, List<Wire> wires) {
+public record Drawing(double width, double height, List<Placed> parts, List<Wire> wires) {
   /** How a part stands. */
-  enum Stand {
+  public enum Stand {
     /** In a line that flows to the right. */
     RIGHT,
     /** In a line that flows to the left. */
@@ -33,8 +33,8 @@ record Drawing(double width, double height, List<Placed> parts, List<Wire> wires
    * @param y of the line it belongs to
    * @param width it may take
    */
-  record Placed(Part part, double x, double y, double width, Stand stand) {}
+  public record Placed(Part part, double x, double y, double width, Stand stand) {}
 
   /** A straight line between two places. */
-  record Wire(double fromX, double fromY, double toX, double toY) {}
+  public record Wire(double fromX, double fromY, double toX, double toY) {}
 }

@@ -1,4 +1,4 @@
-package holdcurve.ui.window.circuit;
+package holdcurve.ui.schematic;
 
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Part;
@@ -7,9 +7,9 @@ import holdcurve.part.ColdStartInjector;
 import holdcurve.part.Injector;
 import holdcurve.part.Rail;
 import holdcurve.part.Regulator;
-import holdcurve.ui.window.circuit.Drawing.Placed;
-import holdcurve.ui.window.circuit.Drawing.Stand;
-import holdcurve.ui.window.circuit.Drawing.Wire;
+import holdcurve.ui.schematic.Drawing.Placed;
+import holdcurve.ui.schematic.Drawing.Stand;
+import holdcurve.ui.schematic.Drawing.Wire;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -22,7 +22,7 @@ import java.util.Set;
  * regulator; branches run below it; the return runs back to the left along the bottom. Parts with
  * one end stand above or below their connection point, which gets the room they need.
  */
-final class CircuitLayout {
+public final class CircuitLayout {
   private static final double CELL = 104;
   private static final double SLOT = 76;
   private static final double INJECTOR = 30;
@@ -44,7 +44,7 @@ final class CircuitLayout {
     this.circuit = circuit;
   }
 
-  static Drawing of(Circuit circuit) {
+  public static Drawing of(Circuit circuit) {
     return new CircuitLayout(circuit).draw();
   }
 

@@ -1,4 +1,4 @@
-package holdcurve.ui.window.circuit;
+package holdcurve.ui.schematic;
 
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Part;

@@ -1,0 +1,108 @@
+package holdcurve.ui.report;
+
+import holdcurve.circuit.Circuit;
+import holdcurve.circuit.Part;
+import holdcurve.ui.schematic.CircuitLayout;
+import holdcurve.ui.schematic.Drawing;
+import holdcurve.ui.schematic.Drawing.Placed;
+import holdcurve.ui.schematic.Drawing.Stand;
+import holdcurve.ui.schematic.Drawing.Wire;
+import holdcurve.ui.schematic.Mark;
+import holdcurve.ui.schematic.PartLabel;
+import holdcurve.ui.schematic.Symbols;
+import holdcurve.ui.theme.Role;
+import java.util.List;
+import java.util.Locale;
+
+/** The circuit as an SVG drawing, its words laid over it. */
+final class CircuitDrawing {
+  private static final double LETTERS = 12.5;
+
+  private final Drawing drawing;
+  private final double scale;
+  private final StringBuilder code = new StringBuilder();
+  private final StringBuilder words = new StringBuilder();
+
+  private CircuitDrawing(Drawing drawing, double scale) {
+    this.drawing = drawing;
+    this.scale = scale;
+  }
+
+  /**
+   * @param width that it may take at most [px]
+   */
+  static Html of(Circuit circuit, double width) {
+    Drawing drawing = CircuitLayout.of(circuit);
+    return new CircuitDrawing(drawing, Math.min(1, width / drawing.width())).html();
+  }
+
+  private Html html() {
+    drawing.wires().forEach(this::wire);
+    drawing.parts().forEach(this::part);
+    double width = scale * drawing.width();
+    double height = scale * drawing.height();
+    return new Html(
+        text(
+            "<div class=\"plot circuit\" style=\"width:%.0fpx;font-size:%.1fpx\"><svg"
+                + " xmlns=\"http://www.w3.org/2000/svg\" width=\"%.0f\" height=\"%.0f\""
+                + " viewBox=\"0 0 %.0f %.0f\">%n%s</svg>%n%s</div>%n",
+            width, scale * LETTERS, width, height, drawing.width(), drawing.height(), code, words));
+  }
+
+  private void wire(Wire wire) {
+    code.append(
+        text(
+            "<line x1=\"%.1f\" y1=\"%.1f\" x2=\"%.1f\" y2=\"%.1f\" %s/>%n",
+            wire.fromX(), wire.fromY(), wire.toX(), wire.toY(), style(Mark.Ink.LINE)));
+  }
+
+  private void part(Placed placed) {
+    String mirror = placed.stand() == Stand.LEFT ? " scale(-1 1)" : "";
+    code.append(text("<g transform=\"translate(%.1f %.1f)%s\">", placed.x(), placed.y(), mirror));
+    for (Mark mark : Symbols.of(placed).marks()) {
+      code.append(text("<path d=\"%s\" %s/>", mark.path(), style(mark.ink())));
+    }
+    code.append(text("</g>%n"));
+    PartLabel label = PartLabel.of(placed, figure(placed.part()));
+    if (label.shown()) {
+      label(placed, label);
+    }
+  }
+
+  private static String figure(Part part) {
+    return PartLabel.telling(part)
+        .map(property -> ReportFigures.value(property, part.value(property)))
+        .orElse("");
+  }
+
+  private void label(Placed placed, PartLabel label) {
+    double top = placed.y() + label.base() - PartLabel.LINE * 0.8;
+    List<String> lines = label.lines();
+    for (int i = 0; i < lines.size(); i++) {
+      words.append(
+          text(
+              "<span"
+                  + " style=\"left:%.1fpx;top:%.1fpx;width:%.1fpx;text-align:center;line-height:%.1fpx\">%s</span>%n",
+              scale * (placed.x() - label.width() / 2),
+              scale * (top + i * PartLabel.LINE),
+              scale * label.width(),
+              scale * PartLabel.LINE,
+              Html.text(lines.get(i)).code()));
+    }
+  }
+
+  private static String style(Mark.Ink ink) {
+    String line = "stroke=\"" + Colours.of(Role.TEXT) + "\" stroke-width=\"1.6\"";
+    return switch (ink) {
+      case LINE -> "fill=\"none\" " + line;
+      case DASHED -> "fill=\"none\" stroke-dasharray=\"4 3\" " + line;
+      case FILLED -> "fill=\"" + Colours.of(Role.PAPER) + "\" " + line;
+      case SOLID -> "fill=\"" + Colours.of(Role.TEXT) + "\"";
+      case CLAMP -> "fill=\"" + Colours.of(Role.MEASURED) + "\"";
+    };
+  }
+
+  private static String text(String format, Object... values) {
+    return String.format(Locale.ROOT, format, values);
+  }
+}
