@@ -11,6 +11,7 @@ import holdcurve.finding.ReferenceHoseLook;
 import holdcurve.job.HoldTest;
 import holdcurve.part.ColdStartInjector;
 import holdcurve.part.Injector;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -28,12 +29,13 @@ final class FindingReader {
 
   private static final List<String> KINDS = List.of(JOINT, DROPS, REFERENCE_HOSE, DRAW_OFF);
   private static final Set<String> JOINT_ENTRIES =
-      Set.of("kind", "part", "end", "seen", "test", "pressure_bar");
+      Set.of("kind", "part", "end", "seen", "test", "pressure_bar", "date");
   private static final Set<String> DROP_ENTRIES =
-      Set.of("kind", "part", "number", "drops", "minutes", "test", "pressure_bar");
-  private static final Set<String> HOSE_ENTRIES = Set.of("kind", "fuel", "test", "pressure_bar");
+      Set.of("kind", "part", "number", "drops", "minutes", "test", "pressure_bar", "date");
+  private static final Set<String> HOSE_ENTRIES =
+      Set.of("kind", "fuel", "test", "pressure_bar", "date");
   private static final Set<String> DRAW_OFF_ENTRIES =
-      Set.of("kind", "drawn_mL", "from_bar", "to_bar", "seconds", "clamped");
+      Set.of("kind", "drawn_mL", "from_bar", "to_bar", "seconds", "clamped", "date");
 
   /** Time in which a few millilitres are let out at the tee: common practice, no source [s]. */
   private static final double USUAL_DRAWING = 10;
@@ -179,7 +181,8 @@ final class FindingReader {
         from * 1e5,
         to * 1e5,
         place.find("seconds").map(p -> p.number(1, 600, " s")).orElse(USUAL_DRAWING),
-        JobReader.clampedHoses(place, circuit));
+        JobReader.clampedHoses(place, circuit),
+        date(place));
   }
 
   private Moment moment(JsonPlace place) {
@@ -194,6 +197,10 @@ final class FindingReader {
             .find("pressure_bar")
             .map(p -> OptionalDouble.of(p.number(0.05, 10, " bar") * 1e5))
             .orElseGet(OptionalDouble::empty);
-    return new Moment(id, pressure);
+    return new Moment(id, pressure, date(place));
+  }
+
+  private static Optional<LocalDate> date(JsonPlace place) {
+    return place.find("date").map(UpkeepReader::date);
   }
 }

@@ -42,6 +42,7 @@ final class FindingWriter {
     } else if (finding instanceof DrawOff drawOff) {
       put(node, drawOff);
     }
+    finding.date().ifPresent(date -> node.put("date", date.toString()));
   }
 
   private static void put(ObjectNode node, DrawOff drawOff) {
@@ -61,6 +62,4 @@ final class FindingWriter {
         .pressure()
         .ifPresent(p -> node.put("pressure_bar", JsonNumbers.stated(Unit.BAR.fromSi(p))));
   }
-
-  /** Without binary tails. */
 }

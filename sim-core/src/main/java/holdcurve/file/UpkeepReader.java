@@ -88,7 +88,7 @@ final class UpkeepReader {
     return place.find(entry).map(p -> p.text(remedy)).orElse("");
   }
 
-  private static LocalDate date(JsonPlace place) {
+  static LocalDate date(JsonPlace place) {
     String remedy = "write year, month and day as 2026-04-11";
     String text = place.text(remedy);
     try {

@@ -1,7 +1,9 @@
 package holdcurve.finding;
 
 import holdcurve.check.Require;
+import java.time.LocalDate;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -13,8 +15,15 @@ import java.util.Set;
  * @param to pressure after, lower [Pa gauge]
  * @param duration how long it took [s]
  * @param clamped hoses that were clamped meanwhile
+ * @param date the day; absent if not noted
  */
-public record DrawOff(double volume, double from, double to, double duration, Set<String> clamped)
+public record DrawOff(
+    double volume,
+    double from,
+    double to,
+    double duration,
+    Set<String> clamped,
+    Optional<LocalDate> date)
     implements Finding {
   public DrawOff {
     Require.positive(volume, "volume drawn off", "m³");
@@ -22,6 +31,21 @@ public record DrawOff(double volume, double from, double to, double duration, Se
     Require.notNegative(to, "pressure after drawing off", "Pa");
     Require.positive(duration, "time of drawing off", "s");
     clamped = Set.copyOf(clamped);
+  }
+
+  /** On a day that wasn't noted. */
+  public DrawOff(double volume, double from, double to, double duration, Set<String> clamped) {
+    this(volume, from, to, duration, clamped, Optional.empty());
+  }
+
+  @Override
+  public Optional<String> test() {
+    return Optional.empty();
+  }
+
+  @Override
+  public DrawOff on(LocalDate day) {
+    return new DrawOff(volume, from, to, duration, clamped, Optional.of(day));
   }
 
   @Override

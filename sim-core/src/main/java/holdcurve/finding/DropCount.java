@@ -1,7 +1,9 @@
 package holdcurve.finding;
 
 import holdcurve.check.Require;
+import java.time.LocalDate;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
@@ -29,6 +31,21 @@ public record DropCount(String part, OptionalInt number, int drops, double durat
   /** Counted at one injector of a part, just primed. */
   public static DropCount ofOne(String part, int number, int drops, double duration) {
     return new DropCount(part, OptionalInt.of(number), drops, duration, Moment.PRIMED);
+  }
+
+  @Override
+  public Optional<String> test() {
+    return when.test();
+  }
+
+  @Override
+  public Optional<LocalDate> date() {
+    return when.date();
+  }
+
+  @Override
+  public DropCount on(LocalDate day) {
+    return new DropCount(part, number, drops, duration, when.on(day));
   }
 
   @Override

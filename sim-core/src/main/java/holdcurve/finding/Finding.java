@@ -1,7 +1,24 @@
 package holdcurve.finding;
 
+import java.time.LocalDate;
+import java.util.Optional;
+
 /** Something found out at a circuit beside the gauge readings of a hold. */
 public sealed interface Finding permits JointLook, DropCount, ReferenceHoseLook, DrawOff {
   /** What was found, for a person: a part of a sentence, such as "feed-hose dry". */
   String inWords();
+
+  /** Id of the hold test during which it was; empty if outside one. */
+  Optional<String> test();
+
+  /** The day; empty if not noted. */
+  Optional<LocalDate> date();
+
+  /** The same, found on a day. */
+  Finding on(LocalDate day);
+
+  /** What was found, with its day in front if that was noted. */
+  default String inDatedWords() {
+    return date().map(day -> day + ", ").orElse("") + inWords();
+  }
 }

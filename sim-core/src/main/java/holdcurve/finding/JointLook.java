@@ -1,5 +1,6 @@
 package holdcurve.finding;
 
+import java.time.LocalDate;
 import java.util.Optional;
 
 /**
@@ -27,6 +28,21 @@ public record JointLook(Optional<String> part, Optional<String> end, boolean wet
   /** No part was wet, the circuit just primed. */
   public static JointLook allDry() {
     return new JointLook(Optional.empty(), Optional.empty(), false, Moment.PRIMED);
+  }
+
+  @Override
+  public Optional<String> test() {
+    return when.test();
+  }
+
+  @Override
+  public Optional<LocalDate> date() {
+    return when.date();
+  }
+
+  @Override
+  public JointLook on(LocalDate day) {
+    return new JointLook(part, end, wet, when.on(day));
   }
 
   @Override

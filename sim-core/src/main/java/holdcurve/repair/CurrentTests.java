@@ -17,7 +17,7 @@ public final class CurrentTests {
   /**
    * The job with the tests after its last repair alone, and a note of what was left out. The same
    * job where nothing was repaired, or where no hold followed the repair. What was seen and counted
-   * carries no date and is left out with the tests before.
+   * goes with the hold test it names, else by its date; without either it is left out.
    *
    * @throws holdcurve.check.InputException if tests and repairs can't be put in order
    */
@@ -47,7 +47,7 @@ public final class CurrentTests {
         job.circuit(),
         job.gauge(),
         current,
-        List.of(),
+        new FindingsInTime(job, timeline).since(current),
         job.priors(),
         understood,
         job.upkeep());

@@ -74,8 +74,8 @@ public final class RepairCheckService implements RepairChecker {
     Ranking ranking =
         rankings.rank(checked(job, timeline), seed, new PartOfProgress(progress, 1 - share, share));
     notes.addAll(ranking.notes());
-    if (history && !job.findings().isEmpty()) {
-      notes.add("What was seen and counted carries no date and was taken to be from before.");
+    if (history) {
+      notes.addAll(new FindingsInTime(job, timeline).notes());
     }
     LeakMixture leaks = LeakMixture.of(ranking);
     List<PassMark> marks = marks(job, tests);
@@ -95,8 +95,8 @@ public final class RepairCheckService implements RepairChecker {
   }
 
   private static Job checked(Job job, Timeline timeline) {
-    Job checked = job.withTests(timeline.checked().tests());
-    return timeline.earlier().isEmpty() ? checked : checked.withFindings(List.of());
+    return job.withTests(timeline.checked().tests())
+        .withFindings(new FindingsInTime(job, timeline).checked());
   }
 
   private static List<PassMark> marks(Job job, List<HoldTest> tests) {
@@ -108,7 +108,8 @@ public final class RepairCheckService implements RepairChecker {
 
   private Beliefs before(Job job, Timeline timeline, long seed, Progress progress) {
     Session last = timeline.earlier().get(timeline.earlier().size() - 1);
-    return usual.believe(job.withTests(last.tests()), seed, WAYS, progress);
+    Job then = job.withTests(last.tests()).withFindings(new FindingsInTime(job, timeline).before());
+    return usual.believe(then, seed, WAYS, progress);
   }
 
   /** Ways this circuit may be after its last session before, as often as they are believed. */

@@ -14,6 +14,7 @@ import holdcurve.job.Job;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -32,13 +33,13 @@ class FindingFileTest {
   private static final String EVERY =
       """
       { "kind": "joint", "part": "feed-hose", "end": "rail", "seen": "wet", "test": "first" },
-      { "kind": "joint", "seen": "dry" },
+      { "kind": "joint", "seen": "dry", "date": "2026-04-10" },
       { "kind": "drops", "part": "injectors", "number": 3, "drops": 4, "minutes": 5,
         "pressure_bar": 1.9 },
       { "kind": "drops", "part": "cold-start-injector", "drops": 0, "minutes": 5 },
       { "kind": "reference-hose", "fuel": false },
       { "kind": "draw-off", "drawn_mL": 1.2, "from_bar": 2, "to_bar": 1.6, "seconds": 8,
-        "clamped": [ "feed-hose" ] }
+        "clamped": [ "feed-hose" ], "date": "2025-12-31" }
       """;
 
   @TempDir private Path folder;
@@ -71,11 +72,11 @@ class FindingFileTest {
     assertEquals(
         List.of(
             new JointLook(Optional.of("feed-hose"), Optional.of("rail"), true, first),
-            JointLook.allDry(),
+            JointLook.allDry().on(LocalDate.of(2026, 4, 10)),
             new DropCount("injectors", OptionalInt.of(3), 4, 300, Moment.at(1.9e5)),
             DropCount.ofAll("cold-start-injector", 0, 300),
             new ReferenceHoseLook(false, Moment.PRIMED),
-            new DrawOff(1.2e-6, 2e5, 1.6e5, 8, Set.of("feed-hose"))),
+            new DrawOff(1.2e-6, 2e5, 1.6e5, 8, Set.of("feed-hose")).on(LocalDate.of(2025, 12, 31))),
         read(EVERY).findings());
   }
 
@@ -111,7 +112,9 @@ class FindingFileTest {
         "{ 'kind': 'draw-off', 'drawn_mL': 1, 'from_bar': 1.6, 'to_bar': 2 } | 2 bar is not below"
             + " the 1.6 bar before",
         "{ 'kind': 'joint', 'seen': 'dry', 'test': 'second' } | there is no test 'second'; use one"
-            + " of first."
+            + " of first.",
+        "{ 'kind': 'joint', 'seen': 'dry', 'date': '10.4.2026' } | '10.4.2026' is no date; write"
+            + " year, month and day as 2026-04-11."
       })
   void whatIsWrongIsSaidWithItsPlace(String finding, String sentence) {
     String json = finding.replace('\'', '"');

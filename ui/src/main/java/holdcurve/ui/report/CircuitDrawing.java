@@ -17,6 +17,7 @@ import java.util.Locale;
 /** The circuit as an SVG drawing, its words laid over it. */
 final class CircuitDrawing {
   private static final double LETTERS = 12.5;
+  private static final double LARGEST = 1.2;
 
   private final Drawing drawing;
   private final double scale;
@@ -33,7 +34,7 @@ final class CircuitDrawing {
    */
   static Html of(Circuit circuit, double width) {
     Drawing drawing = CircuitLayout.of(circuit);
-    return new CircuitDrawing(drawing, Math.min(1, width / drawing.width())).html();
+    return new CircuitDrawing(drawing, Math.min(LARGEST, width / drawing.width())).html();
   }
 
   private Html html() {

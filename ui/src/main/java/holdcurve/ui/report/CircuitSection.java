@@ -13,12 +13,14 @@ final class CircuitSection {
   private CircuitSection() {}
 
   static Html html(Job job) {
-    return Html.of(
-        "div.wide",
-        Html.of("h2", "Circuit"),
-        Html.of("p", job.circuit().title()),
-        CircuitDrawing.of(job.circuit(), WIDTH),
-        Html.of("p.small", "Jaws mark the hoses that a clamp can be set on."),
+    return Html.all(
+        Html.of(
+            "div.wide",
+            Html.of("h2", "Circuit"),
+            Html.of("p", job.circuit().title()),
+            CircuitDrawing.of(job.circuit(), WIDTH),
+            Html.of("p.small", "Jaws mark the hoses that a clamp can be set on.")),
+        Html.of("h2", "Parts"),
         Html.table(
             "parts",
             List.of("Part", "Kind", "Place", "Stated"),

@@ -37,7 +37,8 @@ final class TestSections {
             "tests", List.of("Date", "Test", "Clamped", "Watched", "Start", "End", "Notes"), rows),
         list("Repairs", job.upkeep().repairs().stream().map(TestSections::words).toList()),
         list(
-            "Seen, counted and drawn off", job.findings().stream().map(Finding::inWords).toList()));
+            "Seen, counted and drawn off",
+            job.findings().stream().map(TestSections::words).toList()));
   }
 
   private static List<Html> row(HoldTest test) {
@@ -63,6 +64,11 @@ final class TestSections {
         .filter(word -> !word.isEmpty())
         .reduce((a, b) -> a + ", " + b)
         .orElse("");
+  }
+
+  private static String words(Finding finding) {
+    return finding.inDatedWords()
+        + finding.test().map(test -> ", during '" + test + "'").orElse("");
   }
 
   private static Html list(String title, List<String> items) {

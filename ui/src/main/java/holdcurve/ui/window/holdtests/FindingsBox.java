@@ -1,6 +1,8 @@
 package holdcurve.ui.window.holdtests;
 
 import holdcurve.finding.Finding;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,6 +22,7 @@ final class FindingsBox extends VBox {
   private final ComboBox<FindingForm> kind = new ComboBox<>();
   private final ComboBox<String> part = new ComboBox<>();
   private final HBox numbers = new HBox();
+  private final TextField date = new TextField();
   private final List<TextField> fields = new ArrayList<>();
   private final Label wrong = StepsBox.words("", "hc-small");
 
@@ -37,6 +40,15 @@ final class FindingsBox extends VBox {
     part.setMaxWidth(Double.MAX_VALUE);
     HBox.setHgrow(part, Priority.ALWAYS);
     numbers.getStyleClass().add("hc-line");
+    date.setId("finding-date");
+    date.setPrefColumnCount(8);
+    Label on = new Label("Found on");
+    on.setMinWidth(USE_PREF_SIZE);
+    on.setLabelFor(date);
+    HBox when = new HBox(on, date);
+    when.getStyleClass().add("hc-line");
+    when.managedProperty().bind(kind.valueProperty().isNotNull());
+    when.visibleProperty().bind(when.managedProperty());
     Button add = new Button("Add");
     add.setId("finding-add");
     add.setMinWidth(USE_PREF_SIZE);
@@ -46,7 +58,7 @@ final class FindingsBox extends VBox {
     line.getStyleClass().add("hc-line");
     wrong.managedProperty().bind(wrong.textProperty().isNotEmpty());
     getChildren()
-        .addAll(StepsBox.words("Findings", "hc-heading"), list, kind, numbers, line, wrong);
+        .addAll(StepsBox.words("Findings", "hc-heading"), list, kind, numbers, when, line, wrong);
     model.testProperty().addListener((property, before, now) -> update());
     ask();
     update();
@@ -73,6 +85,7 @@ final class FindingsBox extends VBox {
     part.getItems().setAll(parts);
     part.getSelectionModel().selectFirst();
     part.setVisible(!parts.isEmpty());
+    date.setText(model.findingDay().toString());
     fields.clear();
     numbers.getChildren().clear();
     if (form != null) {
@@ -97,11 +110,22 @@ final class FindingsBox extends VBox {
   private void add() {
     List<String> typed = fields.stream().map(TextField::getText).toList();
     Optional<Finding> finding = kind.getValue().finding(part.getValue(), typed, model.pressures());
-    if (finding.isPresent()) {
-      model.add(finding.get());
-      kind.setValue(null);
-    } else {
+    Optional<LocalDate> day = day();
+    if (finding.isEmpty()) {
       wrong.setText("Give each number, such as " + example() + ".");
+    } else if (day.isEmpty()) {
+      wrong.setText("Write the date as year, month and day: " + model.findingDay() + ".");
+    } else {
+      model.add(finding.get().on(day.get()));
+      kind.setValue(null);
+    }
+  }
+
+  private Optional<LocalDate> day() {
+    try {
+      return Optional.of(LocalDate.parse(date.getText().strip()));
+    } catch (DateTimeParseException e) {
+      return Optional.empty();
     }
   }
 
@@ -119,10 +143,10 @@ final class FindingsBox extends VBox {
   }
 
   private HBox row(Finding finding) {
-    Label words = StepsBox.words(finding.inWords());
+    Label words = StepsBox.words(finding.inDatedWords());
     HBox.setHgrow(words, Priority.ALWAYS);
     Button remove = new Button("×");
-    remove.setAccessibleText("Remove: " + finding.inWords());
+    remove.setAccessibleText("Remove: " + finding.inDatedWords());
     remove.getStyleClass().add("hc-flat");
     remove.setMinWidth(USE_PREF_SIZE);
     remove.setOnAction(event -> model.remove(finding));

@@ -499,6 +499,11 @@ public final class HoldTestsModel {
     change("notes", hold -> TestEdits.noted(hold, notes.strip()));
   }
 
+  /** The day that a finding is offered: that of the hold shown, or today. */
+  LocalDate findingDay() {
+    return Optional.ofNullable(test.get()).flatMap(HoldTest::day).orElseGet(today);
+  }
+
   void add(Finding finding) {
     jobs.change(
         "finding",
