@@ -153,13 +153,10 @@ final class FitSearch {
       return better ? next : null;
     }
 
-    /**
-     * As seen from here: what is integrated out has its middle a step away. Nothing is found by a
-     * search that is still far off.
-     */
+    /** As seen from here: what is integrated out has its middle a step away. */
     Fit fit(ScaleMode scales) {
       double[] s = scales.place();
-      double log = scaled.about(x, linear.departures()).logMarginal();
+      double log = scaled.about(x, linear.departures()).believed(NEAR).logMarginal();
       double prior = -0.5 * (s[0] * s[0] + s[1] * s[1]);
       return new Fit(u, linear, scaled.precision(), scales, log + prior);
     }

@@ -12,9 +12,6 @@ import java.util.List;
  * Chopin, J. R. Statist. Soc. B 71 (2009) 319).
  */
 final class MarginalLikelihood implements LogLikelihood {
-  /** Looks at the curve, each where the last has the conditional coordinates. */
-  private static final int LOOKS = 2;
-
   /**
    * A fit this far behind the best lends no expectation: its neighbourhood is another's tail [nat].
    */
@@ -72,23 +69,12 @@ final class MarginalLikelihood implements LogLikelihood {
 
   /**
    * The conditional distribution at a point of the sampled coordinates; null where the model fails.
-   * The curves are looked at where the conditional ones are expected, and again where they turn out
-   * to lie, to correct for their bend.
    */
   Point at(double[] s) {
     Centre centre = nearest(s);
     double[] u = centre.expected(s);
     ScaledSlopes slopes = new SlopeSums(data, centre.slopes().at(u)).scaled(model.scales(u));
-    Conditional rest = null;
-    for (int look = 0; look < LOOKS; look++) {
-      double[] departures = model.departures(u);
-      if (departures == null) {
-        return null;
-      }
-      rest = slopes.about(Latents.pick(u, conditional), departures);
-      Latents.put(u, conditional, rest.mean());
-    }
-    return new Point(u, rest);
+    return new ConditionalSearch(model, slopes, conditional).from(u);
   }
 
   private Centre nearest(double[] s) {

@@ -57,13 +57,15 @@ final class ScaledSlopes {
     double[] gradient = gradient(x, departures);
     double[] step = solve(factor, gradient);
     double misfit = data.misfit(departures, scales);
+    double rise = 0;
     double[] mean = new double[x.length];
     for (int j = 0; j < x.length; j++) {
       mean[j] = x[j] - step[j];
-      misfit += x[j] * x[j] - step[j] * gradient[j];
+      misfit += x[j] * x[j];
+      rise += 0.5 * step[j] * gradient[j];
     }
-    double log = data.logDensityAtZero(scales) - 0.5 * (misfit + logDeterminant);
-    return new Conditional(mean, factor, log);
+    double log = data.logDensityAtZero(scales) - 0.5 * (misfit + logDeterminant) + rise;
+    return new Conditional(x.clone(), mean, factor, log, rise);
   }
 
   /** Minus the log posterior density of x, constants left out [nat]. */

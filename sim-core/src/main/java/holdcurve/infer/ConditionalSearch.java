@@ -1,0 +1,84 @@
+package holdcurve.infer;
+
+/**
+ * Where the conditional coordinates lie once the sampled ones are fixed: Gauss–Newton steps with
+ * slopes that are known beforehand, each step looked at with the true curves. What straight curves
+ * promise counts only as far as a look has borne it out: slopes from elsewhere can promise a fit
+ * that no curve has, by tens of nats.
+ */
+final class ConditionalSearch {
+  /** A promise this small needn't be looked at [nat]. */
+  private static final double SMALL = 0.25;
+
+  /** What is believed of a promise that looks didn't bear out [nat]. */
+  private static final double BELIEVED = 0.5;
+
+  /** Looks at the curves; two are the rule. */
+  private static final int LOOKS = 6;
+
+  private static final double SHORTER = 0.3;
+
+  private final HypothesisModel model;
+  private final ScaledSlopes slopes;
+  private final int[] conditional;
+  private double[] u;
+  private double objective = Double.POSITIVE_INFINITY;
+  private Conditional rest;
+
+  /**
+   * @param slopes of the curves by the conditional coordinates
+   * @param conditional places of those among all
+   */
+  ConditionalSearch(HypothesisModel model, ScaledSlopes slopes, int[] conditional) {
+    this.model = model;
+    this.slopes = slopes;
+    this.conditional = conditional;
+  }
+
+  /**
+   * @param start all coordinates, the conditional ones where they are expected
+   * @return null where the model fails
+   */
+  MarginalLikelihood.Point from(double[] start) {
+    if (!isBetter(start)) {
+      return null;
+    }
+    double part = 1;
+    for (int look = 1; look < LOOKS && (look == 1 || rest.rise() > SMALL); look++) {
+      part = isBetter(ahead(part)) ? 1 : part * SHORTER;
+    }
+    Conditional believed = rest.rise() > SMALL ? rest.believed(BELIEVED) : rest;
+    return new MarginalLikelihood.Point(at(believed.mean()), believed);
+  }
+
+  private double[] ahead(double part) {
+    double[] here = Latents.pick(u, conditional);
+    for (int k = 0; k < here.length; k++) {
+      here[k] += part * (rest.mean()[k] - here[k]);
+    }
+    return at(here);
+  }
+
+  private double[] at(double[] values) {
+    double[] there = u.clone();
+    Latents.put(there, conditional, values);
+    return there;
+  }
+
+  /** Looks there, and stays if it is better. */
+  private boolean isBetter(double[] there) {
+    double[] departures = model.departures(there);
+    if (departures == null) {
+      return false;
+    }
+    double[] x = Latents.pick(there, conditional);
+    double found = slopes.objective(x, departures);
+    if (found >= objective) {
+      return false;
+    }
+    u = there;
+    objective = found;
+    rest = slopes.about(x, departures);
+    return true;
+  }
+}
