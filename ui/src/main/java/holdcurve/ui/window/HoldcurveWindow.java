@@ -6,6 +6,7 @@ import holdcurve.repair.RepairCheckService;
 import holdcurve.ui.theme.Looks;
 import holdcurve.ui.window.benchsheet.BenchSheetModel;
 import holdcurve.ui.window.benchsheet.BenchSheetPage;
+import holdcurve.ui.window.benchsheet.DropTestModel;
 import holdcurve.ui.window.circuit.CircuitModel;
 import holdcurve.ui.window.circuit.CircuitPage;
 import holdcurve.ui.window.frame.Desk;
@@ -100,7 +101,8 @@ public final class HoldcurveWindow {
         new CircuitPage(new CircuitModel(desk.jobs(), desk.faults())),
         new HoldTestsPage(desk, new HoldTestsModel(desk.jobs(), clock, LocalDate::now)),
         new SuspectsPage(new SuspectsModel(desk.jobs()), new NextTestModel(desk.jobs())),
-        new BenchSheetPage(new BenchSheetModel(desk.jobs(), LocalDate::now), desk),
+        new BenchSheetPage(
+            new BenchSheetModel(desk.jobs(), LocalDate::now), new DropTestModel(desk.jobs()), desk),
         new WhatIfPage(new WhatIfModel(desk.jobs(), desk.faults()::catalogue), desk),
         new RepairCheckPage(
             new RepairCheckModel(

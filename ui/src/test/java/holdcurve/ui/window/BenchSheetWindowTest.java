@@ -1,6 +1,7 @@
 package holdcurve.ui.window;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdcurve.fault.FaultCatalogue;
@@ -9,6 +10,7 @@ import holdcurve.ui.theme.Looks;
 import holdcurve.ui.theme.Theme;
 import holdcurve.ui.window.frame.Desk;
 import holdcurve.ui.window.frame.FileDialogs;
+import holdcurve.ui.window.frame.FileKind;
 import holdcurve.ui.window.job.FaultsModel;
 import holdcurve.ui.window.job.OpenJobModel;
 import holdcurve.ui.window.job.RescueModel;
@@ -50,6 +52,11 @@ class BenchSheetWindowTest {
 
         @Override
         public Optional<Path> chooseBenchSheet(Path near) {
+          return Optional.of(sheet);
+        }
+
+        @Override
+        public Optional<Path> choose(FileKind kind, Path near) {
           return Optional.of(sheet);
         }
       };
@@ -152,5 +159,42 @@ class BenchSheetWindowTest {
     run(looks::enlarge);
     run(looks::enlarge);
     picture("bench-sheet-larger-text", 1280, 720);
+  }
+
+  @Test
+  void injectorsAreSortedIntoMatchedSets() throws Exception {
+    read("thirteen-to-match.csv");
+    robot.push(KeyCode.CONTROL, KeyCode.T);
+    WaitForAsyncUtils.waitForFxEvents();
+    assertTrue(says("B7,  A3,  B2,  B6"), words()::toString);
+    assertTrue(says("Not fit to refit: B3."), words()::toString);
+    picture("matched-sets", 1280, 720);
+    robot.type(KeyCode.UP);
+    robot.type(KeyCode.UP);
+    WaitForAsyncUtils.waitForFxEvents();
+    assertTrue(says("Set 2"), words()::toString);
+    assertFalse(says("Set 3"), "twelve make two sets of six");
+  }
+
+  /** Read by keys, then one line typed over. */
+  @Test
+  void aDropTestIsReadTypedOverAndJudged() throws Exception {
+    robot.push(KeyCode.CONTROL, KeyCode.T);
+    robot.push(KeyCode.CONTROL, KeyCode.T);
+    WaitForAsyncUtils.waitForFxEvents();
+    assertTrue(says("Type the gauge before and after each firing"), words()::toString);
+    picture("drop-test-empty", 1280, 720);
+    read("drops-six-times.csv");
+    assertTrue(says("Injector 3 is low: -16 %"), words()::toString);
+    for (Theme theme : Theme.values()) {
+      run(() -> looks.themeProperty().set(theme));
+      picture("drop-test-" + theme.styleClass(), 1280, 720);
+      picture("drop-test-" + theme.styleClass(), 1920, 1080);
+    }
+    run(() -> ((TextField) stage.getScene().lookup("#drop-after-1")).requestFocus());
+    robot.push(KeyCode.CONTROL, KeyCode.A);
+    robot.write("2.4");
+    WaitForAsyncUtils.waitForFxEvents();
+    assertTrue(says("Can't be read"), words()::toString);
   }
 }

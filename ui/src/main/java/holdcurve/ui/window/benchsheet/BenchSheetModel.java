@@ -8,13 +8,16 @@ import holdcurve.injector.BenchLimits;
 import holdcurve.injector.BenchReport;
 import holdcurve.injector.BenchSheet;
 import holdcurve.injector.FlowPoint;
+import holdcurve.injector.MatchedSets;
 import holdcurve.injector.SheetFindings;
 import holdcurve.job.Job;
 import holdcurve.ui.window.job.OpenJobModel;
+import holdcurve.ui.window.job.Pressures;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -147,7 +150,7 @@ public final class BenchSheetModel {
       BenchSheet sheet = read == null ? BenchSheetReader.read(NAME, text(), limits) : read;
       report.set(BenchJudge.judge(sheet, point(sheet), limits, today.get()));
     } catch (InputException e) {
-      trouble.set(plain(e.getMessage()));
+      trouble.set(PlainRefusal.of(e.getMessage(), NAME, text()));
     }
   }
 
@@ -156,23 +159,6 @@ public final class BenchSheetModel {
         new SheetForm(pressure.get(), fluid.get(), celsius.get(), dropMinutes.get(), pulse.get());
     return form.text(rows, serviced.get());
   }
-
-  /** Lines of the text behind the table mean nothing to the person who fills it in. */
-  private String plain(String message) {
-    String bare = message.replaceFirst("^" + NAME + ",? ?", "").replaceFirst("^: ", "");
-    java.util.regex.Matcher m = LINE.matcher(bare);
-    if (!m.find()) {
-      return bare;
-    }
-    int line = Integer.parseInt(m.group(1));
-    String id = text().lines().skip(line - 1L).findFirst().orElse("");
-    String who = id.contains(";") ? "Injector " + id.substring(0, id.indexOf(';')) : "";
-    String rest = bare.substring(m.end());
-    return who.isEmpty() ? rest.replaceFirst("^, ", "") : who + rest;
-  }
-
-  private static final java.util.regex.Pattern LINE =
-      java.util.regex.Pattern.compile("^line (\\d+)");
 
   /** At the open job's set pressure and with its fuel; without a job, at the bench's. */
   private FlowPoint point(BenchSheet sheet) {
@@ -208,6 +194,29 @@ public final class BenchSheetModel {
           findings.addAll(drops);
           return job.withFindings(findings);
         });
+  }
+
+  /** How many of the injectors are fit to be matched; none without a sheet. */
+  int fitToMatch() {
+    BenchReport now = report.get();
+    return now == null
+        ? 0
+        : (int)
+            now.injectors().stream()
+                .filter(i -> i.troubles().isEmpty() && i.now().staticFlow().isPresent())
+                .count();
+  }
+
+  /**
+   * Sorted into sets for engines.
+   *
+   * @param size injectors to a set
+   * @return empty where there aren't enough that are fit
+   */
+  Optional<MatchedSets> matched(int size) {
+    return size >= 2 && size <= fitToMatch()
+        ? Optional.of(MatchedSets.of(report.get(), size))
+        : Optional.empty();
   }
 
   ObservableList<SheetRow> rows() {
@@ -256,5 +265,9 @@ public final class BenchSheetModel {
 
   BenchLimits limits() {
     return limits;
+  }
+
+  Pressures pressures() {
+    return jobs.pressures();
   }
 }

@@ -1,10 +1,14 @@
 package holdcurve.ui.window.benchsheet;
 
+import holdcurve.ui.window.frame.Actions;
 import holdcurve.ui.window.frame.Desk;
+import holdcurve.ui.window.frame.FileKind;
 import holdcurve.ui.window.frame.Page;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.MenuItem;
+import javafx.scene.control.Tab;
+import javafx.scene.control.TabPane;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
@@ -13,29 +17,52 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 
-/** A flow-bench sheet: filled in on the left, judged on the right. */
+/** Injectors compared: on a flow bench, in the car by the drop of the gauge, and sorted in sets. */
 public final class BenchSheetPage implements Page {
   /** Share of the width that the table takes [-]. */
   private static final double TABLE_SHARE = 0.47;
 
-  private final BenchSheetModel model;
+  private final BenchSheetModel sheet;
+  private final DropTestModel drops;
   private final Desk desk;
-  private final BorderPane content = new BorderPane();
+  private final TabPane content = new TabPane();
   private final SheetTablePane table;
+  private final DropTestPane dropTest;
+  private final MatchedSetsPane sets;
 
-  public BenchSheetPage(BenchSheetModel model, Desk desk) {
-    this.model = model;
+  public BenchSheetPage(BenchSheetModel sheet, DropTestModel drops, Desk desk) {
+    this.sheet = sheet;
+    this.drops = drops;
     this.desk = desk;
-    table = new SheetTablePane(model, this::open, this::paste);
+    table = new SheetTablePane(sheet, this::open, this::paste);
+    dropTest = new DropTestPane(drops, this::open, this::paste);
+    sets = new MatchedSetsPane(sheet);
+    content.setId("bench-tabs");
+    content.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
+    content
+        .getTabs()
+        .addAll(
+            new Tab("Flow bench", flowBench()),
+            new Tab("Matched sets", sets),
+            new Tab("Drop test in the car", dropTest));
+  }
+
+  private Node flowBench() {
+    BorderPane pane = new BorderPane();
     table.prefWidthProperty().bind(content.widthProperty().multiply(TABLE_SHARE));
     table.setMinWidth(0);
-    SheetSays says = new SheetSays(model);
+    SheetSays says = new SheetSays(sheet);
     says.setMinWidth(0);
     says.setPrefWidth(0);
     HBox.setHgrow(says, Priority.ALWAYS);
-    content.setId("bench-sheet");
-    content.setTop(new SheetVerdict(model));
-    content.setCenter(new HBox(table, says));
+    pane.setId("bench-sheet");
+    pane.setTop(new SheetVerdict(sheet));
+    pane.setCenter(new HBox(table, says));
+    return pane;
+  }
+
+  private boolean isDropTest() {
+    return content.getSelectionModel().getSelectedIndex() == 2;
   }
 
   @Override
@@ -51,43 +78,60 @@ public final class BenchSheetPage implements Page {
   @Override
   public List<MenuItem> actions() {
     return List.of(
-        action("Read a bench sheet …", onShortcut(KeyCode.B), this::open),
-        action(
-            "Paste a sheet",
+        Actions.of("Read a sheet or a drop test …", Actions.onShortcut(KeyCode.B), this::open),
+        Actions.of(
+            "Paste a sheet or a drop test",
             new KeyCodeCombination(
                 KeyCode.V, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN),
             this::paste),
-        action("Another injector", onShortcut(KeyCode.I), this::addRow),
-        action("Put the drops into the job", onShortcut(KeyCode.J), model::takeDrops));
+        Actions.of(
+            "Another injector, or another round", Actions.onShortcut(KeyCode.I), this::addRow),
+        Actions.of("Put the drops into the job", Actions.onShortcut(KeyCode.J), sheet::takeDrops),
+        Actions.of(
+            "Flow bench, matched sets or drop test", Actions.onShortcut(KeyCode.T), this::turn));
   }
 
-  private static KeyCombination onShortcut(KeyCode key) {
-    return new KeyCodeCombination(key, KeyCombination.SHORTCUT_DOWN);
-  }
-
-  private static MenuItem action(String text, KeyCombination keys, Runnable what) {
-    MenuItem item = new MenuItem(text);
-    item.setAccelerator(keys);
-    item.setOnAction(event -> what.run());
-    return item;
+  private void turn() {
+    int next = (content.getSelectionModel().getSelectedIndex() + 1) % content.getTabs().size();
+    content.getSelectionModel().select(next);
+    focus();
   }
 
   private void open() {
-    desk.dialogs().chooseBenchSheet(desk.jobs().fileProperty().get()).ifPresent(model::open);
+    if (isDropTest()) {
+      desk.dialogs()
+          .choose(FileKind.DROP_TEST, desk.jobs().fileProperty().get())
+          .ifPresent(drops::open);
+    } else {
+      desk.dialogs().chooseBenchSheet(desk.jobs().fileProperty().get()).ifPresent(sheet::open);
+    }
   }
 
   private void paste() {
-    String text = Clipboard.getSystemClipboard().getString();
-    model.paste(text == null ? "" : text);
+    String clip = Clipboard.getSystemClipboard().getString();
+    String text = clip == null ? "" : clip;
+    if (isDropTest()) {
+      drops.paste(text);
+    } else {
+      sheet.paste(text);
+    }
   }
 
   private void addRow() {
-    model.addRow();
-    table.focusLast();
+    if (isDropTest()) {
+      drops.addRound();
+    } else {
+      sheet.addRow();
+      table.focusLast();
+    }
   }
 
   @Override
   public void focus() {
-    table.focusFirst();
+    switch (content.getSelectionModel().getSelectedIndex()) {
+      case 1 -> sets.focusFirst();
+      case 2 -> dropTest.focusFirst();
+      default -> table.focusFirst();
+    }
   }
 }

@@ -1,7 +1,9 @@
 package holdcurve.ui.window.benchsheet;
 
+import holdcurve.droptest.InjectorDrop;
 import holdcurve.infer.Interval;
 import holdcurve.injector.InjectorReport;
+import holdcurve.injector.Standing;
 import java.util.Locale;
 
 /**
@@ -10,7 +12,7 @@ import java.util.Locale;
  * @param id number or name
  * @param departure from the middle of the set [-]
  * @param words the same as text, with where it stands
- * @param more drip, spray, coil; empty for nothing
+ * @param more drip, spray, coil, flow; empty for nothing
  * @param good whether it can go back
  */
 record DepartureLine(String id, Interval departure, String words, String more, boolean good) {
@@ -28,8 +30,44 @@ record DepartureLine(String id, Interval departure, String words, String more, b
                 injector.standing().words(),
                 injector.sure() ? "" : "?")
             : injector.standing().words();
-    boolean good =
-        injector.troubles().isEmpty() && injector.standing() == holdcurve.injector.Standing.IN_LINE;
+    boolean good = injector.troubles().isEmpty() && injector.standing() == Standing.IN_LINE;
     return new DepartureLine(injector.id(), d, words, String.join("; ", injector.troubles()), good);
+  }
+
+  /** For an injector that was fired in a drop test. */
+  static DepartureLine of(InjectorDrop injector) {
+    Interval d = injector.departure();
+    String words =
+        String.format(
+            Locale.ROOT,
+            "%+.0f %% (%+.0f to %+.0f), %s",
+            100 * d.middle(),
+            100 * d.low(),
+            100 * d.high(),
+            standing(injector));
+    String more =
+        injector
+            .flow()
+            .map(
+                flow ->
+                    String.format(
+                        Locale.ROOT,
+                        "passes %.0f mL/min (%.0f to %.0f)",
+                        flow.middle() * 60e6,
+                        flow.low() * 60e6,
+                        flow.high() * 60e6))
+            .orElse("");
+    boolean good = !injector.sure() || injector.standing() == Standing.IN_LINE;
+    return new DepartureLine(
+        "Injector " + injector.id() + ", fired " + injector.firings() + " ×", d, words, more, good);
+  }
+
+  private static String standing(InjectorDrop injector) {
+    if (!injector.sure()) {
+      return "not settled";
+    }
+    return injector.standing() == Standing.IN_LINE
+        ? "in line"
+        : injector.departure().middle() < 0 ? "low" : "high";
   }
 }

@@ -6,6 +6,7 @@ import javafx.beans.property.StringProperty;
 import javafx.collections.ListChangeListener;
 import javafx.geometry.HPos;
 import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
@@ -71,7 +72,7 @@ final class SheetTablePane extends VBox {
     return bench;
   }
 
-  private static HBox named(String name, Node control) {
+  static HBox named(String name, Node control) {
     Label label = new Label(name);
     label.setMinWidth(USE_PREF_SIZE);
     label.setLabelFor(control);
@@ -80,7 +81,7 @@ final class SheetTablePane extends VBox {
     return box;
   }
 
-  private static TextField field(StringProperty text, String meaning, int columns) {
+  static TextField field(StringProperty text, String meaning, int columns) {
     TextField field = new TextField();
     field.setPrefColumnCount(columns);
     field.textProperty().bindBidirectional(text);
@@ -88,7 +89,17 @@ final class SheetTablePane extends VBox {
     return field;
   }
 
+  /** Whether the keyboard is on something in a pane. */
+  static boolean hasFocus(Parent pane) {
+    Node owner = pane.getScene() == null ? null : pane.getScene().getFocusOwner();
+    while (owner != null && owner != pane) {
+      owner = owner.getParent();
+    }
+    return owner != null;
+  }
+
   private void fill() {
+    boolean hadFocus = hasFocus(grid);
     grid.getChildren().clear();
     grid.add(head("No.", ""), 0, 0);
     for (SheetColumn column : SheetColumn.values()) {
@@ -105,9 +116,12 @@ final class SheetTablePane extends VBox {
       }
       line++;
     }
+    if (hadFocus) {
+      focusFirst();
+    }
   }
 
-  private static VBox head(String title, String unit) {
+  static VBox head(String title, String unit) {
     Label name = new Label(title);
     name.getStyleClass().add("hc-strong");
     Label below = new Label(unit);
@@ -129,7 +143,7 @@ final class SheetTablePane extends VBox {
     return buttons;
   }
 
-  private static Button button(String text, Runnable what) {
+  static Button button(String text, Runnable what) {
     Button button = new Button(text);
     button.setMinWidth(USE_PREF_SIZE);
     button.setOnAction(event -> what.run());

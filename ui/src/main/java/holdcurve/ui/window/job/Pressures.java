@@ -63,9 +63,14 @@ public final class Pressures {
    * @return [Pa gauge]; empty if it is no number
    */
   public OptionalDouble parse(String typed) {
+    return parse(typed, unit.get());
+  }
+
+  /** Likewise, in a unit that may be another than the one shown. */
+  public static OptionalDouble parse(String typed, PressureUnit unit) {
     String plain = typed.strip();
     return NUMBER.matcher(plain).matches()
-        ? OptionalDouble.of(unit.get().toPascal(Double.parseDouble(plain.replace(',', '.'))))
+        ? OptionalDouble.of(unit.toPascal(Double.parseDouble(plain.replace(',', '.'))))
         : OptionalDouble.empty();
   }
 }

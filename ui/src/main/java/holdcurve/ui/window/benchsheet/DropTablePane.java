@@ -1,0 +1,177 @@
+package holdcurve.ui.window.benchsheet;
+
+import holdcurve.ui.window.frame.Texts;
+import javafx.beans.binding.Bindings;
+import javafx.beans.binding.StringBinding;
+import javafx.collections.ListChangeListener;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextField;
+import javafx.scene.control.TitledPane;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** Where a drop test is typed: how it was done above, a line for each firing below. */
+final class DropTablePane extends VBox {
+  private static final String HOW =
+      "Pump off, circuit under pressure. Read the gauge, fire one injector, read again; prime, and"
+          + " go on to the next.";
+
+  private static final String CAUTION =
+      "Ignition off, no spark or flame: petrol is sprayed into the manifold. Air it before the"
+          + " engine is started.";
+
+  private final DropTestModel model;
+  private final GridPane grid = new GridPane();
+
+  /**
+   * @param open asks for a file and reads it
+   * @param paste reads the clipboard
+   */
+  DropTablePane(DropTestModel model, Runnable open, Runnable paste) {
+    this.model = model;
+    getStyleClass().add("hc-sheet");
+    grid.setId("drop-rows");
+    grid.getStyleClass().add("hc-sheet-rows");
+    for (double share : new double[] {12, 28, 30, 30}) {
+      ColumnConstraints column = new ColumnConstraints();
+      column.setPercentWidth(share);
+      grid.getColumnConstraints().add(column);
+    }
+    model.rows().addListener((ListChangeListener<DropRow>) change -> fill());
+    fill();
+    ScrollPane scroll = new ScrollPane(grid);
+    scroll.setFitToWidth(true);
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    scroll.setFocusTraversable(false);
+    VBox.setVgrow(scroll, Priority.ALWAYS);
+    VBox top = new VBox(Texts.words(HOW), Texts.caution(CAUTION), folded(settings()));
+    top.getStyleClass().add("hc-drop-top");
+    getChildren().addAll(top, scroll, buttons(open, paste));
+  }
+
+  private FlowPane settings() {
+    DropForm form = model.form();
+    FlowPane pane =
+        new FlowPane(
+            pressure("Gauge read to", SheetTablePane.field(form.step(), "step of the gauge", 4)),
+            SheetTablePane.named(
+                "Pulses", SheetTablePane.field(form.pulses(), "pulses in a row", 3)),
+            SheetTablePane.named(
+                "of [ms]", SheetTablePane.field(form.width(), "length of a pulse, ms", 4)),
+            SheetTablePane.named(
+                "Second reading after [s]",
+                SheetTablePane.field(form.pause(), "time between the readings, s", 3)),
+            SheetTablePane.named(
+                "Idle line watched [s]",
+                SheetTablePane.field(form.idle(), "watched without firing, s", 3)),
+            SheetTablePane.named(
+                "Drawn off [mL]",
+                SheetTablePane.field(form.drawn(), "fuel drawn off at the tee, mL", 4)),
+            pressure("from", SheetTablePane.field(form.drawnFrom(), "drawn off from", 4)),
+            pressure("to", SheetTablePane.field(form.drawnTo(), "drawn off to", 4)));
+    pane.getStyleClass().add("hc-sheet-bench");
+    return pane;
+  }
+
+  /** Folded, since most tests are done alike; what is assumed stands in the title. */
+  private TitledPane folded(FlowPane settings) {
+    TitledPane pane = new TitledPane("", settings);
+    pane.setId("drop-settings");
+    pane.getStyleClass().add("hc-section");
+    pane.setAnimated(false);
+    pane.setExpanded(false);
+    DropForm form = model.form();
+    pane.textProperty()
+        .bind(
+            Bindings.createStringBinding(
+                () ->
+                    form.pulses().get()
+                        + " × "
+                        + form.width().get()
+                        + " ms, gauge read to "
+                        + form.step().get()
+                        + " "
+                        + model.pressures().unit().symbol()
+                        + ", again after "
+                        + form.pause().get()
+                        + " s",
+                form.pulses(),
+                form.width(),
+                form.step(),
+                form.pause(),
+                model.pressures().unitProperty()));
+    return pane;
+  }
+
+  private HBox pressure(String name, TextField field) {
+    HBox box = SheetTablePane.named(name, field);
+    ((Label) box.getChildren().get(0)).textProperty().bind(withUnit(name));
+    return box;
+  }
+
+  private StringBinding withUnit(String name) {
+    return Bindings.createStringBinding(
+        () -> name + " [" + model.pressures().unit().symbol() + "]",
+        model.pressures().unitProperty());
+  }
+
+  private void fill() {
+    boolean hadFocus = SheetTablePane.hasFocus(grid);
+    grid.getChildren().clear();
+    VBox before = SheetTablePane.head("Before", "");
+    VBox after = SheetTablePane.head("After", "");
+    for (VBox head : new VBox[] {before, after}) {
+      ((Label) head.getChildren().get(1))
+          .textProperty()
+          .bind(
+              Bindings.createStringBinding(
+                  () -> model.pressures().unit().symbol(), model.pressures().unitProperty()));
+    }
+    grid.addRow(0, SheetTablePane.head("", ""), SheetTablePane.head("Injector", ""), before, after);
+    int line = 1;
+    for (DropRow row : model.rows()) {
+      String what = "line " + line + ", injector " + row.injector().get();
+      TextField first = SheetTablePane.field(row.before(), what + ", gauge before", 4);
+      TextField second = SheetTablePane.field(row.after(), what + ", gauge after", 4);
+      first.setId("drop-before-" + line);
+      second.setId("drop-after-" + line);
+      Label number = new Label(Integer.toString(line));
+      number.getStyleClass().add("hc-muted");
+      grid.addRow(
+          line,
+          number,
+          SheetTablePane.field(row.injector(), "line " + line + ", injector", 4),
+          first,
+          second);
+      line++;
+    }
+    if (hadFocus) {
+      focusFirst();
+    }
+  }
+
+  private FlowPane buttons(Runnable open, Runnable paste) {
+    FlowPane buttons =
+        new FlowPane(
+            SheetTablePane.button("Read a drop test …", open),
+            SheetTablePane.button("Paste", paste),
+            SheetTablePane.button("Another round", model::addRound),
+            SheetTablePane.button("Empty test", model::clear));
+    buttons.getStyleClass().add("hc-sheet-bench");
+    return buttons;
+  }
+
+  /** Puts the keyboard on the first reading. */
+  void focusFirst() {
+    grid.getChildren().stream()
+        .filter(node -> "drop-before-1".equals(node.getId()))
+        .findFirst()
+        .ifPresent(Node::requestFocus);
+  }
+}

@@ -1,0 +1,220 @@
+package holdcurve.ui.window.benchsheet;
+
+import holdcurve.check.InputException;
+import holdcurve.circuit.Circuit;
+import holdcurve.droptest.DropJudge;
+import holdcurve.droptest.DropReport;
+import holdcurve.droptest.DropTest;
+import holdcurve.droptest.TrappedFuel;
+import holdcurve.file.DropTestReader;
+import holdcurve.injector.BenchLimits;
+import holdcurve.job.Job;
+import holdcurve.log.PressureUnit;
+import holdcurve.part.Injector;
+import holdcurve.ui.window.job.OpenJobModel;
+import holdcurve.ui.window.job.Pressures;
+import holdcurve.ui.window.job.WorkModel;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.StringProperty;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+
+/** A drop-per-pulse test that is being typed, and what it says so far. */
+public final class DropTestModel {
+  private static final String NAME = "Drop test";
+  private static final long SEED = 1;
+  private static final int ROUNDS = 2;
+  private static final int USUAL_INJECTORS = 6;
+
+  private final OpenJobModel jobs;
+  private final BenchLimits limits = BenchLimits.shipped();
+  private final DropForm form = new DropForm();
+  private final ObservableList<DropRow> rows = FXCollections.observableArrayList();
+  private final ObservableList<DropRow> shownRows = FXCollections.unmodifiableObservableList(rows);
+  private final ReadOnlyObjectWrapper<DropReport> report = new ReadOnlyObjectWrapper<>();
+  private final ReadOnlyStringWrapper trouble = new ReadOnlyStringWrapper("");
+
+  private WorkModel.Item judging;
+  private boolean filling;
+
+  public DropTestModel(OpenJobModel jobs) {
+    this.jobs = jobs;
+    form.others().forEach(this::watch);
+    form.pressures().forEach(this::watch);
+    jobs.takenUpProperty().addListener((property, before, now) -> otherJob());
+    jobs.pressures().unitProperty().addListener((property, before, now) -> convert(before, now));
+    clear();
+  }
+
+  private void watch(StringProperty field) {
+    field.addListener((property, before, now) -> judge());
+  }
+
+  /** A test that nothing was typed into gets as many injectors as the job has. */
+  private void otherJob() {
+    if (rows.stream().allMatch(DropRow::isEmpty)) {
+      clear();
+    } else {
+      judge();
+    }
+  }
+
+  /** Begins an empty test: two rounds, and a watch without firing. */
+  public void clear() {
+    List<DropRow> fresh = new ArrayList<>();
+    for (int round = 0; round < ROUNDS; round++) {
+      usualInjectors().forEach(id -> fresh.add(new DropRow(id)));
+    }
+    fresh.add(new DropRow(DropRow.IDLE));
+    fill(fresh, () -> form.usual(jobs.pressures()));
+  }
+
+  private List<String> usualInjectors() {
+    int count =
+        circuit() == null
+            ? 0
+            : circuit().partsOf(Injector.KIND).stream()
+                .mapToInt(part -> (int) Math.round(part.value(Injector.COUNT)))
+                .sum();
+    List<String> ids = new ArrayList<>();
+    for (int i = 1; i <= (count < 2 ? USUAL_INJECTORS : count); i++) {
+      ids.add(Integer.toString(i));
+    }
+    return ids;
+  }
+
+  private Circuit circuit() {
+    Job job = jobs.jobProperty().get();
+    return job == null ? null : job.circuit();
+  }
+
+  /** Adds a line for each injector that there is, before the watch without firing. */
+  public void addRound() {
+    List<String> ids =
+        rows.stream()
+            .map(row -> row.injector().get().strip())
+            .filter(id -> !id.isEmpty() && !id.equalsIgnoreCase(DropRow.IDLE))
+            .distinct()
+            .toList();
+    int place = rows.size();
+    while (place > 0 && rows.get(place - 1).injector().get().equalsIgnoreCase(DropRow.IDLE)) {
+      place--;
+    }
+    List<DropRow> round = ids.stream().map(DropRow::new).toList();
+    round.forEach(this::watch);
+    rows.addAll(place, round);
+  }
+
+  private void watch(DropRow row) {
+    row.cells().forEach(this::watch);
+  }
+
+  /** Reads a file in the background and shows it. */
+  public void open(Path file) {
+    jobs.work().start("Reading the drop test", progress -> DropTestReader.read(file), this::show);
+  }
+
+  /** Shows a table that was copied elsewhere, or says in the banner why it can't be read. */
+  public void paste(String text) {
+    try {
+      show(DropTestReader.read("pasted text", text));
+    } catch (InputException e) {
+      jobs.report(e.getMessage());
+    }
+  }
+
+  private void show(DropTest test) {
+    fill(DropForm.rows(test, jobs.pressures()), () -> form.fill(test, jobs.pressures()));
+  }
+
+  private void fill(List<DropRow> fresh, Runnable settings) {
+    filling = true;
+    settings.run();
+    fresh.forEach(this::watch);
+    rows.setAll(fresh);
+    filling = false;
+    judge();
+  }
+
+  /** What was typed in one unit is shown in another. */
+  private void convert(PressureUnit before, PressureUnit now) {
+    filling = true;
+    for (StringProperty field : pressureFields()) {
+      OptionalDouble pascals = Pressures.parse(field.get(), before);
+      pascals.ifPresent(value -> field.set(jobs.pressures().number(value)));
+    }
+    filling = false;
+  }
+
+  private List<StringProperty> pressureFields() {
+    List<StringProperty> fields = new ArrayList<>(form.pressures());
+    rows.forEach(row -> fields.addAll(List.of(row.before(), row.after())));
+    return fields;
+  }
+
+  private void judge() {
+    if (filling) {
+      return;
+    }
+    if (judging != null) {
+      judging.cancel();
+    }
+    trouble.set("");
+    if (rows.stream().filter(row -> !row.isEmpty()).count() < 2) {
+      report.set(null);
+      return;
+    }
+    String text = form.text(rows, jobs.pressures());
+    try {
+      DropTest test = DropTestReader.read(NAME, text);
+      Circuit circuit = circuit();
+      judging =
+          jobs.work().start("Judging the drops", progress -> judged(test, circuit), report::set);
+    } catch (InputException e) {
+      trouble.set(PlainRefusal.of(e.getMessage(), NAME, text));
+    }
+  }
+
+  private DropReport judged(DropTest test, Circuit circuitOrNull) {
+    TrappedFuel fuel =
+        circuitOrNull == null
+            ? TrappedFuel.unknown()
+            : TrappedFuel.of(circuitOrNull, test.shot().pause());
+    TrappedFuel known = test.drawOff().map(d -> fuel.measuredBy(d, test.resolution())).orElse(fuel);
+    return DropJudge.judge(test, known, limits, SEED);
+  }
+
+  /** How the test was done. */
+  DropForm form() {
+    return form;
+  }
+
+  ObservableList<DropRow> rows() {
+    return shownRows;
+  }
+
+  /** What the test says; null while too little was typed. Stays while it can't be read. */
+  ReadOnlyObjectProperty<DropReport> reportProperty() {
+    return report.getReadOnlyProperty();
+  }
+
+  /** What typed can't be read, as a sentence; empty for nothing. */
+  ReadOnlyStringProperty troubleProperty() {
+    return trouble.getReadOnlyProperty();
+  }
+
+  BenchLimits limits() {
+    return limits;
+  }
+
+  Pressures pressures() {
+    return jobs.pressures();
+  }
+}

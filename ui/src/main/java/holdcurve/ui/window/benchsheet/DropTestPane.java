@@ -1,0 +1,86 @@
+package holdcurve.ui.window.benchsheet;
+
+import holdcurve.droptest.DropReport;
+import holdcurve.droptest.InjectorDrop;
+import holdcurve.injector.Standing;
+import holdcurve.ui.window.frame.Sign;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+
+/** A drop-per-pulse test: typed on the left, judged on the right. */
+final class DropTestPane extends BorderPane {
+  /** Share of the width that the table takes [-]. */
+  private static final double TABLE_SHARE = 0.42;
+
+  private final DropTestModel model;
+  private final DropTablePane table;
+  private final VerdictStrip verdict = new VerdictStrip("drop-verdict");
+  private final DeparturesView view;
+
+  /**
+   * @param open asks for a file and reads it
+   * @param paste reads the clipboard
+   */
+  DropTestPane(DropTestModel model, Runnable open, Runnable paste) {
+    this.model = model;
+    table = new DropTablePane(model, open, paste);
+    table.prefWidthProperty().bind(widthProperty().multiply(TABLE_SHARE));
+    table.setMinWidth(0);
+    view = new DeparturesView(model.limits(), "drop-bars");
+    view.setMinWidth(0);
+    view.setPrefWidth(0);
+    HBox.setHgrow(view, Priority.ALWAYS);
+    setTop(verdict);
+    setCenter(new HBox(table, view));
+    model.reportProperty().addListener((property, before, now) -> show());
+    model.troubleProperty().addListener((property, before, now) -> show());
+    model.pressures().unitProperty().addListener((property, before, now) -> show());
+    show();
+  }
+
+  private void show() {
+    DropReport report = model.reportProperty().get();
+    String trouble = model.troubleProperty().get();
+    if (!trouble.isEmpty()) {
+      verdict.show("leak", Sign.WARNING, "Can't be read", trouble);
+    } else if (report == null) {
+      verdict.show(
+          "open",
+          Sign.QUESTION,
+          "No test yet",
+          "Type the gauge before and after each firing, or read a test (Ctrl+B).");
+    } else {
+      judge(report);
+    }
+    if (report == null) {
+      view.showNothing(
+          "Here each injector gets a bar: how much it passes against the middle one, and how many"
+              + " more firings would settle it.");
+    } else {
+      view.show(
+          "What each passes, against the middle one (90 % range)",
+          report.injectors().stream().map(DepartureLine::of).toList(),
+          report.verdict().stream().skip(1).toList(),
+          report.notes());
+    }
+  }
+
+  private void judge(DropReport report) {
+    boolean out =
+        report.injectors().stream().anyMatch(i -> i.sure() && i.standing() != Standing.IN_LINE);
+    boolean settled = report.injectors().stream().allMatch(InjectorDrop::sure);
+    String first = report.verdict().get(0);
+    if (out) {
+      verdict.show("leak", Sign.CROSS, "Out of line", first);
+    } else if (settled) {
+      verdict.show("sound", Sign.TICK, "In line", first);
+    } else {
+      verdict.show("open", Sign.QUESTION, "Not settled", first);
+    }
+  }
+
+  void focusFirst() {
+    table.focusFirst();
+  }
+}
