@@ -13,6 +13,7 @@ import holdcurve.practice.Exercise;
 import holdcurve.practice.RandomExercises;
 import holdcurve.practice.Session;
 import holdcurve.ui.practice.DebriefText;
+import holdcurve.ui.practice.PracticeResults;
 import holdcurve.ui.practice.PracticeTalk;
 import java.io.BufferedReader;
 import java.io.InputStreamReader;
@@ -134,7 +135,7 @@ final class PractiseCommand implements Callable<Integer> {
     progress.clear();
     print(exercise, debrief, out);
     if (results != null) {
-      PracticeResults.add(results, exercise, debrief, mark);
+      PracticeResults.add(results, exercise, debrief, Optional.empty(), mark);
     }
     return 0;
   }

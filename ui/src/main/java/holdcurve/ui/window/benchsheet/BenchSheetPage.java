@@ -5,6 +5,7 @@ import holdcurve.ui.window.frame.Desk;
 import holdcurve.ui.window.frame.FileKind;
 import holdcurve.ui.window.frame.Page;
 import java.util.List;
+import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.Tab;
@@ -21,6 +22,9 @@ import javafx.scene.layout.Priority;
 public final class BenchSheetPage implements Page {
   /** Share of the width that the table takes [-]. */
   private static final double TABLE_SHARE = 0.47;
+
+  /** What its headings need, in sizes of the text. */
+  private static final double TABLE_LETTERS = 31;
 
   private final BenchSheetModel sheet;
   private final DropTestModel drops;
@@ -49,7 +53,12 @@ public final class BenchSheetPage implements Page {
 
   private Node flowBench() {
     BorderPane pane = new BorderPane();
-    table.prefWidthProperty().bind(content.widthProperty().multiply(TABLE_SHARE));
+    table
+        .prefWidthProperty()
+        .bind(
+            Bindings.max(
+                content.widthProperty().multiply(TABLE_SHARE),
+                desk.looks().textSizeProperty().multiply(TABLE_LETTERS)));
     table.setMinWidth(0);
     SheetSays says = new SheetSays(sheet);
     says.setMinWidth(0);
@@ -126,8 +135,10 @@ public final class BenchSheetPage implements Page {
     }
   }
 
+  /** What stands in a tab can take the keyboard only once the tabs are laid out. */
   @Override
   public void focus() {
+    content.applyCss();
     switch (content.getSelectionModel().getSelectedIndex()) {
       case 1 -> sets.focusFirst();
       case 2 -> dropTest.focusFirst();

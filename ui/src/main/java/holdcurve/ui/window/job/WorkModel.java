@@ -40,6 +40,8 @@ public final class WorkModel {
     private final ReadOnlyStringWrapper step;
     private final RankingRun run;
     private boolean cancelled;
+    private boolean broken;
+    private Runnable whenBroken = () -> {};
 
     private Item(String what, Executor screen) {
       step = new ReadOnlyStringWrapper(what);
@@ -56,6 +58,20 @@ public final class WorkModel {
     public void cancel() {
       cancelled = true;
       run.cancel();
+    }
+
+    /** What to do if it was stopped or failed; at once if it already has. */
+    public Item ifBrokenOff(Runnable then) {
+      whenBroken = then;
+      if (broken) {
+        then.run();
+      }
+      return this;
+    }
+
+    private void breakOff() {
+      broken = true;
+      whenBroken.run();
     }
 
     /** Share that is done [-], 0 to 1; negative while that is unknown. */
@@ -86,22 +102,25 @@ public final class WorkModel {
   private <T> void run(Item item, String what, Function<Progress, T> work, Consumer<T> done) {
     try {
       T result = work.apply(item.run);
-      screen.execute(() -> end(item, () -> done.accept(result)));
+      screen.execute(() -> end(item, true, () -> done.accept(result)));
     } catch (CancellationException e) {
-      screen.execute(() -> end(item, () -> {}));
+      screen.execute(() -> end(item, false, () -> {}));
     } catch (InputException e) {
-      screen.execute(() -> end(item, () -> trouble.accept(e.getMessage())));
+      screen.execute(() -> end(item, false, () -> trouble.accept(e.getMessage())));
     } catch (RuntimeException | Error e) {
       LOG.log(Level.ERROR, what, e);
       screen.execute(
-          () -> end(item, () -> trouble.accept(what + " broke off: " + Trouble.plain(e))));
+          () -> end(item, false, () -> trouble.accept(what + " broke off: " + Trouble.plain(e))));
     }
   }
 
-  private void end(Item item, Runnable then) {
+  private void end(Item item, boolean finished, Runnable then) {
     running.remove(item);
     if (!item.cancelled) {
       then.run();
+    }
+    if (item.cancelled || !finished) {
+      item.breakOff();
     }
   }
 

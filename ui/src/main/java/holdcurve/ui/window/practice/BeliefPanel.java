@@ -40,6 +40,7 @@ final class BeliefPanel extends VBox {
             model
                 .busy()
                 .or(model.watch().isNotNull())
+                .or(model.repairs().isNotNull())
                 .or(Bindings.greaterThan(model.stated(), 100)));
     getChildren().addAll(heading, how, scroll, sum(), answer);
     model

@@ -1,14 +1,19 @@
 package holdcurve.ui.window.practice;
 
 import holdcurve.practice.Debrief;
+import holdcurve.practice.RepairScore;
 import holdcurve.practice.Session;
 import holdcurve.ui.practice.DebriefText;
+import holdcurve.ui.practice.RepairWords;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Consumer;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextField;
 import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -17,7 +22,10 @@ import javafx.scene.layout.VBox;
 final class DebriefPanel extends ScrollPane {
   private static final double WIDTH = 940;
 
-  DebriefPanel(Session session, Debrief debrief, Runnable again) {
+  /**
+   * @param save asks for a file and adds the score to it, with the mark given
+   */
+  DebriefPanel(Session session, Debrief debrief, PracticeModel model, Consumer<String> save) {
     setId("practice-debrief");
     setFitToWidth(true);
     DebriefText text = new DebriefText(session.exercise(), debrief);
@@ -28,13 +36,31 @@ final class DebriefPanel extends ScrollPane {
     page.getChildren().add(table(debrief));
     add(page, "What your steps told", text.steps());
     add(page, "Had it been what you named", text.contrast());
+    RepairScore repair = model.repairScore().get();
+    add(page, "What you did", repair == null ? List.of() : RepairWords.of(repair));
     add(page, "To remember", text.lesson());
     add(page, "", text.score());
+    page.getChildren().add(keep(model, save));
     Button next = new Button("Another car");
     next.setId("practice-again");
-    next.setOnAction(event -> again.run());
+    next.setOnAction(event -> model.leave());
     page.getChildren().add(next);
     setContent(page);
+  }
+
+  private static FlowPane keep(PracticeModel model, Consumer<String> save) {
+    TextField mark = new TextField();
+    mark.setId("score-mark");
+    mark.setPromptText("a mark of your own; no name is needed");
+    mark.setPrefColumnCount(20);
+    Button add = new Button("Add the score to a file …");
+    add.setId("save-score");
+    add.setOnAction(event -> save.accept(mark.getText().strip()));
+    Label told = new Label();
+    told.textProperty().bind(model.saved());
+    FlowPane row = new FlowPane(mark, add, told);
+    row.getStyleClass().add("hc-buttons");
+    return row;
   }
 
   private static void add(VBox page, String heading, List<String> sentences) {

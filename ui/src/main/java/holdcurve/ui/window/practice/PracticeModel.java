@@ -12,15 +12,19 @@ import holdcurve.practice.Debrief;
 import holdcurve.practice.Debriefing;
 import holdcurve.practice.Exercise;
 import holdcurve.practice.RandomExercises;
+import holdcurve.practice.RepairChoice;
+import holdcurve.practice.RepairScore;
 import holdcurve.practice.Session;
 import holdcurve.practice.Step;
 import holdcurve.practice.Suspicions.Suspicion;
+import holdcurve.ui.practice.PracticeResults;
 import holdcurve.ui.window.job.WorkModel;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
@@ -32,6 +36,10 @@ import javafx.beans.property.IntegerProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyDoubleProperty;
 import javafx.beans.property.ReadOnlyDoubleWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleIntegerProperty;
 import javafx.beans.property.SimpleObjectProperty;
@@ -85,6 +93,10 @@ public final class PracticeModel {
   private final ObjectProperty<Session> session = new SimpleObjectProperty<>();
   private final ObjectProperty<Watch> watch = new SimpleObjectProperty<>();
   private final ObjectProperty<Debrief> debrief = new SimpleObjectProperty<>();
+  private final ReadOnlyObjectWrapper<RepairChoice> repairs = new ReadOnlyObjectWrapper<>();
+  private final ReadOnlyObjectWrapper<RepairScore> repair = new ReadOnlyObjectWrapper<>();
+  private final ReadOnlyStringWrapper named = new ReadOnlyStringWrapper("");
+  private final ReadOnlyStringWrapper saved = new ReadOnlyStringWrapper("");
   private final BooleanProperty busy = new SimpleBooleanProperty();
   private final ReadOnlyDoubleWrapper used = new ReadOnlyDoubleWrapper();
   private final ObservableList<Entry> entries = FXCollections.observableArrayList();
@@ -93,6 +105,9 @@ public final class PracticeModel {
   private final IntegerBinding stated =
       Bindings.createIntegerBinding(
           () -> answers.stream().mapToInt(one -> one.percent().get()).sum(), answers);
+
+  private Debrief prepared;
+  private List<RepairChoice.Option> done;
 
   /**
    * @param work runs what takes long
@@ -128,6 +143,7 @@ public final class PracticeModel {
 
   private void begin(Session fresh) {
     entries.clear();
+    forgetAnswer();
     used.set(0);
     watch.set(null);
     debrief.set(null);
@@ -143,12 +159,22 @@ public final class PracticeModel {
     session.set(null);
     watch.set(null);
     debrief.set(null);
+    forgetAnswer();
+  }
+
+  private void forgetAnswer() {
+    prepared = null;
+    done = null;
+    repairs.set(null);
+    repair.set(null);
+    saved.set("");
   }
 
   /** Whether a step can be done now. */
   public boolean canTake(Step step) {
     return session.get() != null
         && debrief.get() == null
+        && repairs.get() == null
         && !busy.get()
         && watch.get() == null
         && stated.get() <= 100
@@ -216,20 +242,67 @@ public final class PracticeModel {
     return session.get().belief(said);
   }
 
-  /** Gives the answer; the debrief follows. */
+  /** Gives the answer. What to repair is asked for while the debrief is prepared. */
   public void answer() {
     if (session.get() == null || busy.get() || watch.get() != null || stated.get() > 100) {
       return;
     }
     Session at = session.get();
     Belief last = belief();
+    forgetAnswer();
+    repairs.set(RepairChoice.of(at, last.leading()));
+    named.set(words(at, last.leading()));
     busyWith(
         work.start(
-            "Preparing the debrief",
-            progress ->
-                new Debriefing(ranker.apply(catalogue.get()), catalogue.get(), 1)
-                    .of(at, last, progress),
-            debrief::set));
+                "Preparing the debrief",
+                progress ->
+                    new Debriefing(ranker.apply(catalogue.get()), catalogue.get(), 1)
+                        .of(at, last, progress),
+                this::prepared)
+            .ifBrokenOff(this::forgetAnswer));
+  }
+
+  private static String words(Session at, String id) {
+    return at.answers().stream()
+        .filter(one -> one.id().equals(id))
+        .map(Suspicion::words)
+        .findFirst()
+        .orElse(id);
+  }
+
+  private void prepared(Debrief ready) {
+    prepared = ready;
+    showDebrief();
+  }
+
+  /** Does the repairs chosen; the debrief follows when it is ready. */
+  public void repair(List<RepairChoice.Option> chosen) {
+    if (repairs.get() != null && !chosen.isEmpty()) {
+      done = List.copyOf(chosen);
+      showDebrief();
+    }
+  }
+
+  private void showDebrief() {
+    if (prepared != null && done != null) {
+      repair.set(repairs.get().judge(done, prepared));
+      repairs.set(null);
+      debrief.set(prepared);
+    }
+  }
+
+  /** Adds the score to a class's file, in the background. */
+  public void saveScore(Path file, String mark) {
+    Exercise exercise = session.get().exercise();
+    Debrief told = debrief.get();
+    Optional<RepairScore> repaired = Optional.ofNullable(repair.get());
+    work.start(
+        "Writing the score",
+        progress -> {
+          PracticeResults.add(file, exercise, told, repaired, mark);
+          return file;
+        },
+        written -> saved.set("Added to " + written.getFileName() + "."));
   }
 
   /** However the work ends, done, failed or stopped, the page can be used again. */
@@ -250,6 +323,26 @@ public final class PracticeModel {
   /** The debrief; null before the answer. */
   public ObjectProperty<Debrief> debrief() {
     return debrief;
+  }
+
+  /** What may be done about the car; null before the answer, and after the repair. */
+  public ReadOnlyObjectProperty<RepairChoice> repairs() {
+    return repairs.getReadOnlyProperty();
+  }
+
+  /** What was named, in words. */
+  public ReadOnlyStringProperty named() {
+    return named.getReadOnlyProperty();
+  }
+
+  /** What the repairs done are worth; null before. */
+  public ReadOnlyObjectProperty<RepairScore> repairScore() {
+    return repair.getReadOnlyProperty();
+  }
+
+  /** Where the score was added, in a sentence; empty for nowhere yet. */
+  public ReadOnlyStringProperty saved() {
+    return saved.getReadOnlyProperty();
   }
 
   /** Whether something is being worked out. */

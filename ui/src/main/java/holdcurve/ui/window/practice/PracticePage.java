@@ -4,6 +4,7 @@ import holdcurve.practice.Debrief;
 import holdcurve.practice.Exercise;
 import holdcurve.practice.Session;
 import holdcurve.ui.window.frame.FileDialogs;
+import holdcurve.ui.window.frame.FileKind;
 import holdcurve.ui.window.frame.Page;
 import java.util.Locale;
 import javafx.beans.binding.Bindings;
@@ -25,12 +26,14 @@ public final class PracticePage implements Page {
   private static final double GAUGE = 290;
 
   private final PracticeModel model;
+  private final FileDialogs dialogs;
   private final StackPane content = new StackPane();
   private final ChoicePanel choice;
   private final BorderPane bay = new BorderPane();
 
   public PracticePage(PracticeModel model, ExerciseDraft draft, FileDialogs dialogs) {
     this.model = model;
+    this.dialogs = dialogs;
     choice = new ChoicePanel(model, draft, dialogs);
     GaugePanel gauge = new GaugePanel(model);
     gauge.setPrefWidth(GAUGE);
@@ -47,6 +50,7 @@ public final class PracticePage implements Page {
     content.getChildren().add(choice);
     model.session().addListener((property, before, now) -> turn());
     model.debrief().addListener((property, before, now) -> turn());
+    model.repairs().addListener((property, before, now) -> turn());
   }
 
   private Node head() {
@@ -92,12 +96,23 @@ public final class PracticePage implements Page {
   private void turn() {
     Session session = model.session().get();
     Debrief debrief = model.debrief().get();
-    content
-        .getChildren()
-        .setAll(
-            session == null
-                ? choice
-                : debrief == null ? bay : new DebriefPanel(session, debrief, model::leave));
+    if (session == null) {
+      content.getChildren().setAll(choice);
+    } else if (debrief != null) {
+      content.getChildren().setAll(new DebriefPanel(session, debrief, model, this::saveScore));
+    } else if (model.repairs().get() != null) {
+      RepairPanel repair = new RepairPanel(model, model.repairs().get());
+      content.getChildren().setAll(repair);
+      repair.focusFirst();
+    } else {
+      content.getChildren().setAll(bay);
+    }
+  }
+
+  private void saveScore(String mark) {
+    dialogs
+        .save(FileKind.SCORES, null, "scores.csv")
+        .ifPresent(file -> model.saveScore(file, mark));
   }
 
   @Override

@@ -56,7 +56,13 @@ final class StepsPanel extends GridPane {
     button.setOnAction(event -> model.take(step));
     Callable<Boolean> cannot = () -> !model.canTake(step);
     Observable[] when = {
-      model.busy(), model.watch(), model.debrief(), model.used(), model.stated(), model.session()
+      model.busy(),
+      model.watch(),
+      model.debrief(),
+      model.repairs(),
+      model.used(),
+      model.stated(),
+      model.session()
     };
     button.disableProperty().bind(Bindings.createBooleanBinding(cannot, when));
     return button;

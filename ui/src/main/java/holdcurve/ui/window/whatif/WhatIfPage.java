@@ -142,8 +142,10 @@ public final class WhatIfPage implements Page {
             }));
   }
 
+  /** What stands in a tab can take the keyboard only once the tabs are laid out. */
   @Override
   public void focus() {
+    content.applyCss();
     if (content.getSelectionModel().getSelectedIndex() == 0) {
       changes.focusFirst();
     } else {

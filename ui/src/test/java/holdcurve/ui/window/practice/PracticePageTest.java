@@ -12,13 +12,17 @@ import holdcurve.file.ExerciseReader;
 import holdcurve.file.JobReader;
 import holdcurve.infer.Ranker;
 import holdcurve.practice.Exercise;
+import holdcurve.practice.RepairChoice;
 import holdcurve.practice.TrainingCar;
 import holdcurve.ui.theme.Looks;
 import holdcurve.ui.theme.Theme;
 import holdcurve.ui.window.SceneImage;
 import holdcurve.ui.window.frame.FileDialogs;
+import holdcurve.ui.window.frame.FileKind;
 import holdcurve.ui.window.job.OpenJobModel;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Collectors;
@@ -97,6 +101,11 @@ class PracticePageTest {
     public Optional<Path> chooseExerciseFolder() {
       return Optional.of(folder);
     }
+
+    @Override
+    public Optional<Path> save(FileKind kind, Path near, String name) {
+      return Optional.of(folder.resolve(name));
+    }
   }
 
   private Ranker ranker(FaultCatalogue catalogue) {
@@ -160,10 +169,25 @@ class PracticePageTest {
     assertFalse(shown().contains("It was"), "nothing is given away");
     pictures("practice-working");
     press("practice-answer");
+    assertNull(model.debrief().get(), "the repair is asked for first");
+    assertFalse(shown().contains("It was"), "nothing is given away");
+    assertTrue(((Button) stage.getScene().lookup("#practice-repair-done")).isDisabled());
+    pictures("practice-repair");
+    tick(TRUTH);
+    tick(OTHER);
+    press("practice-repair-done");
     assertFalse(model.debrief().get().isRight());
+    assertTrue(shown().contains("Repair: 5 of 10 points."), shown());
     assertTrue(shown().contains("It was: Check valve leaks back to the tank"), shown());
     assertTrue(shown().contains("Score:"));
     pictures("practice-debrief");
+    run(() -> ((TextField) find("score-mark")).setText("bench 3"));
+    press("save-score");
+    assertTrue(shown().contains("Added to scores.csv."), shown());
+    List<String> lines = Files.readAllLines(folder.resolve("scores.csv"));
+    assertEquals(2, lines.size());
+    assertTrue(lines.get(1).startsWith("bench 3,"), lines.get(1));
+    assertTrue(lines.get(1).endsWith(",no,5"), lines.get(1));
     press("practice-again");
     assertNotNull(stage.getScene().lookup("#practice-choice"));
   }
@@ -175,9 +199,21 @@ class PracticePageTest {
     press("practice-answer");
     assertNull(model.debrief().get());
     assertFalse(model.busy().get());
+    assertNull(model.repairs().get(), "back at the car");
     broken = false;
     press("practice-answer");
+    tick(TRUTH);
+    press("practice-repair-done");
     assertNotNull(model.debrief().get());
+  }
+
+  private void tick(String answer) throws Exception {
+    List<RepairChoice.Option> options = model.repairs().get().options();
+    for (int i = 0; i < options.size(); i++) {
+      if (options.get(i).cures().contains(answer)) {
+        press("repair-" + (i + 1));
+      }
+    }
   }
 
   @Test
