@@ -20,7 +20,7 @@ final class Centre {
   private final Mode mode;
   private final double[] atMode;
   private final RealMatrix ridge;
-  private final SlopeField slopes;
+  private final CurveField field;
 
   Centre(HypothesisModel model, Fit fit) {
     Latents latents = model.realisation().latents();
@@ -41,7 +41,7 @@ final class Centre {
     atMode = Latents.pick(fit.u(), conditional);
     ridge = inOrder(latents, byMoving, byScales);
     mode = mode(fit, latents, sharpness, movingDrift);
-    slopes = new SlopeField(model, fit, moving, inverse(sharpness), byMoving);
+    field = new CurveField(model, fit, moving, inverse(sharpness), byMoving);
   }
 
   /** The sampled part of the posterior about the fit. */
@@ -49,9 +49,9 @@ final class Centre {
     return mode;
   }
 
-  /** How readings depend on the conditional coordinates hereabouts. */
-  SlopeField slopes() {
-    return slopes;
+  /** The curves hereabouts. */
+  CurveField field() {
+    return field;
   }
 
   private Mode mode(Fit fit, Latents latents, RealMatrix sharpness, RealMatrix drift) {

@@ -13,7 +13,7 @@ final class ConditionalSearch {
   /** What is believed of a promise that looks didn't bear out [nat]. */
   private static final double BELIEVED = 0.5;
 
-  /** Looks at the curves; two are the rule. */
+  /** Looks at the curves; one is the rule, since the start is foreseen well. */
   private static final int LOOKS = 6;
 
   private static final double SHORTER = 0.3;
@@ -23,6 +23,7 @@ final class ConditionalSearch {
   private final int[] conditional;
   private double[] u;
   private double objective = Double.POSITIVE_INFINITY;
+  private double[] departures;
   private Conditional rest;
 
   /**
@@ -36,7 +37,7 @@ final class ConditionalSearch {
   }
 
   /**
-   * @param start all coordinates, the conditional ones where they are expected
+   * @param start all coordinates, the conditional ones where they are foreseen
    * @return null where the model fails
    */
   MarginalLikelihood.Point from(double[] start) {
@@ -44,11 +45,21 @@ final class ConditionalSearch {
       return null;
     }
     double part = 1;
-    for (int look = 1; look < LOOKS && (look == 1 || rest.rise() > SMALL); look++) {
+    for (int look = 1; look < LOOKS && rest.rise() > SMALL; look++) {
       part = isBetter(ahead(part)) ? 1 : part * SHORTER;
     }
     Conditional believed = rest.rise() > SMALL ? rest.believed(BELIEVED) : rest;
     return new MarginalLikelihood.Point(at(believed.mean()), believed);
+  }
+
+  /** All coordinates where the best look was. */
+  double[] place() {
+    return u;
+  }
+
+  /** Departures there. */
+  double[] departures() {
+    return departures;
   }
 
   private double[] ahead(double part) {
@@ -67,16 +78,17 @@ final class ConditionalSearch {
 
   /** Looks there, and stays if it is better. */
   private boolean isBetter(double[] there) {
-    double[] departures = model.departures(there);
-    if (departures == null) {
+    double[] seen = model.departures(there);
+    if (seen == null) {
       return false;
     }
     double[] x = Latents.pick(there, conditional);
-    double found = slopes.objective(x, departures);
+    double found = slopes.objective(x, seen);
     if (found >= objective) {
       return false;
     }
     u = there;
+    departures = seen;
     objective = found;
     rest = slopes.about(x, departures);
     return true;

@@ -1,9 +1,7 @@
 package holdcurve.infer;
 
 import holdcurve.evidence.Evidence;
-import holdcurve.evidence.EvidenceEstimator;
 import holdcurve.evidence.Mode;
-import holdcurve.evidence.Settings;
 import holdcurve.evidence.WeightedDraws;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -137,22 +135,18 @@ final class Judge {
     Evidence evidence =
         fit.logPosterior() < best - margin
             ? approximate(likelihood.modes())
-            : EvidenceEstimator.estimate(
-                new WatchedMarginal(likelihood, workers.progress()),
-                likelihood.modes(),
-                seed * 31 + fit.hypothesis().id().hashCode(),
-                settings(probability));
+            : new CheckedEvidence(likelihood, workers.progress())
+                .estimate(seed * 31 + fit.hypothesis().id().hashCode(), error(probability));
     return new Judged(fit.hypothesis(), fit.model(), likelihood, evidence);
   }
 
   /**
-   * An error of a tenth of a nat is two percentage points at most, less where a probability is near
-   * 0 or 1; where sampling fails, a few small tempered runs must do.
+   * Monte Carlo error worth paying for: a tenth of a nat is two percentage points at most, less
+   * where a probability is near 0 or 1.
    */
-  private static Settings settings(double probability) {
+  private static double error(double probability) {
     double percent = 0.025 / Math.max(0.025, probability * (1 - probability));
-    double error = Math.max(0.1, Math.min(0.3, percent));
-    return Settings.standard().withDraws(100, 1000, 60, error).withTempering(60, 2, 1);
+    return Math.max(0.1, Math.min(0.3, percent));
   }
 
   private static Evidence approximate(List<Mode> modes) {

@@ -68,13 +68,71 @@ final class MarginalLikelihood implements LogLikelihood {
   }
 
   /**
-   * The conditional distribution at a point of the sampled coordinates; null where the model fails.
+   * The conditional distribution at a point of the sampled coordinates, from curves simulated where
+   * the conditional ones are foreseen to lie; null where the model fails.
    */
   Point at(double[] s) {
+    Foreseen foreseen = foresee(s);
+    return search(foreseen.slopes()).from(foreseen.point().u());
+  }
+
+  private ConditionalSearch search(ScaledSlopes slopes) {
+    return new ConditionalSearch(model, slopes, conditional);
+  }
+
+  /** Likewise, but from curves foreseen: nothing is simulated. */
+  Point pointForeseen(double[] s) {
+    return foresee(s).point();
+  }
+
+  /** This likelihood from curves foreseen. */
+  LogLikelihood foreseen() {
+    return new LogLikelihood() {
+      @Override
+      public int dimension() {
+        return MarginalLikelihood.this.dimension();
+      }
+
+      @Override
+      public double logLikelihood(double[] s) {
+        return pointForeseen(s).logLikelihood();
+      }
+    };
+  }
+
+  /**
+   * A look at what was foreseen.
+   *
+   * @param excess log likelihood from simulated curves less that from foreseen ones; negative
+   *     infinity where the model fails [nat]
+   * @param learn takes the simulated curves in
+   */
+  record Check(double excess, Runnable learn) {}
+
+  /** Simulates where curves were foreseen. */
+  Check check(double[] s) {
+    Foreseen foreseen = foresee(s);
+    ConditionalSearch search = search(foreseen.slopes());
+    Point point = search.from(foreseen.point().u());
+    if (point == null) {
+      return new Check(Double.NEGATIVE_INFINITY, () -> {});
+    }
+    CurveField field = nearest(s).field();
+    return new Check(
+        point.logLikelihood() - foreseen.point().logLikelihood(),
+        () -> field.learn(search.place(), search.departures()));
+  }
+
+  private record Foreseen(Point point, ScaledSlopes slopes) {}
+
+  private Foreseen foresee(double[] s) {
     Centre centre = nearest(s);
     double[] u = centre.expected(s);
-    ScaledSlopes slopes = new SlopeSums(data, centre.slopes().at(u)).scaled(model.scales(u));
-    return new ConditionalSearch(model, slopes, conditional).from(u);
+    CurveField.Foreseen curves = centre.field().at(u);
+    ScaledSlopes slopes = new SlopeSums(data, curves.slopes()).scaled(model.scales(u));
+    Conditional rest = slopes.about(Latents.pick(u, conditional), curves.departures());
+    Latents.put(u, conditional, rest.mean());
+    return new Foreseen(new Point(u, rest), slopes);
   }
 
   private Centre nearest(double[] s) {

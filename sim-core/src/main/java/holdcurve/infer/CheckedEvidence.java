@@ -1,0 +1,124 @@
+package holdcurve.infer;
+
+import holdcurve.evidence.Evidence;
+import holdcurve.evidence.EvidenceEstimator;
+import holdcurve.evidence.LogLikelihood;
+import holdcurve.evidence.Settings;
+import java.util.List;
+
+/**
+ * The evidence of a hypothesis, sampled with foreseen curves and put right by simulated ones: Z =
+ * Z' · E'[L/L'], a mean over draws from the foreseen posterior. Where the ratio scatters, the
+ * simulated curves are taken in and it is done again, and the answers are averaged; where that
+ * doesn't help, every draw is simulated.
+ */
+final class CheckedEvidence {
+  private static final int ROUNDS = 6;
+
+  /** Draws simulated in a round. */
+  private static final int CHECKS = 16;
+
+  /** Share of the error wanted that is left to draws with foreseen curves, which cost little. */
+  private static final double OF_DRAWS = 0.5;
+
+  private final MarginalLikelihood likelihood;
+  private final LogLikelihood foreseen;
+  private final Progress progress;
+
+  CheckedEvidence(MarginalLikelihood likelihood, Progress progress) {
+    this.likelihood = likelihood;
+    this.progress = progress;
+    foreseen = watched(likelihood.foreseen());
+  }
+
+  private LogLikelihood watched(LogLikelihood inner) {
+    return new WatchedMarginal(inner, progress);
+  }
+
+  /**
+   * @param error wanted [nat]
+   */
+  Evidence estimate(long seed, double error) {
+    Settings cheap = settings(200, 4000, 100, OF_DRAWS * error);
+    MeanEvidence mean = new MeanEvidence();
+    for (int round = 0; round < ROUNDS; round++) {
+      Evidence rough = EvidenceEstimator.estimate(foreseen, likelihood.modes(), seed, cheap);
+      List<MarginalLikelihood.Check> checks =
+          rough.draws().resample(seed + round, CHECKS).stream().map(likelihood::check).toList();
+      mean.add(rough, Excess.of(checks));
+      if (mean.error() < error) {
+        return mean.of(rough);
+      }
+      checks.forEach(check -> check.learn().run());
+    }
+    Settings dear = settings(100, 1000, 60, error);
+    return EvidenceEstimator.estimate(watched(likelihood), likelihood.modes(), seed, dear);
+  }
+
+  /** Where sampling fails, a few small tempered runs must do. */
+  private static Settings settings(int draws, int most, double sampleSize, double error) {
+    return Settings.standard().withDraws(draws, most, sampleSize, error).withTempering(60, 2, 1);
+  }
+
+  /**
+   * What checks say.
+   *
+   * @param log of the mean ratio of likelihoods [nat]
+   * @param error of it [nat]
+   */
+  private record Excess(double log, double error) {
+    static Excess of(List<MarginalLikelihood.Check> checks) {
+      double most = checks.stream().mapToDouble(MarginalLikelihood.Check::excess).max().orElse(0);
+      double sum = 0;
+      double squares = 0;
+      for (MarginalLikelihood.Check check : checks) {
+        double ratio = Math.exp(check.excess() - most);
+        sum += ratio;
+        squares += ratio * ratio;
+      }
+      int n = checks.size();
+      double scatter = Math.max(0, n * squares / (sum * sum) - 1);
+      double error = sum > 0 ? Math.sqrt(scatter / (n - 1)) : Double.POSITIVE_INFINITY;
+      return new Excess(most + Math.log(sum / n), error);
+    }
+  }
+
+  /** Answers of several rounds, each weighing as its error has it. */
+  private static final class MeanEvidence {
+    /** No round is believed to be better than this [nat]. */
+    private static final double LEAST_ERROR = 0.02;
+
+    private double weight;
+    private double sum;
+
+    void add(Evidence rough, Excess excess) {
+      double error = Math.max(LEAST_ERROR, Math.hypot(rough.standardError(), excess.error()));
+      double log = rough.logEvidence() + excess.log();
+      if (Double.isFinite(log) && Double.isFinite(error)) {
+        weight += 1 / (error * error);
+        sum += log / (error * error);
+      }
+    }
+
+    double error() {
+      return 1 / Math.sqrt(weight);
+    }
+
+    Evidence of(Evidence e) {
+      double log = sum / weight;
+      return new Evidence(
+          log,
+          error(),
+          e.draws(),
+          e.effectiveSampleSize(),
+          e.paretoShape(),
+          e.method(),
+          e.reliable(),
+          e.likelihoodCalls(),
+          e.laplaceLogEvidence(),
+          e.maximumLogLikelihood() + log - e.logEvidence(),
+          e.bestPoint(),
+          e.modes());
+    }
+  }
+}

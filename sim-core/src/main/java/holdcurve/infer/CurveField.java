@@ -1,0 +1,318 @@
+package holdcurve.infer;
+
+import java.util.Arrays;
+import java.util.stream.IntStream;
+import org.apache.commons.math3.linear.CholeskyDecomposition;
+import org.apache.commons.math3.linear.RealMatrix;
+
+/**
+ * Departures of all readings, and how they depend on the conditional coordinates, as both change
+ * with the sampled ones: known at a fit and at a pair of places on either side along each axis of
+ * the posterior there, the conditional ones moving along as expected.
+ *
+ * <p>Between those places slopes lie on straight lines, since they change little over a posterior
+ * and cost ten times a curve. Departures, known there with their derivatives, follow a polynomial
+ * of the fifth degree along each axis, of the third across, and what is learnt of it later. So
+ * curves are foreseen without a simulation.
+ */
+final class CurveField {
+  /**
+   * Beyond this many standard deviations slopes are taken as they are there, and polynomials go on
+   * as straight lines [-].
+   */
+  private static final double FARTHEST = 1.5;
+
+  private final HypothesisModel model;
+  private final double[] centre;
+  private final HypothesisModel.Linear linear;
+  private final int[] moving;
+  private final int[] conditional;
+  private final int[] curve;
+  private final int[] columns;
+  private final RealMatrix axes;
+  private final RealMatrix ridge;
+  private final double[][] base;
+
+  private final LearntRows learnt = new LearntRows();
+
+  /** Null before the first question. */
+  private Axis[] along;
+
+  /**
+   * @param moving sampled coordinates that change the curve
+   * @param covariance posterior covariance of those [-]
+   * @param ridge how the conditional coordinates move with those
+   */
+  CurveField(
+      HypothesisModel model, Fit fit, int[] moving, RealMatrix covariance, RealMatrix ridge) {
+    this.model = model;
+    this.moving = moving;
+    this.ridge = ridge;
+    linear = fit.linear();
+    Latents latents = model.realisation().latents();
+    centre = fit.u();
+    conditional = latents.conditional();
+    curve = latents.curve();
+    columns =
+        IntStream.range(0, curve.length)
+            .filter(k -> Arrays.binarySearch(conditional, curve[k]) >= 0)
+            .toArray();
+    base = conditionalColumns(linear);
+    axes = new CholeskyDecomposition(covariance).getL();
+  }
+
+  private double[][] conditionalColumns(HypothesisModel.Linear of) {
+    return Arrays.stream(of.slopes())
+        .map(row -> Arrays.stream(columns).mapToDouble(c -> row[c]).toArray())
+        .toArray(double[][]::new);
+  }
+
+  /** Axis k of the posterior. */
+  private final class Axis {
+    /** Change of the slopes a step along the axis. */
+    final double[][] change;
+
+    /** Coefficients of the first to fifth power of the steps, one row a departure. */
+    final double[][] powers;
+
+    /** Change of the derivative along each axis with the steps, and with half their square. */
+    final double[][][] across;
+
+    Axis(int k) {
+      double[] step = direction(k);
+      HypothesisModel.Linear up = linear(step, 1);
+      HypothesisModel.Linear down = linear(step, -1);
+      change = conditionalColumns(up);
+      double[][] below = conditionalColumns(down);
+      double span = (up == linear ? 0 : 1) + (down == linear ? 0 : 1);
+      for (int i = 0; i < change.length; i++) {
+        for (int c = 0; c < columns.length; c++) {
+          change[i][c] = (change[i][c] - below[i][c]) / Math.max(1, span);
+        }
+      }
+      powers = new double[change.length][];
+      across = new double[moving.length][][];
+      double[] here = derivative(linear, step);
+      double[] above = derivative(up, step);
+      double[] beneath = derivative(down, step);
+      for (int i = 0; i < powers.length; i++) {
+        double rise = up == linear ? here[i] : up.departures()[i] - linear.departures()[i];
+        double fall = down == linear ? here[i] : linear.departures()[i] - down.departures()[i];
+        powers[i] = quintic(rise, fall, beneath[i], here[i], above[i]);
+      }
+      for (int l = 0; l < moving.length; l++) {
+        across[l] = l == k ? null : across(up, down, direction(l));
+      }
+    }
+
+    private double[][] across(
+        HypothesisModel.Linear up, HypothesisModel.Linear down, double[] step) {
+      double[] here = derivative(linear, step);
+      double[] above = derivative(up, step);
+      double[] beneath = derivative(down, step);
+      double[][] across = new double[here.length][2];
+      for (int i = 0; i < across.length; i++) {
+        across[i][0] = (above[i] - beneath[i]) / 2;
+        across[i][1] = (above[i] + beneath[i]) / 2 - here[i];
+      }
+      return across;
+    }
+  }
+
+  /**
+   * Coefficients of the polynomial through 0 at 0.
+   *
+   * @param rise from 0 to 1
+   * @param fall from −1 to 0, positive where it rises
+   * @param before derivative at −1
+   * @param here at 0
+   * @param after at 1
+   */
+  private static double[] quintic(
+      double rise, double fall, double before, double here, double after) {
+    double even = (rise - fall) / 2;
+    double evenSlope = (after - before) / 2;
+    double odd = (rise + fall) / 2 - here;
+    double oddSlope = (after + before) / 2 - here;
+    return new double[] {
+      here,
+      (4 * even - evenSlope) / 2,
+      (5 * odd - oddSlope) / 2,
+      (evenSlope - 2 * even) / 2,
+      (oddSlope - 3 * odd) / 2
+    };
+  }
+
+  /** A step along axis k, over all curve coordinates. */
+  private double[] direction(int k) {
+    double[] step = axes.getColumn(k);
+    double[] with = ridge.operate(step);
+    double[] all = new double[curve.length];
+    for (int j = 0; j < moving.length; j++) {
+      all[Arrays.binarySearch(curve, moving[j])] = step[j];
+    }
+    for (int c = 0; c < columns.length; c++) {
+      all[columns[c]] = with[c];
+    }
+    return all;
+  }
+
+  private static double[] derivative(HypothesisModel.Linear of, double[] step) {
+    return Arrays.stream(of.slopes())
+        .mapToDouble(
+            row -> {
+              double sum = 0;
+              for (int j = 0; j < step.length; j++) {
+                sum += row[j] * step[j];
+              }
+              return sum;
+            })
+        .toArray();
+  }
+
+  /** Departures and slopes a step away; where the model fails there, those at the centre. */
+  private HypothesisModel.Linear linear(double[] step, double sign) {
+    double[] u = centre.clone();
+    for (int j = 0; j < curve.length; j++) {
+      u[curve[j]] += sign * step[j];
+    }
+    HypothesisModel.Linear there = model.linear(u, curve);
+    return there == null ? linear : there;
+  }
+
+  private Axis[] along() {
+    if (along == null) {
+      along = IntStream.range(0, moving.length).mapToObj(Axis::new).toArray(Axis[]::new);
+      learnExact();
+    }
+    return along;
+  }
+
+  /** The polynomials are exact at the places that they were made from. */
+  private void learnExact() {
+    double[] none = new double[model.rows()];
+    learnt.add(new double[moving.length], none);
+    for (int k = 0; k < moving.length; k++) {
+      for (double sign : new double[] {-1, 1}) {
+        double[] step = new double[moving.length];
+        step[k] = sign;
+        learnt.add(step, none);
+      }
+    }
+  }
+
+  /**
+   * Takes in what was simulated, to foresee better from now on.
+   *
+   * @param u place
+   * @param departures there
+   */
+  void learn(double[] u, double[] departures) {
+    double[] excess = departures.clone();
+    double[] plain = plain(u, steps(u)).departures();
+    for (int i = 0; i < excess.length; i++) {
+      excess[i] -= plain[i];
+    }
+    learnt.add(steps(u), excess);
+  }
+
+  /**
+   * Curves about one place.
+   *
+   * @param departures foreseen there
+   * @param slopes their derivatives by the conditional coordinates
+   */
+  record Foreseen(double[] departures, double[][] slopes) {}
+
+  /** What is foreseen at {@code u}. */
+  Foreseen at(double[] u) {
+    double[] steps = steps(u);
+    Foreseen foreseen = plain(u, steps);
+    learnt.addTo(foreseen.departures(), steps);
+    return foreseen;
+  }
+
+  /** Without what was learnt. */
+  private Foreseen plain(double[] u, double[] steps) {
+    double[][] slopes = Arrays.stream(base).map(double[]::clone).toArray(double[][]::new);
+    double[] departures = linear.departures().clone();
+    for (int k = 0; k < steps.length; k++) {
+      add(clamped(steps[k]), along()[k].change, slopes);
+      for (int i = 0; i < departures.length; i++) {
+        departures[i] += power(along()[k].powers[i], steps[k]);
+      }
+      for (int l = 0; l < k; l++) {
+        addAcross(steps, k, l, departures);
+      }
+    }
+    double[] beside = beside(u, steps);
+    for (int i = 0; i < departures.length; i++) {
+      for (int c = 0; c < beside.length; c++) {
+        departures[i] += slopes[i][c] * beside[c];
+      }
+    }
+    return new Foreseen(departures, slopes);
+  }
+
+  /** Straight on where the polynomial isn't to be trusted. */
+  private static double power(double[] powers, double x) {
+    double inside = clamped(x);
+    double sum = 0;
+    double slope = 0;
+    for (int p = powers.length - 1; p >= 0; p--) {
+      slope = powers[p] + sum + inside * slope;
+      sum = inside * (powers[p] + sum);
+    }
+    return sum + (x - inside) * slope;
+  }
+
+  private static double clamped(double step) {
+    return Math.max(-FARTHEST, Math.min(FARTHEST, step));
+  }
+
+  /** Each axis knows how the derivative along the other changes: the mixed term from both. */
+  private void addAcross(double[] steps, int k, int l, double[] departures) {
+    double[][] kl = along()[k].across[l];
+    double[][] lk = along()[l].across[k];
+    double x = clamped(steps[k]);
+    double y = clamped(steps[l]);
+    for (int i = 0; i < departures.length; i++) {
+      departures[i] += x * y * ((kl[i][0] + lk[i][0]) / 2 + x * kl[i][1] + y * lk[i][1]);
+    }
+  }
+
+  /** How far the conditional coordinates lie from where they are expected. */
+  private double[] beside(double[] u, double[] steps) {
+    double[] away = new double[moving.length];
+    for (int j = 0; j < away.length; j++) {
+      away[j] = u[moving[j]] - centre[moving[j]];
+    }
+    double[] with = ridge.operate(away);
+    double[] beside = new double[conditional.length];
+    for (int c = 0; c < beside.length; c++) {
+      beside[c] = u[conditional[c]] - centre[conditional[c]] - with[c];
+    }
+    return beside;
+  }
+
+  /** Departure from the centre in steps along the axes: axes · steps = departure. */
+  private double[] steps(double[] u) {
+    double[] steps = new double[moving.length];
+    for (int i = 0; i < steps.length; i++) {
+      steps[i] = u[moving[i]] - centre[moving[i]];
+      for (int k = 0; k < i; k++) {
+        steps[i] -= axes.getEntry(i, k) * steps[k];
+      }
+      steps[i] /= axes.getEntry(i, i);
+    }
+    return steps;
+  }
+
+  private static void add(double factor, double[][] change, double[][] to) {
+    for (int i = 0; i < to.length; i++) {
+      for (int c = 0; c < to[i].length; c++) {
+        to[i][c] += factor * change[i][c];
+      }
+    }
+  }
+}
