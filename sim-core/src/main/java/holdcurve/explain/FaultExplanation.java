@@ -1,5 +1,6 @@
 package holdcurve.explain;
 
+import holdcurve.check.Cancellation;
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Condition;
 import holdcurve.circuit.LeakPath;
@@ -115,6 +116,7 @@ public final class FaultExplanation {
     try {
       text.verbatim(HoldSketch.of(circuit, usual));
     } catch (RuntimeException e) {
+      Cancellation.passOn(e);
       text.paragraph("No drawing: " + e.getMessage() + ".");
     }
   }

@@ -9,6 +9,8 @@ import holdcurve.part.CheckValve;
 import holdcurve.part.Gauge;
 import holdcurve.part.Regulator;
 import holdcurve.part.Tank;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,6 +28,30 @@ final class CircuitCheck {
       throw InputException.at(file, "parts", "there are two gauges", "keep the one that was read");
     }
     checkEnds(circuit, file);
+    checkValues(circuit, file);
+    PressurisedSide.check(circuit, file);
+  }
+
+  /** What is in range by itself and can't be together. */
+  private static void checkValues(Circuit circuit, String file) {
+    for (Part part : circuit.partsOf(Regulator.KIND)) {
+      double set = part.value(Regulator.SET);
+      double drop = part.value(Regulator.RESEAT_DROP);
+      if (drop >= set) {
+        throw InputException.at(
+            file,
+            "parts[%d].reseat_drop_bar".formatted(circuit.parts().indexOf(part)),
+            "%s would shut %s bar below its %s bar, so never".formatted(part, bar(drop), bar(set)),
+            "give less than " + bar(set) + " bar");
+      }
+    }
+  }
+
+  private static String bar(double pascal) {
+    return new BigDecimal(pascal / 1e5)
+        .round(new MathContext(4))
+        .stripTrailingZeros()
+        .toPlainString();
   }
 
   private static void needOne(Circuit circuit, String file, PartKind kind) {
@@ -51,6 +77,13 @@ final class CircuitCheck {
     }
     for (int i = 0; i < circuit.parts().size(); i++) {
       Part part = circuit.parts().get(i);
+      if (part.kind().ports() == Ports.TWO && part.from().equals(part.to())) {
+        throw InputException.at(
+            file,
+            "parts[" + i + "]",
+            part + " begins and ends at '" + part.to() + "'",
+            "join its ends to two connection points");
+      }
       for (String point : List.of(part.from(), part.to())) {
         if (part.kind().ports() != Ports.PLACE
             && !circuit.isBoundary(point)

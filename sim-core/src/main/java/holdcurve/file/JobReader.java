@@ -8,6 +8,7 @@ import holdcurve.job.Job;
 import holdcurve.log.GaugeLog;
 import holdcurve.log.GaugeLogReader;
 import holdcurve.log.LogImport;
+import holdcurve.log.Reading;
 import holdcurve.part.Hose;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -34,6 +35,9 @@ public final class JobReader {
   private final Path file;
   private final boolean unfinished;
   private final List<String> understood = new ArrayList<>();
+
+  /** Scales that gauges come with [Pa]. */
+  private static final double[] LONGER_SCALES = {6e5, 10e5, 16e5, 25e5, 40e5};
 
   private JobReader(Path file, boolean unfinished) {
     this.file = file;
@@ -70,8 +74,26 @@ public final class JobReader {
     Circuit circuit = CircuitReader.read(circuitFile);
     LogImport log = GaugeLogReader.read(logFile);
     HoldTest test = HoldTest.of("hold", Set.of(), log.log());
-    return new Job(
-        circuit.title(), circuit, GaugeSpec.usual(), List.of(test), Map.of(), log.understood());
+    List<String> understood = new ArrayList<>(log.understood());
+    GaugeSpec gauge = gaugeFor(log.log(), understood);
+    return new Job(circuit.title(), circuit, gauge, List.of(test), Map.of(), understood);
+  }
+
+  /** The usual gauge, or one with a longer scale where readings lie beyond that. */
+  private static GaugeSpec gaugeFor(GaugeLog log, List<String> understood) {
+    GaugeSpec usual = GaugeSpec.usual();
+    double most = log.hold().stream().mapToDouble(Reading::pressure).max().orElse(0);
+    double range = usual.range();
+    for (double longer : LONGER_SCALES) {
+      range = most > range ? longer : range;
+    }
+    if (range == usual.range()) {
+      return usual;
+    }
+    understood.add(
+        "Gauge taken as one to %.0f bar, since the log goes beyond %.0f bar."
+            .formatted(range / 1e5, usual.range() / 1e5));
+    return new GaugeSpec(range, usual.accuracyClass(), usual.resolution());
   }
 
   private Job read() {

@@ -10,9 +10,11 @@ import holdcurve.model.NetworkLayout;
 import holdcurve.model.NetworkVariant;
 import holdcurve.model.Node;
 import holdcurve.model.Operation;
+import holdcurve.model.SimulationException;
 import holdcurve.model.VariedNetwork;
 import holdcurve.ode.LeanRosenbrockDriver;
 import holdcurve.ode.RosenbrockMethod;
+import holdcurve.ode.StiffIntegrationException;
 import holdcurve.ode.TangentDriver;
 import holdcurve.ode.Tolerances;
 import java.util.ArrayList;
@@ -61,6 +63,7 @@ public final class HoldSimulator {
    *
    * @param times since the pump stopped [s], ascending, the first not negative
    * @return gauge reading without offset or reading error [Pa gauge], one a time
+   * @throws SimulationException if the equations can't be followed
    */
   public double[] readings(Condition condition, HoldSetup setup, double[] times) {
     Hold hold = new Hold(condition, setup);
@@ -70,7 +73,7 @@ public final class HoldSimulator {
     double[] shown = new double[times.length];
     boolean clamps = clamps(setup, end);
     double openEnd = clamps ? setup.clampTime() : end;
-    run(open, 0, y, openEnd, times, shown);
+    run(hold, open, 0, y, openEnd, times, shown);
     if (clamps) {
       Network shut = shut(hold);
       double[] held =
@@ -80,7 +83,7 @@ public final class HoldSimulator {
               NetworkVariant.same(shut),
               Handover.between(open, shut),
               hold);
-      run(shut, openEnd, held, end, times, shown);
+      run(hold, shut, openEnd, held, end, times, shown);
     }
     return shown;
   }
@@ -240,13 +243,23 @@ public final class HoldSimulator {
   }
 
   private void run(
-      Network network, double from, double[] y, double to, double[] times, double[] shown) {
+      Hold hold,
+      Network network,
+      double from,
+      double[] y,
+      double to,
+      double[] times,
+      double[] shown) {
     int gauge = network.layout().gaugeRow();
     if (to <= from) {
       return;
     }
     double[][] rows = new double[times.length][y.length];
-    driver(network).integrate(network, from, y, to, times, rows);
+    try {
+      driver(network).integrate(network, from, y, to, times, rows);
+    } catch (StiffIntegrationException e) {
+      throw SimulationException.of(e, hold.condition().circuit().title(), network);
+    }
     for (int i = 0; i < times.length; i++) {
       if (times[i] >= from && times[i] <= to) {
         shown[i] = rows[i][gauge];

@@ -1,5 +1,6 @@
 package holdcurve.infer;
 
+import holdcurve.check.Cancellation;
 import holdcurve.circuit.Circuit;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.fault.LeakFault;
@@ -50,6 +51,7 @@ final class Hypotheses {
         }
       }
     } catch (RuntimeException e) {
+      Cancellation.passOn(e);
       problems.add(
           "The fault plugin '"
               + fault.id()

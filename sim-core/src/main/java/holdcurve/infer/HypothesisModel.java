@@ -1,5 +1,6 @@
 package holdcurve.infer;
 
+import holdcurve.check.Cancellation;
 import holdcurve.evidence.LogLikelihood;
 import holdcurve.hold.HoldSimulator;
 import holdcurve.hold.HoldSlopes;
@@ -138,6 +139,7 @@ final class HypothesisModel implements LogLikelihood {
         place += curves[test].length;
       }
     } catch (RuntimeException e) {
+      Cancellation.passOn(e);
       return null;
     }
     double[] departures = departures(u, curves);
@@ -169,6 +171,7 @@ final class HypothesisModel implements LogLikelihood {
     try {
       return simulator.readings(realisation.condition(u, test), realisation.setup(u, test), times);
     } catch (RuntimeException e) {
+      Cancellation.passOn(e);
       double[] failed = new double[times.length];
       Arrays.fill(failed, Double.NaN);
       return failed;

@@ -11,6 +11,15 @@ final class Misfit {
   /** Departure in units of the reading's own error beyond which the model is off [-]. */
   private static final double LIMIT = 5;
 
+  /**
+   * Beyond this no reading error is believed, however large one was inferred: an eye that is off by
+   * a fifth of a bar reads nothing [Pa].
+   */
+  private static final double MOST = 4e4;
+
+  /** Share of readings that may be off without a run of them, as slips [-]. */
+  private static final double SLIPS = 0.3;
+
   /** Readings in a row that must depart alike: one alone is a slip. */
   private static final int RUN = 3;
 
@@ -35,7 +44,8 @@ final class Misfit {
     if (point == null) {
       return Optional.empty();
     }
-    double limit = Math.max(LEAST, LIMIT * best.model().readingDeviation(point.u()));
+    double limit =
+        Math.max(LEAST, Math.min(MOST, LIMIT * best.model().readingDeviation(point.u())));
     for (int test = 0; test < data.series().size(); test++) {
       ReadingSeries series = data.series().get(test);
       double[] curve = best.model().curve(point.u(), test, series.time());
@@ -54,6 +64,8 @@ final class Misfit {
 
   private static int runOff(ReadingSeries series, double[] curve, double offset, double limit) {
     int run = 0;
+    int all = 0;
+    int first = -1;
     double sign = 0;
     for (int i = 0; i < curve.length; i++) {
       double away = series.pressure()[i] - curve[i] - offset;
@@ -63,7 +75,8 @@ final class Misfit {
       if (run == RUN) {
         return i - RUN + 1;
       }
+      first = off && all++ == 0 ? i : first;
     }
-    return -1;
+    return all >= RUN && all > SLIPS * curve.length ? first : -1;
   }
 }

@@ -7,7 +7,8 @@ import java.util.List;
 
 /**
  * Finds single readings that stand away from the line through their neighbours, whatever the fault:
- * a slip of the eye or pen. They are kept, at little weight.
+ * a slip of the eye or pen. They are kept, at little weight, and so are those with the needle at
+ * its stop.
  */
 final class OutlierScreen {
   /** Departure that a reading error doesn't explain, in units of the usual departure [-]. */
@@ -16,7 +17,8 @@ final class OutlierScreen {
   private OutlierScreen() {}
 
   /**
-   * @param low weight of a reading that stands away or was marked as doubtful [-]
+   * @param low weight of a reading that stands away, lies at the end of the scale or was marked as
+   *     doubtful [-]
    * @return weight of each reading [-], 1 for a sound one
    */
   static double[] trust(List<Reading> hold, GaugeSpec gauge, double low) {
@@ -25,7 +27,8 @@ final class OutlierScreen {
     double usual = Math.max(median(away), gauge.resolution());
     for (int i = 0; i < trust.length; i++) {
       boolean outlying = away[i] > LIMIT * usual;
-      trust[i] = outlying || hold.get(i).doubtful() ? low : 1;
+      boolean atStop = hold.get(i).pressure() >= gauge.range();
+      trust[i] = outlying || atStop || hold.get(i).doubtful() ? low : 1;
     }
     return trust;
   }

@@ -22,7 +22,8 @@ public interface Progress {
 
   /**
    * Whether the work should stop soon; it then ends with a {@link
-   * java.util.concurrent.CancellationException}.
+   * java.util.concurrent.CancellationException}. It ends at once where its thread is interrupted
+   * too, see {@link holdcurve.check.Cancellation}.
    */
   boolean isCancelled();
 }

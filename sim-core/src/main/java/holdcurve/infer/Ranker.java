@@ -7,6 +7,8 @@ import java.util.List;
 public interface Ranker {
   /**
    * @param seed of the random numbers; the same seed gives the same answer
+   * @throws holdcurve.check.InputException if the readings can't be used
+   * @throws holdcurve.check.NoAnswerException if nothing can be told from them
    * @throws java.util.concurrent.CancellationException if {@code progress} says so
    */
   Ranking rank(Job job, long seed, Progress progress);

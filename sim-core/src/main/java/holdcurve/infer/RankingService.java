@@ -1,5 +1,6 @@
 package holdcurve.infer;
 
+import holdcurve.check.NoAnswerException;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.job.Job;
 import java.util.ArrayList;
@@ -54,6 +55,7 @@ public final class RankingService implements Ranker {
   }
 
   private RankingReport report(Job job, long seed, Workers workers, List<String> notes) {
+    Answerable.check(job, notes);
     notes.addAll(catalogue.problems());
     List<Hypothesis> all =
         Hypotheses.of(job.circuit(), catalogue.showingInHold(), priors, job.priors(), notes);
@@ -65,6 +67,10 @@ public final class RankingService implements Ranker {
     List<Hypothesis> pairs = plausiblePairs(all, fitted, alike);
     fitted.addAll(judge.fitPairs(pairs, List.copyOf(fitted), best(fitted), 0.3, 0.5));
     List<Judged> judged = judge.sample(fitted, best(fitted), 0.5, 0.9);
+    if (judged.isEmpty()) {
+      throw new NoAnswerException(
+          job.title() + ": no explanation could be simulated. " + String.join(" ", notes));
+    }
     notes.addAll(catalogue.failures());
     return new RankingReport(job, data, alike, judged, seed, notes);
   }

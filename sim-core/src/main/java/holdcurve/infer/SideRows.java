@@ -1,5 +1,6 @@
 package holdcurve.infer;
 
+import holdcurve.check.Cancellation;
 import holdcurve.side.SideEvidence;
 import java.util.Arrays;
 import java.util.List;
@@ -30,6 +31,7 @@ final class SideRows {
     try {
       side.residuals(truth, out, row);
     } catch (RuntimeException e) {
+      Cancellation.passOn(e);
       Arrays.fill(out, row, row + side.rows(), Double.NaN);
     }
   }

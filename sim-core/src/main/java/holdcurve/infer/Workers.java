@@ -8,11 +8,15 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
 
 /** Does independent work on several threads; results come in the order of the work. */
 final class Workers implements AutoCloseable {
+  private static final long PATIENCE_MS = 20;
+
   private final ExecutorService threads;
   private final Progress progress;
   private final List<String> problems;
@@ -71,7 +75,7 @@ final class Workers implements AutoCloseable {
 
   private <B> Optional<B> outcome(Future<Optional<B>> future, String name) {
     try {
-      Optional<B> result = future.get();
+      Optional<B> result = awaited(future);
       if (result.isEmpty()) {
         problems.add("'" + name + "' could not be simulated for this circuit and is left out.");
       }
@@ -88,12 +92,25 @@ final class Workers implements AutoCloseable {
     }
   }
 
+  /** Asks between whiles whether to go on: the work itself knows only of interruption. */
+  private <B> Optional<B> awaited(Future<Optional<B>> future)
+      throws InterruptedException, ExecutionException {
+    while (true) {
+      try {
+        return future.get(PATIENCE_MS, TimeUnit.MILLISECONDS);
+      } catch (TimeoutException e) {
+        stopIfCancelled(progress);
+      }
+    }
+  }
+
   static void stopIfCancelled(Progress progress) {
     if (progress.isCancelled()) {
       throw new CancellationException("the ranking was cancelled");
     }
   }
 
+  /** Interrupts what is still running. */
   @Override
   public void close() {
     threads.shutdownNow();

@@ -16,7 +16,7 @@ public final class EyeReadings {
   /**
    * @param needle true needle positions [Pa gauge]
    * @param seed of the gauge's error and the eye's; the same seed reads the same
-   * @return readings [Pa gauge], multiples of the resolution
+   * @return readings [Pa gauge], multiples of the resolution, none beyond the scale
    */
   public static double[] of(double[] needle, GaugeSpec gauge, long seed) {
     RandomGenerator random = new Well19937c(seed);
@@ -35,7 +35,8 @@ public final class EyeReadings {
     double[] read = new double[needle.length];
     for (int i = 0; i < read.length; i++) {
       double seen = needle[i] + offset + UNSTEADY * gauge.resolution() * random.nextGaussian();
-      read[i] = Math.max(0, Math.rint(seen / gauge.resolution()) * gauge.resolution());
+      double step = Math.rint(seen / gauge.resolution()) * gauge.resolution();
+      read[i] = Math.min(Math.max(0, step), gauge.range());
     }
     return read;
   }

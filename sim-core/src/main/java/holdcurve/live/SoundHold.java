@@ -1,5 +1,6 @@
 package holdcurve.live;
 
+import holdcurve.check.Cancellation;
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Condition;
 import holdcurve.circuit.LeakPath;
@@ -118,6 +119,7 @@ public final class SoundHold {
       }
       answers.add(answer);
     } catch (RuntimeException drawnTooFarOut) {
+      Cancellation.passOn(drawnTooFarOut);
       return;
     }
   }

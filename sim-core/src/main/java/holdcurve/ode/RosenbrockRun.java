@@ -1,5 +1,6 @@
 package holdcurve.ode;
 
+import holdcurve.check.Cancellation;
 import holdcurve.ode.StiffIntegrationException.Reason;
 
 /**
@@ -72,8 +73,11 @@ final class RosenbrockRun {
   /**
    * Advances by one accepted step towards the end of the run; by one of length 0 if it is already
    * there, as after a restart at the very end.
+   *
+   * @throws java.util.concurrent.CancellationException if the thread is told to stop
    */
   void step() {
+    Cancellation.check();
     if (arrived()) {
       System.arraycopy(end, 0, start, 0, end.length);
       startTime = time;

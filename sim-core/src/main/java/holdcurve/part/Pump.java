@@ -1,5 +1,6 @@
 package holdcurve.part;
 
+import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Part;
 import holdcurve.circuit.Ports;
 import holdcurve.circuit.Property;
@@ -87,4 +88,20 @@ public final class Pump implements PartEquations {
   /** A stopped roller pump lets fuel slip back freely: assumed, 50 mL/min at 1 bar. */
   private static final LaminarLaw STOPPED =
       LaminarLaw.throughPoint(Unit.MILLILITRE_PER_MINUTE.toSi(50), Unit.BAR.toSi(1));
+
+  /**
+   * The highest pressure that any pump of a circuit holds behind its check valve, sound as the
+   * circuit is described; infinite without a pump [Pa gauge].
+   */
+  public static double reach(Circuit circuit) {
+    double crack =
+        circuit.partsOf(CheckValve.KIND).stream()
+            .mapToDouble(valve -> valve.value(CheckValve.CRACK))
+            .min()
+            .orElse(0);
+    return circuit.partsOf(KIND).stream()
+        .mapToDouble(pump -> Math.min(pump.value(STALL), pump.value(RELIEF)) - crack)
+        .max()
+        .orElse(Double.POSITIVE_INFINITY);
+  }
 }

@@ -1,5 +1,6 @@
 package holdcurve.plan;
 
+import holdcurve.check.Cancellation;
 import holdcurve.finding.Finding;
 import holdcurve.infer.Hypothesis;
 import holdcurve.infer.Possibility;
@@ -122,6 +123,7 @@ final class FindingCandidate implements CandidateTest {
       try {
         side.residuals(truth, rows, 0);
       } catch (RuntimeException e) {
+        Cancellation.passOn(e);
         return 0;
       }
       for (double r : rows) {

@@ -1,5 +1,6 @@
 package holdcurve.plan;
 
+import holdcurve.check.Cancellation;
 import holdcurve.hold.Hold;
 import holdcurve.hold.HoldSimulator;
 import holdcurve.infer.Possibility;
@@ -127,6 +128,7 @@ final class HoldCandidate implements CandidateTest {
       }
       return row;
     } catch (RuntimeException e) {
+      Cancellation.passOn(e);
       return null;
     }
   }

@@ -1,5 +1,6 @@
 package holdcurve.repair;
 
+import holdcurve.check.Cancellation;
 import holdcurve.hold.Hold;
 import holdcurve.hold.HoldSimulator;
 import holdcurve.infer.HoldCurve;
@@ -44,6 +45,7 @@ final class ExpectedHold {
       double[] needle = simulator.readings(hold.condition(), hold.setup(), times);
       return Optional.of(read(needle, possibility.scatter()));
     } catch (RuntimeException e) {
+      Cancellation.passOn(e);
       return Optional.empty();
     }
   }

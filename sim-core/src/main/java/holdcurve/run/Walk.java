@@ -6,10 +6,12 @@ import holdcurve.model.Network;
 import holdcurve.model.NetworkAssembler;
 import holdcurve.model.NetworkAssembler.Detail;
 import holdcurve.model.Operation;
+import holdcurve.model.SimulationException;
 import holdcurve.model.Threshold;
 import holdcurve.model.ValveState;
 import holdcurve.ode.RosenbrockIntegrator;
 import holdcurve.ode.RosenbrockMethod;
+import holdcurve.ode.StiffIntegrationException;
 import holdcurve.part.Regulator;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -76,8 +78,7 @@ final class Walk {
       Optional<Threshold> passed = alreadyPassed().or(() -> integrate(end));
       passed.ifPresent(this::change);
       if (passed.isPresent() && ++changes > MOST_CHANGES) {
-        throw new IllegalStateException(
-            "'%s' opens and shuts without end at %s s".formatted(passed.get().part(), time));
+        throw SimulationException.restless(condition.circuit().title(), passed.get().part(), time);
       }
     }
   }
@@ -106,7 +107,11 @@ final class Walk {
     watched.forEach(event -> integrator.addEventHandler(event, EVENT_CHECK, EVENT_ACCURACY, 100));
     sampler.follow(network);
     integrator.addStepHandler(sampler);
-    time = integrator.integrate(network, time, y, end, y);
+    try {
+      time = integrator.integrate(network, time, y, end, y);
+    } catch (StiffIntegrationException e) {
+      throw SimulationException.of(e, condition.circuit().title(), network);
+    }
     return watched.stream()
         .filter(ThresholdEvent::passed)
         .map(ThresholdEvent::threshold)

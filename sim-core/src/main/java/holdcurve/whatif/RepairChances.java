@@ -1,5 +1,6 @@
 package holdcurve.whatif;
 
+import holdcurve.check.Cancellation;
 import holdcurve.circuit.Circuit;
 import holdcurve.hold.Hold;
 import holdcurve.hold.HoldSimulator;
@@ -74,6 +75,7 @@ public final class RepairChances {
               .readings(hold.condition(), hold.setup(), new double[] {0, limit.time()});
       return shown[1] >= limit.pressure();
     } catch (RuntimeException e) {
+      Cancellation.passOn(e);
       return false;
     }
   }

@@ -1,5 +1,6 @@
 package holdcurve.whatif;
 
+import holdcurve.check.Cancellation;
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Condition;
 import holdcurve.circuit.Part;
@@ -134,6 +135,7 @@ public final class WhatIf {
     try {
       return question.apply(draw);
     } catch (RuntimeException e) {
+      Cancellation.passOn(e);
       return null;
     }
   }

@@ -36,7 +36,7 @@ class MassBalanceTest {
     double[] ends = {20, 25, 31, 100, 600};
     Network network = NetworkAssembler.assemble(LEAKY, operations[0], Detail.LEDGER);
     double[] y = network.stateAt(point -> 0, 0, 3);
-    double before = total(network, y);
+    double before = VolumeBooks.total(network, y);
     double time = 0;
     for (int i = 0; i < operations.length; i++) {
       Network next = NetworkAssembler.assemble(LEAKY, operations[i], Detail.LEDGER);
@@ -44,7 +44,7 @@ class MassBalanceTest {
       network = next;
       run(network, time, y, ends[i]);
       time = ends[i];
-      assertEquals(before, total(network, y), 1e-9 * LIQUID, "at " + time + " s");
+      assertEquals(before, VolumeBooks.total(network, y), 1e-9 * LIQUID, "at " + time + " s");
     }
     Node tank = network.layout().node("tank");
     assertTrue(received(network, "air", y) > 1e-6, "the leak ran");
@@ -59,21 +59,5 @@ class MassBalanceTest {
     double[] floor = network.layout().scales();
     new LeanRosenbrockDriver(RosenbrockMethod.RODAS5P.tableau(), Tolerances.relative(1e-9, floor))
         .integrate(network, from, y, to, new double[0], new double[0][]);
-  }
-
-  /** Held beyond rest at the temperature it has, plus received by boundaries [m³]. */
-  private static double total(Network network, double[] y) {
-    double volume = network.storedVolume(y);
-    for (Node boundary : network.layout().ledger()) {
-      volume += y[boundary.row()];
-    }
-    for (Element element : network.elements()) {
-      if (element instanceof ThermalElement thermal) {
-        for (double swelling : thermal.swelling()) {
-          volume -= swelling * y[thermal.row()];
-        }
-      }
-    }
-    return volume;
   }
 }

@@ -1,6 +1,5 @@
 package holdcurve.ui.command;
 
-import holdcurve.check.InputException;
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
@@ -32,10 +31,13 @@ import picocli.CommandLine.Spec;
     },
     footer = {
       "",
-      "Exit codes: 0 done, 2 bad input, 3 no answer could be given.",
+      "Exit codes: 0 done, 1 a fault of the program, 2 bad input, 3 no answer could be given.",
       "Without a command the window opens."
     })
 public final class HoldcurveCommand implements Callable<Integer> {
+  /** Exit code for a fault of the program itself. */
+  public static final int BROKEN = 1;
+
   /** Exit code for input that can't be used. */
   public static final int BAD_INPUT = 2;
 
@@ -56,11 +58,8 @@ public final class HoldcurveCommand implements Callable<Integer> {
     line.setErr(err);
     line.setExecutionExceptionHandler(
         (exception, command, parsed) -> {
-          if (exception instanceof InputException) {
-            command.getErr().println(exception.getMessage());
-            return BAD_INPUT;
-          }
-          throw exception;
+          command.getErr().println(Failures.sentence(exception));
+          return Failures.exitCode(exception);
         });
     return line;
   }

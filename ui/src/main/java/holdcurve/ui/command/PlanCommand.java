@@ -45,6 +45,7 @@ final class PlanCommand implements Callable<Integer> {
     ProgressLine progress = new ProgressLine(spec.commandLine().getErr());
     Beliefs beliefs =
         new RankingService(catalogue).believe(job, output.seed, Planner.DRAWS, progress);
+    Undecided.stopIfUnexplained(beliefs.ranking());
     Plan plan = Planner.plan(beliefs, output.seed, progress);
     progress.clear();
     PrintWriter out = spec.commandLine().getOut();

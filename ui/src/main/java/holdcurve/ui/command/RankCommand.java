@@ -6,7 +6,6 @@ import holdcurve.file.RankingWriter;
 import holdcurve.file.SafeFile;
 import holdcurve.infer.Ranking;
 import holdcurve.infer.RankingService;
-import holdcurve.infer.Verdict;
 import holdcurve.job.Job;
 import holdcurve.repair.CurrentTests;
 import java.io.PrintWriter;
@@ -73,6 +72,9 @@ final class RankCommand implements Callable<Integer> {
     if (output.json != null) {
       SafeFile.write(output.json, RankingWriter.json(ranking));
     }
-    return ranking.verdict().kind() == Verdict.Kind.UNEXPLAINED ? HoldcurveCommand.NO_ANSWER : 0;
+    return switch (ranking.verdict().kind()) {
+      case OPEN, UNEXPLAINED -> HoldcurveCommand.NO_ANSWER;
+      case LEAK, SOUND -> 0;
+    };
   }
 }

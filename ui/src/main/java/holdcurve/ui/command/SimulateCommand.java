@@ -16,14 +16,17 @@ import holdcurve.log.Reading;
 import holdcurve.model.NetworkAssembler.Detail;
 import holdcurve.model.Operation;
 import holdcurve.part.Hose;
+import holdcurve.part.Pump;
 import holdcurve.part.Regulator;
 import holdcurve.run.HoldRun;
 import holdcurve.run.RunRecord;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -127,6 +130,7 @@ final class SimulateCommand implements Callable<Integer> {
     Curve curve = buildUp == null ? hold(circuit, condition) : wholeLog(condition);
     GaugeSpec gauge = GaugeSpec.usual();
     double[] shown = byEye ? EyeReadings.of(curve.needle(), gauge, seed) : curve.needle();
+    warn(circuit, shown, gauge);
     String log = GaugeLogWriter.write(log(curve.times(), shown));
     PrintWriter out = spec.commandLine().getOut();
     if (logFile == null) {
@@ -191,9 +195,34 @@ final class SimulateCommand implements Callable<Integer> {
   }
 
   private HoldSetup setup(Circuit circuit) {
+    double wanted = circuit.partsOf(Regulator.KIND).get(0).value(Regulator.SET) + OVERPRESSURE;
+    double start = Math.max(0, Math.min(wanted, Pump.reach(circuit)));
+    return new HoldSetup(start, 20, warmth, Operation.holding(), clamped, clampTime, 0, 0);
+  }
+
+  /** What a person should know who takes the curve for an ordinary one. */
+  private void warn(Circuit circuit, double[] shown, GaugeSpec gauge) {
+    PrintWriter err = spec.commandLine().getErr();
     double set = circuit.partsOf(Regulator.KIND).get(0).value(Regulator.SET);
-    return new HoldSetup(
-        set + OVERPRESSURE, 20, warmth, Operation.holding(), clamped, clampTime, 0, 0);
+    double reach = Pump.reach(circuit);
+    if (reach < set) {
+      err.printf(
+          Locale.ROOT,
+          "Note: the pump holds no more than %.2f bar behind its check valve, less than the %.2f"
+              + " bar of the regulator; look at stall_bar, relief_bar and crack_bar.%n",
+          Math.max(0, reach) / 1e5,
+          set / 1e5);
+    }
+    long atStop = Arrays.stream(shown).filter(p -> byEye && p >= gauge.range()).count();
+    if (atStop > 0) {
+      err.printf(
+          Locale.ROOT,
+          "Note: the needle stands at its stop, %.0f bar, in %d of %d readings.%n",
+          gauge.range() / 1e5,
+          atStop,
+          shown.length);
+    }
+    err.flush();
   }
 
   /** What the pump's flow lifts the regulator above its set pressure: assumed [Pa]. */

@@ -168,6 +168,7 @@ final class WhatIfCommand implements Callable<Integer> {
     ProgressLine progress = new ProgressLine(spec.commandLine().getErr());
     Beliefs beliefs = new RankingService(catalogue).believe(job, output.seed, DRAWS, progress);
     progress.clear();
+    Undecided.stopIfUnexplained(beliefs.ranking());
     return new Asked(job.title(), job.circuit(), beliefs.beliefs(), Optional.of(beliefs));
   }
 }

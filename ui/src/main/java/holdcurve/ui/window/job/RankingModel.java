@@ -1,11 +1,13 @@
 package holdcurve.ui.window.job;
 
 import holdcurve.check.InputException;
+import holdcurve.check.NoAnswerException;
 import holdcurve.infer.Beliefs;
 import holdcurve.infer.Ranker;
 import holdcurve.infer.Ranking;
 import holdcurve.infer.Suspect;
 import holdcurve.job.Job;
+import holdcurve.model.SimulationException;
 import java.lang.System.Logger.Level;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
@@ -89,11 +91,12 @@ public final class RankingModel {
 
   private void rank(Job job, RankingRun started) {
     try {
-      Beliefs ranking = ranker.get().believe(job, SEED, DRAWS, started);
+      Beliefs ranking =
+          started.run(() -> ranker.get().believe(job, SEED, DRAWS, started));
       screen.execute(() -> ended(started, job, ranking, ""));
     } catch (CancellationException e) {
       screen.execute(() -> ended(started, job, null, ""));
-    } catch (InputException e) {
+    } catch (InputException | NoAnswerException | SimulationException e) {
       screen.execute(() -> ended(started, job, null, e.getMessage()));
     } catch (RuntimeException | Error e) {
       LOG.log(Level.ERROR, "ranking " + job.title(), e);

@@ -1,9 +1,11 @@
 package holdcurve.ui.window.job;
 
 import holdcurve.infer.Progress;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 
 /**
  * One ranking under way. However often the work reports, at most one report waits for the screen.
@@ -13,6 +15,7 @@ final class RankingRun implements Progress {
   private final Consumer<RankingRun> watcher;
   private final AtomicBoolean waiting = new AtomicBoolean();
   private volatile boolean cancelled;
+  private Thread worker;
   private volatile double share;
   private volatile String what = "";
 
@@ -43,8 +46,39 @@ final class RankingRun implements Progress {
     return cancelled;
   }
 
-  void cancel() {
+  /** Tells the work's thread to stop. */
+  synchronized void cancel() {
     cancelled = true;
+    if (worker != null) {
+      worker.interrupt();
+    }
+  }
+
+  /**
+   * Does the work on the calling thread, which {@link #cancel} may interrupt until it ends.
+   *
+   * @throws CancellationException if it was cancelled
+   */
+  <T> T run(Supplier<T> work) {
+    begin();
+    try {
+      return work.get();
+    } finally {
+      end();
+    }
+  }
+
+  private synchronized void begin() {
+    if (cancelled) {
+      throw new CancellationException("cancelled before it began");
+    }
+    worker = Thread.currentThread();
+  }
+
+  /** Whatever the thread does next is not interrupted. */
+  private synchronized void end() {
+    worker = null;
+    Thread.interrupted();
   }
 
   double share() {

@@ -1,7 +1,9 @@
 package holdcurve.ui.window.job;
 
 import holdcurve.check.InputException;
+import holdcurve.check.NoAnswerException;
 import holdcurve.infer.Progress;
+import holdcurve.model.SimulationException;
 import java.lang.System.Logger.Level;
 import java.util.List;
 import java.util.concurrent.CancellationException;
@@ -101,11 +103,11 @@ public final class WorkModel {
 
   private <T> void run(Item item, String what, Function<Progress, T> work, Consumer<T> done) {
     try {
-      T result = work.apply(item.run);
+      T result = item.run.run(() -> work.apply(item.run));
       screen.execute(() -> end(item, true, () -> done.accept(result)));
     } catch (CancellationException e) {
       screen.execute(() -> end(item, false, () -> {}));
-    } catch (InputException e) {
+    } catch (InputException | NoAnswerException | SimulationException e) {
       screen.execute(() -> end(item, false, () -> trouble.accept(e.getMessage())));
     } catch (RuntimeException | Error e) {
       LOG.log(Level.ERROR, what, e);

@@ -1,0 +1,166 @@
+package holdcurve.soak;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import holdcurve.attribution.FallLedger;
+import holdcurve.attribution.FallPart;
+import holdcurve.attribution.HoldFall;
+import holdcurve.fault.FaultCatalogue;
+import holdcurve.fluid.Fluid;
+import holdcurve.hold.HoldSetup;
+import holdcurve.hold.HoldSimulator;
+import holdcurve.model.Network;
+import holdcurve.model.NetworkAssembler;
+import holdcurve.model.NetworkAssembler.Detail;
+import holdcurve.model.Operation;
+import holdcurve.model.VolumeBooks;
+import holdcurve.ode.LeanRosenbrockDriver;
+import holdcurve.ode.RosenbrockMethod;
+import holdcurve.ode.Tolerances;
+import holdcurve.run.HoldRun;
+import holdcurve.run.RunRecord;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Random circuits × faults × tests. Each is simulated as a hold and as a whole log, its fall is
+ * divided, and no fuel may be made or lost; what can't be simulated says so in a sentence. {@code
+ * -Psoak} makes it ten thousand.
+ */
+class SoakTest {
+  private static final int COUNT = Integer.getInteger("holdcurve.soak.count", 100);
+  private static final long SEED = Long.getLong("holdcurve.soak.seed", 1);
+
+  /** A hundredth of what a needle gauge shows, in a circuit of the usual softness [m³]. */
+  private static final double LARGEST_IMBALANCE = 5e-8;
+
+  /** Far below what a gauge shows [Pa]. */
+  private static final double LARGEST_REST = 10;
+
+  private final FaultCatalogue catalogue = FaultCatalogue.load();
+  private final List<String> failures = new ArrayList<>();
+  private final List<String> refusals = new ArrayList<>();
+  private double worstBalance;
+  private double worstSum;
+
+  @Test
+  void everyOneGivesACurveOrASentence() {
+    for (int i = 0; i < COUNT; i++) {
+      RandomTest test = RandomTest.of(SEED + i, catalogue);
+      attempt(test, "hold", () -> hold(test));
+      attempt(test, "balance", () -> balance(test));
+      attempt(test, "ledger", () -> ledger(test));
+      attempt(test, "run", () -> run(test));
+    }
+    System.out.printf(
+        Locale.ROOT,
+        "Soak: %d circuits with faults and tests, seeds %d on; %d refused in a sentence; worst mass"
+            + " balance %.2g mL; parts of a fall off its sum by at most %.2g bar.%n",
+        COUNT,
+        SEED,
+        refusals.size(),
+        worstBalance * 1e6,
+        worstSum / 1e5);
+    assertEquals(List.of(), failures);
+    assertTrue(refusals.size() <= COUNT / 100, refusals::toString);
+  }
+
+  private void attempt(RandomTest test, String what, Runnable work) {
+    try {
+      long t = System.nanoTime();
+      work.run();
+      t = System.nanoTime() - t;
+      if (t > 2e9) System.out.println(test.seed() + " " + what + " took " + t / 1e9);
+    } catch (RuntimeException e) {
+      failures.add(
+          "\n"
+              + test.seed()
+              + " "
+              + test.faults()
+              + " "
+              + what
+              + ": "
+              + e
+              + " at "
+              + Arrays.asList(e.getStackTrace()).subList(0, 2));
+    }
+  }
+
+  private void hold(RandomTest test) {
+    double[] shown =
+        new HoldSimulator().readings(test.hold().condition(), test.hold().setup(), test.times());
+    check(test, shown);
+  }
+
+  private static void check(RandomTest test, double[] shown) {
+    for (double one : shown) {
+      if (!(one > -1.02 * Fluid.ATMOSPHERE && one < 5e6)) {
+        throw new IllegalStateException("shows " + Arrays.toString(shown));
+      }
+    }
+  }
+
+  private void run(RandomTest test) {
+    HoldSetup setup = test.hold().setup();
+    double end = test.times()[test.times().length - 1];
+    RunRecord record =
+        HoldRun.simulate(
+            test.hold().condition(), 10, end, setup.clamped(), setup.clampTime(), end / 20);
+    check(test, record.gauge());
+  }
+
+  private void ledger(RandomTest test) {
+    HoldFall fall = FallLedger.of(test.hold(), 0, test.times()[test.times().length - 1]);
+    double sum =
+        Stream.concat(fall.leaks().stream(), fall.others().values().stream())
+            .mapToDouble(FallPart::pressure)
+            .sum();
+    double off = Math.abs(sum - fall.pressure());
+    if (!(off < LARGEST_REST)) {
+      throw new IllegalStateException("parts add up to " + sum + ", not " + fall.pressure());
+    }
+    worstSum = Math.max(worstSum, off);
+  }
+
+  private void balance(RandomTest test) {
+    HoldSetup setup = test.hold().setup();
+    Operation stop = setup.operation();
+    Operation[] operations = {
+      stop.withPump(true),
+      stop.withPump(true).withEngine(0.1, -4e4),
+      stop,
+      stop.withClamps(setup.clamped(), setup.clampConductance())
+    };
+    double[] ends = {10, 15, 20, 20 + test.times()[test.times().length - 1]};
+    Network network = ledger(test, operations[0]);
+    double[] y = network.stateAt(point -> 0, 0, setup.warmth());
+    double before = VolumeBooks.total(network, y);
+    double time = 0;
+    for (int i = 0; i < operations.length; i++) {
+      Network next = ledger(test, operations[i]);
+      y = next.carryOver(y, network);
+      network = next;
+      driver(network).integrate(network, time, y, ends[i], new double[0], new double[0][]);
+      time = ends[i];
+    }
+    double off = Math.abs(VolumeBooks.total(network, y) - before);
+    if (!(off < LARGEST_IMBALANCE)) {
+      throw new IllegalStateException("balance off by " + off * 1e6 + " mL");
+    }
+    worstBalance = Math.max(worstBalance, off);
+  }
+
+  private static Network ledger(RandomTest test, Operation operation) {
+    return NetworkAssembler.assemble(test.hold().condition(), operation, Detail.LEDGER);
+  }
+
+  private static LeanRosenbrockDriver driver(Network network) {
+    return new LeanRosenbrockDriver(
+        RosenbrockMethod.RODAS4P2.tableau(), Tolerances.relative(1e-6, network.layout().scales()));
+  }
+}

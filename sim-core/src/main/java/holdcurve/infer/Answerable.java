@@ -1,0 +1,119 @@
+package holdcurve.infer;
+
+import holdcurve.check.InputException;
+import holdcurve.check.NoAnswerException;
+import holdcurve.fluid.Fluid;
+import holdcurve.fluid.TemperatureRange;
+import holdcurve.job.GaugeSpec;
+import holdcurve.job.HoldTest;
+import holdcurve.job.Job;
+import holdcurve.log.Reading;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** What readings must be like before anything can be made of them. */
+final class Answerable {
+  /** A needle that never comes this far off its stop shows no hold: assumed [Pa]. */
+  private static final double LEAST = 1e4;
+
+  /** Within this of its boiling point fuel evaporates instead of losing pressure: assumed [Pa]. */
+  private static final double BOILING = 1e4;
+
+  private Answerable() {}
+
+  /**
+   * @param notes receives a sentence for what can be used with care
+   * @throws InputException if a value can't be right
+   * @throws NoAnswerException if the values may be right and tell nothing
+   */
+  static void check(Job job, List<String> notes) {
+    List<String> empty = new ArrayList<>();
+    for (HoldTest test : job.tests()) {
+      checkTemperature(test, job);
+      checkScale(test, job.gauge(), job.title(), notes);
+      silence(test, job.circuit().fluid(), notes).ifPresent(empty::add);
+    }
+    if (!empty.isEmpty() && empty.size() == job.tests().size()) {
+      throw new NoAnswerException(job.title() + ": " + String.join(" ", empty));
+    }
+    notes.addAll(empty);
+  }
+
+  private static void checkTemperature(HoldTest test, Job job) {
+    TemperatureRange range = job.circuit().fluid().validRange();
+    for (Reading reading : test.log().hold()) {
+      if (reading.hasTemperature() && !range.contains(reading.fuelTemperature())) {
+        throw InputException.at(
+            job.title(),
+            "test '" + test.id() + "' at " + seconds(reading),
+            String.format(Locale.ROOT, "fuel at %.0f °C", reading.fuelTemperature() - 273.15),
+            String.format(
+                Locale.ROOT,
+                "give %.0f to %.0f °C, or leave the temperatures out",
+                range.low() - 273.15,
+                range.high() - 273.15));
+      }
+    }
+  }
+
+  private static void checkScale(HoldTest test, GaugeSpec gauge, String job, List<String> notes) {
+    double end = gauge.range() * (1 + gauge.accuracyClass()) + gauge.resolution();
+    int atStop = 0;
+    for (Reading reading : test.log().hold()) {
+      if (reading.pressure() > end) {
+        throw InputException.at(
+            job,
+            "test '" + test.id() + "' at " + seconds(reading),
+            bar(reading.pressure()) + " bar on a gauge to " + bar(gauge.range()) + " bar",
+            "give the gauge's \"range_bar\" in the job, or correct the reading or its unit");
+      }
+      atStop += reading.pressure() >= gauge.range() ? 1 : 0;
+    }
+    if (atStop > 0) {
+      notes.add(
+          "%s: %d readings at the end of the scale, %s bar, count for little: the needle was at its stop."
+              .formatted(test.id(), atStop, bar(gauge.range())));
+    }
+  }
+
+  /** Why a test says nothing; where it does, how far down, as a note. */
+  private static Optional<String> silence(HoldTest test, Fluid fluid, List<String> notes) {
+    List<Reading> hold = test.log().hold();
+    double most = hold.stream().mapToDouble(Reading::pressure).max().orElse(0);
+    double least = hold.stream().mapToDouble(Reading::pressure).min().orElse(0);
+    if (most < LEAST) {
+      return Optional.of(
+          "'%s' never shows more than %s bar, so there is no hold to judge. If the gauge did rise while the pump ran, look for a large leak or a check valve that hangs open; if not, look at the pump, its fuse and the fuel."
+              .formatted(test.id(), bar(Math.max(0, most))));
+    }
+    double temperature = TestOperations.of(test).fuelTemperature();
+    double boils = fluid.vapourPressure(temperature) - Fluid.ATMOSPHERE;
+    String where =
+        String.format(
+            Locale.ROOT,
+            "'%s': at %.0f °C this fuel boils below %s bar",
+            test.id(),
+            temperature - 273.15,
+            bar(boils));
+    if (boils > most - BOILING) {
+      return Optional.of(
+          where
+              + ", above all that the gauge shows, so a leak makes vapour instead of a fall. Let it"
+              + " cool and hold again.");
+    }
+    if (boils > 0 && boils > least - BOILING) {
+      notes.add(where + ", so readings near that say little about leaks.");
+    }
+    return Optional.empty();
+  }
+
+  private static String seconds(Reading reading) {
+    return String.format(Locale.ROOT, "%.0f s", reading.time());
+  }
+
+  private static String bar(double pascal) {
+    return String.format(Locale.ROOT, "%.2f", pascal / 1e5);
+  }
+}

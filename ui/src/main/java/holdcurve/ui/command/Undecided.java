@@ -1,0 +1,19 @@
+package holdcurve.ui.command;
+
+import holdcurve.check.NoAnswerException;
+import holdcurve.infer.Ranking;
+import holdcurve.infer.Verdict;
+
+/** Questions that build on a ranking have no answer where it has none. */
+final class Undecided {
+  private Undecided() {}
+
+  /**
+   * @throws NoAnswerException if no hypothesis explains the readings
+   */
+  static void stopIfUnexplained(Ranking ranking) {
+    if (ranking.verdict().kind() == Verdict.Kind.UNEXPLAINED) {
+      throw new NoAnswerException(ranking.job() + ": " + ranking.verdict().sentence());
+    }
+  }
+}
