@@ -26,11 +26,11 @@ final class Latents {
     INJECTOR_WEEP(true),
     SET_PRESSURE(true),
     RESEAT_DROP(true),
-    SQUEEZE(true),
     CLAMP_PLACE(true),
     DAMPER_SIZE(true),
     DAMPER_PRESSURE(true),
     DAMPER_WIDTH(true),
+    DAMPER_STOPS(true),
     LAW_BEND(true),
     GAUGE_OFFSET(false),
     READING_SCALE(false),
@@ -60,6 +60,7 @@ final class Latents {
   private final int[] start;
   private final int[] warmth;
   private final int[] clamp;
+  private final int[] squeeze;
   private final int[][] variation;
   private final int[] curve;
 
@@ -77,6 +78,7 @@ final class Latents {
     start = new int[tests];
     warmth = new int[tests];
     clamp = new int[tests];
+    squeeze = new int[tests];
     variation = new int[tests][parameters.size()];
     for (int i = 0; i < tests; i++) {
       addTest(i, jobTests.get(i));
@@ -88,6 +90,7 @@ final class Latents {
     start[i] = addFor(only(i));
     warmth[i] = addFor(only(i));
     clamp[i] = test.clamped().isEmpty() ? -1 : addFor(only(i));
+    squeeze[i] = test.clamped().isEmpty() ? -1 : addFor(only(i));
     for (int k = 0; k < parameters.size(); k++) {
       boolean varies = tests > 1 && parameters.get(k).variesBetweenTests();
       variation[i][k] = varies ? addFor(only(i)) : -1;
@@ -130,6 +133,7 @@ final class Latents {
       v[warmth[i]] = from.warmth(u, i);
       if (clamp[i] >= 0) {
         v[clamp[i]] = from.clamp(u, i);
+        v[squeeze[i]] = from.squeeze(u, i);
       }
       for (int k = 0; k < member.length; k++) {
         if (member[k] >= 0 && variation[i][k] >= 0) {
@@ -203,15 +207,15 @@ final class Latents {
   /** Whether coordinate {@code j} changes the circuit in a test, not only how the test is run. */
   boolean changesCircuit(int j, int test) {
     return changesCurve(j, test)
-        && j != Shared.SQUEEZE.ordinal()
         && j != start[test]
         && j != warmth[test]
-        && j != clamp[test];
+        && j != clamp[test]
+        && j != squeeze[test];
   }
 
   /** Whether coordinate {@code j} changes the circuit in all tests alike. */
   boolean changesSoundCircuit(int j) {
-    return j < firstParameter && Shared.values()[j].changesCurve && j != Shared.SQUEEZE.ordinal();
+    return j < firstParameter && Shared.values()[j].changesCurve;
   }
 
   double shared(double[] u, Shared which) {
@@ -247,6 +251,11 @@ final class Latents {
   /** Clamp quality of a clamped test. */
   double clamp(double[] u, int test) {
     return u[clamp[test]];
+  }
+
+  /** Fuel that the clamps of a clamped test push aside. */
+  double squeeze(double[] u, int test) {
+    return u[squeeze[test]];
   }
 
   /**

@@ -141,6 +141,10 @@ final class Profile {
       double clamp = latents.clamp(u, test);
       needs.put(
           "clamp" + test, need("a clamp that lets " + Strain.much(clamp) + " past" + in, clamp));
+      double squeeze = latents.squeeze(u, test);
+      needs.put(
+          "squeeze" + test,
+          need("clamps that push " + Strain.much(squeeze) + " fuel aside" + in, squeeze));
     }
     for (int k = 0; k < parameters; k++) {
       double other = latents.variation(u, test, k);

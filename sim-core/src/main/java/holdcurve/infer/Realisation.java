@@ -66,10 +66,10 @@ final class Realisation {
       idle.addAll(List.of(Shared.DAMPER_SIZE, Shared.DAMPER_PRESSURE));
     }
     if (circuit.partsOf(Damper.KIND).isEmpty()) {
-      idle.add(Shared.DAMPER_WIDTH);
+      idle.addAll(List.of(Shared.DAMPER_WIDTH, Shared.DAMPER_STOPS));
     }
     if (data.job().tests().stream().allMatch(test -> test.clamped().isEmpty())) {
-      idle.addAll(List.of(Shared.CLAMP_PLACE, Shared.SQUEEZE));
+      idle.add(Shared.CLAMP_PLACE);
     }
     if (parameters.isEmpty()) {
       idle.add(Shared.LAW_BEND);
@@ -89,10 +89,11 @@ final class Realisation {
   HoldSetup setup(double[] u, int test) {
     HoldTest hold = data.job().tests().get(test);
     double set = setPressure(u);
+    boolean clamps = !hold.clamped().isEmpty();
     double clamp =
-        hold.clamped().isEmpty()
-            ? 0
-            : priors.clampFlow() * soft(priors.clampShare(), latents.clamp(u, test));
+        clamps ? priors.clampFlow() * soft(priors.clampShare(), latents.clamp(u, test)) : 0;
+    double squeeze =
+        clamps ? priors.squeezed() * soft(priors.squeezeShare(), latents.squeeze(u, test)) : 0;
     return new HoldSetup(
         Math.max(1e3, set + priors.startDeviation() * latents.start(u, test)),
         hold.primeTime(),
@@ -101,7 +102,7 @@ final class Realisation {
         hold.clamped(),
         hold.clampTime(),
         clamp / Seats.TEST_PRESSURE,
-        priors.squeezed() * soft(priors.squeezeShare(), latents.shared(u, Shared.SQUEEZE)));
+        squeeze);
   }
 
   /** The circuit as this hypothesis has it in one test. */
@@ -209,13 +210,18 @@ final class Realisation {
     if (kind == Damper.KIND) {
       double spread = part.states(Damper.WIDTH) ? STATED : Damper.WIDTH.spread();
       double width = Math.exp(spread * latents.shared(u, Shared.DAMPER_WIDTH));
-      return damper(
-          scaled(part, Damper.WIDTH, width), Damper.STROKE_VOLUME, Damper.CENTRE, DAMPER_CENTRE, u);
+      Part stopped = scaled(scaled(part, Damper.WIDTH, width), Damper.HARDNESS, hardness(part, u));
+      return damper(stopped, Damper.STROKE_VOLUME, Damper.CENTRE, DAMPER_CENTRE, u);
     }
     if (kind == Accumulator.KIND) {
       return damper(part, Accumulator.GAS, Accumulator.CHARGE, GAS_CHARGE, u);
     }
     return kind == Regulator.KIND ? regulator(part, u) : part;
+  }
+
+  private double hardness(Part damper, double[] u) {
+    double spread = damper.states(Damper.HARDNESS) ? STATED : Damper.HARDNESS.spread();
+    return Math.exp(spread * latents.shared(u, Shared.DAMPER_STOPS));
   }
 
   /** An undescribed damper is taken to suit the circuit that it was built for. */

@@ -34,8 +34,6 @@ final class Strain {
         return "a set pressure " + degree(u) + high(u) + " for what is stated";
       case RESEAT_DROP:
         return "a regulator that shuts " + degree(u) + high(-u);
-      case SQUEEZE:
-        return "clamps that push " + much(u) + " fuel aside";
       case CLAMP_PLACE:
         return "clamps set " + degree(u) + (u > 0 ? " far from" : " close to") + " the pump";
       case DAMPER_SIZE:
@@ -44,6 +42,8 @@ final class Strain {
         return "a damper that works at " + degree(u) + (u > 0 ? " high" : " low") + " pressure";
       case DAMPER_WIDTH:
         return "a damper that works over " + much(u) + " of the pressure";
+      case DAMPER_STOPS:
+        return "a damper that meets its stops " + degree(u) + (u > 0 ? " hard" : " softly");
       case LAW_BEND:
         return "a leak that follows the pressure " + degree(u) + (u > 0 ? " steeply" : " weakly");
       case GAUGE_OFFSET:

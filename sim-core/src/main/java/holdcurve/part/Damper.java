@@ -10,7 +10,7 @@ import holdcurve.model.PartEquations;
 import java.util.List;
 
 /**
- * Pulsation damper: a spring-loaded diaphragm between two soft stops.
+ * Pulsation damper: a spring-loaded diaphragm between two stops.
  *
  * <p>Sits at one connection point. It takes up most around {@code centre} and little near its
  * stops; a damper whose centre lies far from the hold pressure hardly softens the hold.
@@ -35,13 +35,24 @@ public final class Damper implements PartEquations {
           0.9,
           0.05,
           5,
-          0.3,
+          0.5,
           "pressure from mid-stroke towards a stop",
+          "assumed");
+
+  public static final Property HARDNESS =
+      Property.of(
+          "stop_hardness",
+          Unit.NONE,
+          4,
+          1,
+          20,
+          0.6,
+          "2 where the stops take it up gradually, 10 where it meets them at once",
           "assumed");
 
   public static final Damper KIND = new Damper();
 
-  private static final List<Property> PROPERTIES = List.of(STROKE_VOLUME, CENTRE, WIDTH);
+  private static final List<Property> PROPERTIES = List.of(STROKE_VOLUME, CENTRE, WIDTH, HARDNESS);
 
   private Damper() {}
 
@@ -69,6 +80,10 @@ public final class Damper implements PartEquations {
   public void assemble(Part part, NetworkBuilder network) {
     network.addStorage(
         part.from(),
-        new SpringDiaphragm(part.value(STROKE_VOLUME), part.value(CENTRE), part.value(WIDTH)));
+        new SpringDiaphragm(
+            part.value(STROKE_VOLUME),
+            part.value(CENTRE),
+            part.value(WIDTH),
+            part.value(HARDNESS)));
   }
 }

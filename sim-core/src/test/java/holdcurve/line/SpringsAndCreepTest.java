@@ -75,6 +75,15 @@ class SpringsAndCreepTest {
     assertEquals(0, damper.capacitySlope(1.8e5), 1e-30);
   }
 
+  /** Hard stops leave a spring: volume in proportion between pd − w and pd + w, none beyond. */
+  @Test
+  void hardStops() {
+    SpringDiaphragm damper = new SpringDiaphragm(1.2e-6, 1.8e5, 0.5e5, 20);
+    assertNear(0.6e-6, damper.volume(2.05e5) - damper.volume(1.55e5), 1e-6, "half the stroke");
+    assertNear(1.2e-6, damper.volume(2.6e5) - damper.volume(1e5), 1e-3, "whole stroke");
+    assertNear(1, 1 + damper.capacity(2.6e5) / damper.capacity(1.8e5), 1e-3, "behind a stop");
+  }
+
   /** Half a width below the vapour pressure, 0.3 L of node has already given up 50 mL. */
   @Test
   void pressureSettlesAtTheVapourPressure() {
