@@ -46,7 +46,8 @@ import org.junit.jupiter.api.Test;
 class RightAndWrongPartTest {
   private static final RepairOffer RIGHT = offer("new check valve", "check-valve", 45);
   private static final RepairOffer WRONG = offer("new regulator", "regulator", 95);
-  private static final RankingService RANKINGS = new RankingService(FaultCatalogue.load());
+  private static final FaultCatalogue FAULTS = FaultCatalogue.load();
+  private static final RankingService RANKINGS = new RankingService(FAULTS);
 
   private static Job job;
   private static Beliefs beliefs;
@@ -78,7 +79,7 @@ class RightAndWrongPartTest {
                         : part);
     Condition condition = Condition.sound(car);
     if (stillLeaking) {
-      LeakFault leak = FaultCatalogue.load().byId("check-valve-seat").orElseThrow();
+      LeakFault leak = FAULTS.byId("check-valve-seat").orElseThrow();
       double[] size = {Unit.MILLILITRE_PER_MINUTE.toSi(0.27), 0.4};
       condition = leak.apply(condition, leak.sites(car).get(0), size);
     }
@@ -95,7 +96,7 @@ class RightAndWrongPartTest {
   }
 
   private static CheckVerdict.Kind check(Job repaired) {
-    return new RepairCheckService(RANKINGS)
+    return new RepairCheckService(RANKINGS, FAULTS)
         .check(repaired, Optional.empty(), 1, Progress.NONE)
         .verdict()
         .kind();

@@ -1,13 +1,16 @@
 package holdcurve.fault;
 
+import holdcurve.circuit.Circuit;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Iterator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.ServiceConfigurationError;
 import java.util.ServiceLoader;
+import java.util.Set;
 
 /**
  * The faults that were found, after checking what each says of itself.
@@ -71,6 +74,23 @@ public record FaultCatalogue(List<LeakFault> faults, List<String> problems) {
   /** The fault of that id; empty if there is none. */
   public Optional<LeakFault> byId(String id) {
     return faults.stream().filter(fault -> fault.id().equals(id)).findFirst();
+  }
+
+  /**
+   * The parts to look at for a suspect. Asks plugins for their sites, which may take a while.
+   *
+   * @param suspect id of a hypothesis: {@code fault@site}, or two of those joined by {@code +}
+   */
+  public Set<String> parts(Circuit circuit, String suspect) {
+    Set<String> parts = new LinkedHashSet<>();
+    for (String member : suspect.split("\\+")) {
+      String[] pieces = member.split("@", 2);
+      byId(pieces[0]).stream()
+          .flatMap(fault -> fault.sites(circuit).stream())
+          .filter(site -> pieces.length == 2 && site.id().equals(pieces[1]))
+          .forEach(site -> parts.addAll(site.parts()));
+    }
+    return parts;
   }
 
   /** Only those that a hold can speak for, with the same problems. */

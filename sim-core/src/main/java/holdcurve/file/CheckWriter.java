@@ -29,6 +29,7 @@ public final class CheckWriter {
     verdict.put("next", check.verdict().next());
     root.put("probability_sound", JsonNumbers.rounded(check.sound()));
     check.loss().ifPresent(loss -> add(root.putObject("loss_if_it_leaks"), loss));
+    check.places().forEach(root.withArray("look_at")::add);
     ArrayNode tests = root.putArray("checked");
     check.timeline().checked().tests().stream().map(HoldTest::id).forEach(tests::add);
     ArrayNode marks = root.putArray("pass");

@@ -59,6 +59,4 @@ final class UpkeepWriter {
       node.put(entry, text);
     }
   }
-
-  /** Without binary tails. */
 }

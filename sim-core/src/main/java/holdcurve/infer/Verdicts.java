@@ -39,7 +39,7 @@ final class Verdicts {
       return new Verdict(
           Kind.SOUND,
           "It holds as a sound circuit does ("
-              + percent(sound)
+              + Chance.words(sound)
               + "). "
               + (soundFall.isEmpty()
                   ? "Hose stretch, temperature and the weep of sound seats explain the fall."
@@ -53,7 +53,8 @@ final class Verdicts {
     Optional<SuspectGroup> group = leadingGroup();
     if (!first.isNone() && first.probability() >= EARNED) {
       return new Verdict(
-          Kind.LEAK, first.name() + " (" + percent(first.probability()) + ")" + sized(first) + ".");
+          Kind.LEAK,
+          first.name() + " (" + Chance.words(first.probability()) + ")" + sized(first) + ".");
     }
     if (group.isPresent() && group.get().probability() >= EARNED) {
       return new Verdict(
@@ -61,30 +62,30 @@ final class Verdicts {
           "It leaks, and the source is one of "
               + group.get().suspects().size()
               + " that these tests can't tell apart ("
-              + percent(group.get().probability())
+              + Chance.words(group.get().probability())
               + " together); likeliest: "
               + first.name().toLowerCase(Locale.ROOT)
               + " ("
-              + percent(first.probability())
+              + Chance.words(first.probability())
               + ").");
     }
     if (1 - sound >= EARNED) {
       return new Verdict(
           Kind.OPEN,
           "Something leaks ("
-              + percent(1 - sound)
+              + Chance.words(1 - sound)
               + "), but these tests don't settle where: "
               + first.name().toLowerCase(Locale.ROOT)
               + " leads with "
-              + percent(first.probability())
+              + Chance.words(first.probability())
               + ".");
     }
     return new Verdict(
         Kind.OPEN,
         "Not settled: it may be sound ("
-            + percent(sound)
+            + Chance.words(sound)
             + ") or leak a little ("
-            + percent(1 - sound)
+            + Chance.words(1 - sound)
             + "). Hold longer, or clamp and hold again.");
   }
 
@@ -107,9 +108,5 @@ final class Verdicts {
             leak ->
                 String.format(Locale.ROOT, ", about %.2g mL/min at 2 bar", leak.middle() * 60e6))
         .orElse("");
-  }
-
-  private static String percent(double p) {
-    return p > 0.99 ? "over 99 %" : Math.round(100 * p) + " %";
   }
 }

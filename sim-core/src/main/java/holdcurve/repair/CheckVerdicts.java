@@ -1,5 +1,6 @@
 package holdcurve.repair;
 
+import holdcurve.infer.Chance;
 import holdcurve.infer.Interval;
 import holdcurve.infer.Ranking;
 import holdcurve.infer.Suspect;
@@ -57,7 +58,7 @@ final class CheckVerdicts {
     return sound >= EARNED
         ? holds()
         : cannotSay(
-            "it may be sound (" + percent(sound) + ") or lose a little",
+            "it may be sound (" + Chance.words(sound) + ") or lose a little",
             anyWithoutTemperature()
                 ? "Hold longer, and log the fuel temperature."
                 : "Hold longer, or clamp and hold again.");
@@ -125,7 +126,7 @@ final class CheckVerdicts {
     return new CheckVerdict(
         Kind.HOLDS,
         "Holds as expected ("
-            + percent(sound)
+            + Chance.words(sound)
             + "): hose stretch, temperature and the weep of sound seats explain the fall."
             + rest,
         "");
@@ -161,7 +162,7 @@ final class CheckVerdicts {
         + first.name().substring(0, 1).toLowerCase(Locale.ROOT)
         + first.name().substring(1)
         + " ("
-        + percent(first.probability())
+        + Chance.words(first.probability())
         + ")";
   }
 
@@ -183,17 +184,15 @@ final class CheckVerdicts {
         .map(
             g ->
                 g.suspects().size()
-                    + " places can't be told apart by these tests: look for wet joints, then clamp"
-                    + " and hold again.")
-        .orElse("Where is not settled: look for wet joints, then clamp and hold again.");
+                    + " places can't be told apart by these tests: look for wet joints, then do"
+                    + " what the plan of tests puts first.")
+        .orElse(
+            "Where is not settled: look for wet joints, then do what the plan of tests puts"
+                + " first.");
   }
 
   private static String rate(double flow) {
     double perMinute = flow * 60e6;
     return String.format(Locale.ROOT, perMinute < 1 ? "%.2f" : "%.1f", perMinute);
-  }
-
-  private static String percent(double p) {
-    return p > 0.99 ? "over 99 %" : Math.round(100 * p) + " %";
   }
 }

@@ -23,6 +23,7 @@ import java.util.Optional;
  * @param remembered what it should show by the circuit's own history, likewise; empty without one
  * @param ranking of the checked tests alone
  * @param before ranking of the last session before them; empty without one
+ * @param places parts to look at for what leads, if it does not hold; empty otherwise
  * @param notes what a reader should know, plain sentences
  */
 public record RepairCheck(
@@ -37,6 +38,7 @@ public record RepairCheck(
     List<HoldCurve> remembered,
     Ranking ranking,
     Optional<Ranking> before,
+    List<String> places,
     List<String> notes) {
   /** Format and version that files with a check carry. */
   public static final String FORMAT = "holdcurve-check/1";
@@ -45,6 +47,7 @@ public record RepairCheck(
     marks = List.copyOf(marks);
     described = List.copyOf(described);
     remembered = List.copyOf(remembered);
+    places = List.copyOf(places);
     notes = List.copyOf(notes);
   }
 }

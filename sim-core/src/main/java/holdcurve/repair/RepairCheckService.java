@@ -32,17 +32,21 @@ public final class RepairCheckService implements RepairChecker {
    */
   private static final double SOUND_AFTER_REPAIR = 0.65;
 
+  private final FaultCatalogue catalogue;
   private final RankingService usual;
   private final RankingService afterRepair;
 
   /**
    * @param rankings used whether something was repaired or not
+   * @param catalogue of the faults they know
    */
-  public RepairCheckService(RankingService rankings) {
-    this(rankings, rankings);
+  public RepairCheckService(RankingService rankings, FaultCatalogue catalogue) {
+    this(catalogue, rankings, rankings);
   }
 
-  private RepairCheckService(RankingService usual, RankingService afterRepair) {
+  private RepairCheckService(
+      FaultCatalogue catalogue, RankingService usual, RankingService afterRepair) {
+    this.catalogue = catalogue;
     this.usual = usual;
     this.afterRepair = afterRepair;
   }
@@ -55,7 +59,7 @@ public final class RepairCheckService implements RepairChecker {
         new FaultPriors(SOUND_AFTER_REPAIR, shipped.pair() * faulty, shipped.prevalence());
     int threads = Runtime.getRuntime().availableProcessors();
     return new RepairCheckService(
-        new RankingService(catalogue), new RankingService(catalogue, repaired, threads));
+        catalogue, new RankingService(catalogue), new RankingService(catalogue, repaired, threads));
   }
 
   @Override
@@ -79,10 +83,11 @@ public final class RepairCheckService implements RepairChecker {
     }
     LeakMixture leaks = LeakMixture.of(ranking);
     List<PassMark> marks = marks(job, tests);
+    CheckVerdict verdict = new CheckVerdicts(job, timeline, ranking, leaks, marks).verdict();
     return new RepairCheck(
         job.title(),
         timeline,
-        new CheckVerdicts(job, timeline, ranking, leaks, marks).verdict(),
+        verdict,
         ranking.suspect(Suspect.NONE).probability(),
         leaks.leak(),
         job.upkeep().pass(),
@@ -91,7 +96,16 @@ public final class RepairCheckService implements RepairChecker {
         learnt.isEmpty() ? List.of() : bands(learnt, tests, seed),
         ranking,
         before.map(Beliefs::ranking),
+        verdict.kind() == CheckVerdict.Kind.FAULTY ? places(job, ranking) : List.of(),
         notes);
+  }
+
+  private List<String> places(Job job, Ranking ranking) {
+    return ranking.suspects().stream()
+        .filter(suspect -> !suspect.isNone())
+        .findFirst()
+        .map(suspect -> List.copyOf(catalogue.parts(job.circuit(), suspect.id())))
+        .orElse(List.of());
   }
 
   private static Job checked(Job job, Timeline timeline) {

@@ -49,6 +49,7 @@ public final class HandMadeCheck implements RepairChecker {
                 HandMadeRanking.of(
                     job.withTests(timeline.earlier().get(timeline.earlier().size() - 1).tests())))
             : Optional.empty(),
+        kind == Kind.FAULTY ? List.of("check-valve") : List.of(),
         List.of("Hose elasticity was not given: 0.2 to 0.6 mL/bar per metre was assumed."));
   }
 
@@ -65,8 +66,8 @@ public final class HandMadeCheck implements RepairChecker {
               kind,
               "Still loses 0.23 mL/min at 2 bar (90 % range 0.16 to 0.33), most likely at"
                   + " check-valve: check valve leaks back to the tank (23 %).",
-              "10 places can't be told apart by these tests: look for wet joints, then clamp and"
-                  + " hold again.");
+              "10 places can't be told apart by these tests: look for wet joints, then do what the"
+                  + " plan of tests puts first.");
       case CANNOT_SAY ->
           new CheckVerdict(
               kind,

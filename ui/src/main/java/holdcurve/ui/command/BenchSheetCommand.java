@@ -2,6 +2,7 @@ package holdcurve.ui.command;
 
 import holdcurve.check.InputException;
 import holdcurve.circuit.Circuit;
+import holdcurve.file.BenchReportTable;
 import holdcurve.file.BenchReportWriter;
 import holdcurve.file.BenchSheetReader;
 import holdcurve.file.CircuitReader;
@@ -25,6 +26,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -89,10 +91,12 @@ final class BenchSheetCommand implements Callable<Integer> {
   private LocalDate today;
 
   @Option(
-      names = "--json",
+      names = "--csv",
       paramLabel = "FILE",
-      description = "Also write the result as JSON to this file.")
-  private Path json;
+      description = "Also write the figures of the result as CSV to this file.")
+  private Path csv;
+
+  @Mixin private Output output;
 
   @Override
   public Integer call() {
@@ -120,9 +124,10 @@ final class BenchSheetCommand implements Callable<Integer> {
       feed(job, report, out);
     }
     out.flush();
-    if (json != null) {
-      SafeFile.write(json, BenchReportWriter.json(report));
+    if (csv != null) {
+      SafeFile.write(csv, BenchReportTable.csv(report));
     }
+    output.write(() -> BenchReportWriter.json(report));
     return 0;
   }
 

@@ -2,7 +2,6 @@ package holdcurve.ui.command;
 
 import holdcurve.file.CheckWriter;
 import holdcurve.file.JobReader;
-import holdcurve.file.SafeFile;
 import holdcurve.job.Job;
 import holdcurve.repair.CheckVerdict;
 import holdcurve.repair.RepairCheck;
@@ -38,7 +37,7 @@ final class CheckCommand implements Callable<Integer> {
   @Option(names = "--test", paramLabel = "ID", description = "Check this hold test alone.")
   private String test;
 
-  @Mixin private Output output;
+  @Mixin private SeededOutput output;
 
   @Override
   public Integer call() {
@@ -51,9 +50,7 @@ final class CheckCommand implements Callable<Integer> {
     progress.clear();
     CheckText.print(check, job, out);
     out.flush();
-    if (output.json != null) {
-      SafeFile.write(output.json, CheckWriter.json(check));
-    }
+    output.write(() -> CheckWriter.json(check));
     return check.verdict().kind() == CheckVerdict.Kind.CANNOT_SAY ? HoldcurveCommand.NO_ANSWER : 0;
   }
 }

@@ -7,7 +7,6 @@ import holdcurve.droptest.TrappedFuel;
 import holdcurve.file.CircuitReader;
 import holdcurve.file.DropReportWriter;
 import holdcurve.file.DropTestReader;
-import holdcurve.file.SafeFile;
 import holdcurve.injector.BenchLimits;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -42,7 +41,7 @@ final class DropTestCommand implements Callable<Integer> {
       description = "The circuit that was tested; with it flows are given too.")
   private Path circuit;
 
-  @Mixin private Output output;
+  @Mixin private SeededOutput output;
 
   @Override
   public Integer call() {
@@ -51,9 +50,7 @@ final class DropTestCommand implements Callable<Integer> {
     DropReport report = DropJudge.judge(test, fuel(test), BenchLimits.shipped(), output.seed);
     DropTestText.print(report, out);
     out.flush();
-    if (output.json != null) {
-      SafeFile.write(output.json, DropReportWriter.json(report));
-    }
+    output.write(() -> DropReportWriter.json(report));
     return 0;
   }
 

@@ -7,6 +7,7 @@ import holdcurve.fault.FaultCatalogue;
 import holdcurve.fault.LeakFault;
 import holdcurve.fault.Site;
 import holdcurve.file.CircuitReader;
+import holdcurve.file.FaultListWriter;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -40,25 +41,33 @@ final class FaultsCommand implements Callable<Integer> {
       description = "Explain this fault: its law, its parameters and their sources, and its curve.")
   private String explained;
 
+  @Mixin private Output output;
+
   @Override
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
     FaultCatalogue catalogue = plugins.catalogue();
     Circuit circuit = circuitFile == null ? null : CircuitReader.read(circuitFile);
-    if (explained != null) {
-      out.println(FaultExplanation.of(FaultChoice.fault(catalogue, explained), circuitOrShipped()));
-      out.flush();
-      return 0;
+    List<LeakFault> faults =
+        explained == null ? catalogue.faults() : List.of(FaultChoice.fault(catalogue, explained));
+    if (explained == null) {
+      list(faults, circuit, out);
+      catalogue.problems().forEach(out::println);
+    } else {
+      out.println(FaultExplanation.of(faults.get(0), circuitOrShipped()));
     }
-    for (LeakFault fault : catalogue.faults()) {
+    out.flush();
+    output.write(() -> FaultListWriter.json(faults, catalogue, Optional.ofNullable(circuit)));
+    return 0;
+  }
+
+  private static void list(List<LeakFault> faults, Circuit circuit, PrintWriter out) {
+    for (LeakFault fault : faults) {
       out.printf("%-22s %s%n", fault.id(), fault.name());
       if (circuit != null) {
         printSites(fault, fault.sites(circuit), out);
       }
     }
-    catalogue.problems().forEach(out::println);
-    out.flush();
-    return 0;
   }
 
   private Circuit circuitOrShipped() {

@@ -1,8 +1,8 @@
 package holdcurve.ui.command;
 
 import holdcurve.circuit.Unit;
+import holdcurve.infer.Chance;
 import holdcurve.plan.CostPlan;
-import holdcurve.ui.offer.Chance;
 import holdcurve.ui.offer.Money;
 import holdcurve.ui.offer.OrderWords;
 import holdcurve.whatif.RepairOffer;

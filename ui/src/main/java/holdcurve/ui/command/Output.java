@@ -1,22 +1,22 @@
 package holdcurve.ui.command;
 
+import holdcurve.file.SafeFile;
 import java.nio.file.Path;
+import java.util.function.Supplier;
 import picocli.CommandLine.Option;
 
-/** Options that commands with a result share. */
-final class Output {
+/** The result as a file for other programs. */
+class Output {
   @Option(
       names = "--json",
       paramLabel = "FILE",
       description = "Also write the result as JSON to this file.")
-  Path json;
+  private Path json;
 
-  @Option(
-      names = "--seed",
-      paramLabel = "N",
-      defaultValue = "1",
-      description =
-          "Seed of the random numbers; the same seed gives the same answer (default:"
-              + " ${DEFAULT-VALUE}).")
-  long seed;
+  /** Writes the result if that was asked for. */
+  void write(Supplier<String> result) {
+    if (json != null) {
+      SafeFile.write(json, result.get());
+    }
+  }
 }

@@ -3,7 +3,6 @@ package holdcurve.ui.command;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.JobReader;
 import holdcurve.file.PlanWriter;
-import holdcurve.file.SafeFile;
 import holdcurve.infer.Beliefs;
 import holdcurve.infer.RankingService;
 import holdcurve.job.Job;
@@ -36,7 +35,7 @@ final class PlanCommand implements Callable<Integer> {
   @Option(names = "--all", description = "Show steps and outcomes of every test, not of the best.")
   private boolean all;
 
-  @Mixin private Output output;
+  @Mixin private SeededOutput output;
 
   @Override
   public Integer call() {
@@ -51,9 +50,7 @@ final class PlanCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     new PlanText(out).print(plan, beliefs.ranking(), all);
     out.flush();
-    if (output.json != null) {
-      SafeFile.write(output.json, PlanWriter.json(plan));
-    }
+    output.write(() -> PlanWriter.json(plan));
     return 0;
   }
 }

@@ -7,7 +7,13 @@ import holdcurve.plan.Plan;
 import holdcurve.plan.PlannedTest;
 import holdcurve.plan.Procedure;
 import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /** A plan as text for a terminal, 80 columns wide. */
 final class PlanText {
@@ -15,6 +21,14 @@ final class PlanText {
 
   /** Below this no test is worth its time [bit]. */
   private static final double WORTH_DOING = 0.1;
+
+  /** Below this a test tells next to nothing [bit]. */
+  private static final double NOTHING = 0.05;
+
+  /** Below this little is left to find out [bit]. */
+  private static final double SETTLED = 0.75;
+
+  private static final String OTHERS = ", the others dry";
 
   private final PrintWriter out;
 
@@ -33,13 +47,48 @@ final class PlanText {
     out.println("  Worth, bits    Minutes  Test");
     plan.tests().forEach(this::line);
     out.println();
-    boolean worth = plan.tests().get(0).information().bits() >= WORTH_DOING;
+    boolean worth = plan.tests().stream().anyMatch(PlanText::isWorthDoing);
     if (!worth) {
-      out.println("None of them would tell much more.");
+      Wrapped.print(out, "", "None of them would tell much more. " + whatNow(plan));
       out.println();
     }
     plan.tests().stream().limit(all ? plan.tests().size() : worth ? 1 : 0).forEach(this::detail);
+    if (!all) {
+      useless(plan.tests());
+    }
     plan.notes().forEach(note -> Wrapped.print(out, "  - ", note));
+  }
+
+  private static boolean isWorthDoing(PlannedTest test) {
+    return test.information().bits() >= WORTH_DOING;
+  }
+
+  private static String whatNow(Plan plan) {
+    return plan.open() <= SETTLED
+        ? "What is known is enough to act on."
+        : "What is still open stays so: put right what is likeliest and cheapest ('whatif' with"
+            + " prices says what that is), and hold again.";
+  }
+
+  /** Why the tests that tell next to nothing do so; those of one reason together. */
+  private void useless(List<PlannedTest> tests) {
+    Map<String, List<String>> reasons = new LinkedHashMap<>();
+    tests.stream()
+        .filter(test -> test.information().bits() < NOTHING)
+        .forEach(
+            test ->
+                reasons
+                    .computeIfAbsent(test.reason(), reason -> new ArrayList<>())
+                    .add(test.procedure().name()));
+    if (!reasons.isEmpty()) {
+      out.println("Why these tell next to nothing:");
+      reasons.forEach(
+          (reason, names) -> {
+            names.forEach(name -> Wrapped.print(out, "  ", name));
+            Wrapped.print(out, "      ", reason);
+          });
+      out.println();
+    }
   }
 
   private void line(PlannedTest test) {
@@ -66,16 +115,39 @@ final class PlanText {
       Wrapped.print(out, "  " + (i + 1) + ". ", procedure.steps().get(i));
     }
     out.println();
-    test.branches().forEach(this::branch);
+    alike(test.branches()).forEach(this::branch);
     if (!test.branches().isEmpty()) {
       out.println();
     }
   }
 
-  private void branch(Branch branch) {
+  /** Outcomes after which the same would be believed, in one. */
+  private static Collection<List<Branch>> alike(List<Branch> branches) {
+    return branches.stream()
+        .collect(Collectors.groupingBy(PlanText::believed, LinkedHashMap::new, Collectors.toList()))
+        .values();
+  }
+
+  private static List<String> believed(Branch branch) {
+    return branch.believed().stream()
+        .filter(share -> share.probability() > WORTH_NAMING)
+        .map(share -> share.id() + chance(share.probability()))
+        .toList();
+  }
+
+  private void branch(List<Branch> branches) {
+    double together = branches.stream().mapToDouble(Branch::probability).sum();
+    String outcomes = outcomes(branches.stream().map(Branch::outcome).toList());
     Wrapped.print(
-        out, "  ", "If it shows " + branch.outcome() + " (" + chance(branch.probability()) + "):");
-    branch.believed().stream()
+        out,
+        "  ",
+        "If it shows "
+            + outcomes
+            + " ("
+            + chance(together)
+            + (branches.size() > 1 ? " together" : "")
+            + "):");
+    branches.get(0).believed().stream()
         .filter(share -> share.probability() > WORTH_NAMING)
         .limit(4)
         .forEach(
@@ -85,6 +157,18 @@ final class PlanText {
                     "      ",
                     String.format(
                         Locale.ROOT, "%5s  %s", chance(share.probability()), share.name())));
+  }
+
+  /** "a, b or c", with an end that all share said once. */
+  private static String outcomes(List<String> all) {
+    int last = all.size() - 1;
+    if (last == 0) {
+      return all.get(0);
+    }
+    String end = all.stream().allMatch(one -> one.endsWith(OTHERS)) ? OTHERS : "";
+    List<String> bare =
+        all.stream().map(one -> one.substring(0, one.length() - end.length())).toList();
+    return String.join(", ", bare.subList(0, last)) + " or " + bare.get(last) + end;
   }
 
   private static String chance(double p) {

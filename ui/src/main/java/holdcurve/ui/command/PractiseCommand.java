@@ -3,8 +3,8 @@ package holdcurve.ui.command;
 import holdcurve.check.InputException;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.CircuitReader;
+import holdcurve.file.DebriefWriter;
 import holdcurve.file.ExerciseReader;
-import holdcurve.file.ExerciseWriter;
 import holdcurve.infer.RankingService;
 import holdcurve.practice.Belief;
 import holdcurve.practice.Debrief;
@@ -12,7 +12,6 @@ import holdcurve.practice.Debriefing;
 import holdcurve.practice.Exercise;
 import holdcurve.practice.RandomExercises;
 import holdcurve.practice.Session;
-import holdcurve.ui.practice.DebriefText;
 import holdcurve.ui.practice.PracticeResults;
 import holdcurve.ui.practice.PracticeTalk;
 import java.io.BufferedReader;
@@ -20,8 +19,6 @@ import java.io.InputStreamReader;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.file.Path;
-import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -65,27 +62,9 @@ final class PractiseCommand implements Callable<Integer> {
       description = "How hard, 1 easy to 5 nasty (default: ${DEFAULT-VALUE}).")
   private int level;
 
-  @Option(
-      names = "--seed",
-      paramLabel = "N",
-      defaultValue = "1",
-      description = "Which made-up car (default: ${DEFAULT-VALUE}).")
-  private long seed;
+  @Mixin private SeededOutput output;
 
-  @Option(
-      names = "--make",
-      paramLabel = "COUNT",
-      description = "Write so many exercises for a class instead, answers sealed.")
-  private Integer make;
-
-  @Option(
-      names = "--seal",
-      description =
-          "Write an exercise of your own to --out with its answer sealed, for handing out.")
-  private boolean seal;
-
-  @Option(names = "--out", paramLabel = "FOLDER", description = "Where --make and --seal write.")
-  private Path folder;
+  @Mixin private ClassFiles files;
 
   @Option(
       names = "--lapse",
@@ -107,13 +86,13 @@ final class PractiseCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (make != null) {
-      return makeClass();
+    if (files.isAsked()) {
+      String done = files.write(file, this::randomExercises, circuit, level(), output.seed);
+      spec.commandLine().getOut().println(done);
+      return 0;
     }
-    if (seal) {
-      return sealFile();
-    }
-    return practise(file != null ? ExerciseReader.read(file) : randomExercises().of(level(), seed));
+    return practise(
+        file != null ? ExerciseReader.read(file) : randomExercises().of(level(), output.seed));
   }
 
   private int practise(Exercise exercise) {
@@ -133,49 +112,12 @@ final class PractiseCommand implements Callable<Integer> {
         new Debriefing(new RankingService(catalogue), catalogue, 1)
             .of(session, answer.get(), progress);
     progress.clear();
-    print(exercise, debrief, out);
+    DebriefPrint.print(exercise, debrief, out);
+    output.write(() -> DebriefWriter.json(exercise, debrief));
     if (results != null) {
       PracticeResults.add(results, exercise, debrief, Optional.empty(), mark);
     }
     return 0;
-  }
-
-  private static void print(Exercise exercise, Debrief debrief, PrintWriter out) {
-    DebriefText text = new DebriefText(exercise, debrief);
-    out.println();
-    out.println("DEBRIEF");
-    text.outcome().forEach(sentence -> Wrapped.print(out, "", sentence));
-    table(debrief, out);
-    text.steps().forEach(sentence -> Wrapped.print(out, "  - ", sentence));
-    paragraphs(text.contrast(), out);
-    paragraphs(text.lesson(), out);
-    paragraphs(text.score(), out);
-    out.flush();
-  }
-
-  private static void table(Debrief debrief, PrintWriter out) {
-    out.println();
-    if (!debrief.lines().isEmpty()) {
-      out.println("You and the evidence: per cent given to the right answer.");
-    }
-    for (Debrief.Line line : debrief.lines()) {
-      Wrapped.print(out, "  ", line.step().words() + ": " + line.came() + ".");
-      out.println(
-          String.format(
-              Locale.ROOT,
-              "      you, before %3.0f %%   evidence, after %3.0f %%   told %s",
-              100 * line.learner(),
-              100 * line.evidence(),
-              DebriefText.told(line)));
-      Wrapped.print(out, "      points at: ", line.leading());
-    }
-  }
-
-  private static void paragraphs(List<String> sentences, PrintWriter out) {
-    if (!sentences.isEmpty()) {
-      out.println();
-      sentences.forEach(sentence -> Wrapped.print(out, "", sentence));
-    }
   }
 
   private int level() {
@@ -195,48 +137,5 @@ final class PractiseCommand implements Callable<Integer> {
           "name an exercise, or a circuit with --circuit");
     }
     return new RandomExercises(CircuitReader.read(circuit), plugins.catalogue());
-  }
-
-  private int makeClass() {
-    if (make < 1 || make > 500) {
-      throw InputException.at(
-          "command line", "--make " + make, "that many can't be made", "give 1 to 500");
-    }
-    RandomExercises random = randomExercises();
-    for (int i = 0; i < make; i++) {
-      Exercise exercise = random.of(level(), seed + i);
-      String stem = exercise.title().toLowerCase(Locale.ROOT).replace(' ', '-');
-      ExerciseWriter.write(folder(), stem + ExerciseWriter.ENDING, exercise, circuit);
-    }
-    spec.commandLine().getOut().println(make + " exercises written to " + folder + ".");
-    return 0;
-  }
-
-  private int sealFile() {
-    if (file == null) {
-      throw InputException.at("command line", "--seal", "no exercise is named", "name its file");
-    }
-    if (folder().toAbsolutePath().equals(file.toAbsolutePath().getParent())) {
-      throw InputException.at(
-          "command line",
-          "--out " + folder,
-          "the open exercise stands there",
-          "name another folder, for what is handed out");
-    }
-    ExerciseWriter.write(
-        folder(),
-        file.getFileName().toString(),
-        ExerciseReader.read(file),
-        ExerciseReader.circuitFile(file));
-    spec.commandLine().getOut().println("Sealed into " + folder + ".");
-    return 0;
-  }
-
-  private Path folder() {
-    if (folder == null) {
-      throw InputException.at(
-          "command line", "--out", "no folder is named", "say where to write with --out");
-    }
-    return folder;
   }
 }

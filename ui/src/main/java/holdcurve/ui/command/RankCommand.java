@@ -55,7 +55,7 @@ final class RankCommand implements Callable<Integer> {
       description = "Also write the figures of the result as CSV to this file.")
   private Path csv;
 
-  @Mixin private Output output;
+  @Mixin private SeededOutput output;
 
   @Override
   public Integer call() {
@@ -69,9 +69,7 @@ final class RankCommand implements Callable<Integer> {
     if (csv != null) {
       SafeFile.write(csv, RankingTable.csv(ranking));
     }
-    if (output.json != null) {
-      SafeFile.write(output.json, RankingWriter.json(ranking));
-    }
+    output.write(() -> RankingWriter.json(ranking));
     return switch (ranking.verdict().kind()) {
       case OPEN, UNEXPLAINED -> HoldcurveCommand.NO_ANSWER;
       case LEAK, SOUND -> 0;

@@ -3,6 +3,8 @@ package holdcurve.ui.command;
 import holdcurve.check.InputException;
 import holdcurve.file.JobReader;
 import holdcurve.file.RefitFile;
+import holdcurve.file.RefitListWriter;
+import holdcurve.job.Job;
 import holdcurve.refit.RefitList;
 import holdcurve.refit.RefitStep;
 import holdcurve.refit.RefitTick;
@@ -11,6 +13,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -46,14 +49,18 @@ final class RefitCommand implements Callable<Integer> {
       description = "When, as 2026-04-11 (default: today).")
   private LocalDate date;
 
+  @Mixin private Output output;
+
   @Override
   public Integer call() {
-    RefitList list = JobReader.read(file).upkeep().refit();
+    Job job = JobReader.read(file);
+    RefitList list = job.upkeep().refit();
     RefitList changed = changed(list);
     if (!changed.equals(list)) {
       RefitFile.write(file, changed);
     }
     print(changed, spec.commandLine().getOut());
+    output.write(() -> RefitListWriter.json(job.title(), changed));
     return 0;
   }
 

@@ -1,5 +1,6 @@
 package holdcurve.ui.command;
 
+import holdcurve.file.CheckWriter;
 import holdcurve.file.JobReader;
 import holdcurve.job.Job;
 import holdcurve.repair.RepairCheck;
@@ -40,12 +41,7 @@ final class ReportCommand implements Callable<Integer> {
       description = "Where to write it (default: beside the job).")
   private Path folder;
 
-  @Option(
-      names = "--seed",
-      paramLabel = "N",
-      defaultValue = "1",
-      description = "Seed of the random numbers (default: ${DEFAULT-VALUE}).")
-  private long seed;
+  @Mixin private SeededOutput output;
 
   @Override
   public Integer call() {
@@ -53,12 +49,14 @@ final class ReportCommand implements Callable<Integer> {
     ReportFiles files = ReportFiles.beside(file, Optional.ofNullable(folder));
     ProgressLine progress = new ProgressLine(spec.commandLine().getErr());
     RepairCheck check =
-        RepairCheckService.of(plugins.catalogue()).check(job, Optional.empty(), seed, progress);
+        RepairCheckService.of(plugins.catalogue())
+            .check(job, Optional.empty(), output.seed, progress);
     progress.clear();
     files.write(new JobReport(job, check, LocalDate.now()));
     PrintWriter out = spec.commandLine().getOut();
     out.println("Written to " + files.html() + " and " + files.pdf() + ".");
     out.flush();
+    output.write(() -> CheckWriter.json(check));
     return 0;
   }
 }

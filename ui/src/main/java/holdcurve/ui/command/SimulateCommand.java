@@ -1,33 +1,23 @@
 package holdcurve.ui.command;
 
-import holdcurve.check.InputException;
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Condition;
-import holdcurve.circuit.Unit;
 import holdcurve.file.CircuitReader;
 import holdcurve.file.SafeFile;
-import holdcurve.hold.HoldSetup;
-import holdcurve.hold.HoldSimulator;
+import holdcurve.file.SimulationWriter;
 import holdcurve.job.EyeReadings;
 import holdcurve.job.GaugeSpec;
 import holdcurve.log.GaugeLog;
 import holdcurve.log.GaugeLogWriter;
 import holdcurve.log.Reading;
-import holdcurve.model.NetworkAssembler.Detail;
-import holdcurve.model.Operation;
-import holdcurve.part.Hose;
 import holdcurve.part.Pump;
 import holdcurve.part.Regulator;
-import holdcurve.run.HoldRun;
-import holdcurve.run.RunRecord;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -60,50 +50,7 @@ final class SimulateCommand implements Callable<Integer> {
               + " for a second one.")
   private List<String> faults = new ArrayList<>();
 
-  @Option(
-      names = "--clamp",
-      paramLabel = "HOSE",
-      description = "Clamp this hose; again for another.")
-  private Set<String> clamped = new LinkedHashSet<>();
-
-  @Option(
-      names = "--clamp-time",
-      paramLabel = "S",
-      defaultValue = "5",
-      description =
-          "When the clamps go on, in seconds after the pump stop (default: ${DEFAULT-VALUE}).")
-  private double clampTime;
-
-  @Option(
-      names = "--hold",
-      paramLabel = "MIN",
-      defaultValue = "10",
-      description = "How long to watch, in minutes (default: ${DEFAULT-VALUE}).")
-  private double minutes;
-
-  @Option(
-      names = "--every",
-      paramLabel = "S",
-      defaultValue = "30",
-      description = "Seconds between readings (default: ${DEFAULT-VALUE}).")
-  private double step;
-
-  @Option(
-      names = "--warmth",
-      paramLabel = "K",
-      defaultValue = "0",
-      description =
-          "Fuel temperature over its surroundings at the pump stop, in kelvin (default:"
-              + " ${DEFAULT-VALUE}).")
-  private double warmth;
-
-  @Option(
-      names = "--build-up",
-      paramLabel = "S",
-      description =
-          "Begin at rest and run the pump for this many seconds before it stops; readings before"
-              + " the stop have negative times.")
-  private Double buildUp;
+  @Mixin private HoldOptions hold;
 
   @Option(
       names = "--read-by-eye",
@@ -111,12 +58,7 @@ final class SimulateCommand implements Callable<Integer> {
           "Round as a person reads a class 1.6 gauge to 4 bar, to 0.02 bar, with its error.")
   private boolean byEye;
 
-  @Option(
-      names = "--seed",
-      paramLabel = "N",
-      defaultValue = "1",
-      description = "Seed of the reading errors.")
-  private long seed;
+  @Mixin private SeededOutput output;
 
   @Option(names = "--log", paramLabel = "FILE", description = "Write the log to this file instead.")
   private Path logFile;
@@ -124,14 +66,15 @@ final class SimulateCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Circuit circuit = CircuitReader.read(circuitFile);
-    checkTimes();
-    checkClamps(circuit);
+    hold.check(circuit);
     Condition condition = FaultChoice.apply(circuit, plugins.catalogue(), faults);
-    Curve curve = buildUp == null ? hold(circuit, condition) : wholeLog(condition);
+    HoldOptions.Curve curve = hold.simulate(circuit, condition);
     GaugeSpec gauge = GaugeSpec.usual();
-    double[] shown = byEye ? EyeReadings.of(curve.needle(), gauge, seed) : curve.needle();
+    double[] shown =
+        byEye ? EyeReadings.of(curve.needle(), gauge, output.seed) : curve.needle();
     warn(circuit, shown, gauge);
-    String log = GaugeLogWriter.write(log(curve.times(), shown));
+    GaugeLog readings = log(curve.times(), shown);
+    String log = GaugeLogWriter.write(readings);
     PrintWriter out = spec.commandLine().getOut();
     if (logFile == null) {
       out.print(log);
@@ -140,64 +83,8 @@ final class SimulateCommand implements Callable<Integer> {
       out.println("Written to " + logFile + ".");
     }
     out.flush();
+    output.write(() -> SimulationWriter.json(circuit.title(), faults, hold.clamped, readings));
     return 0;
-  }
-
-  /** Needle positions [Pa gauge] at times since the pump stop [s]. */
-  private record Curve(double[] times, double[] needle) {}
-
-  private Curve hold(Circuit circuit, Condition condition) {
-    double[] times = times();
-    return new Curve(
-        times, new HoldSimulator(Detail.FULL, 1e-6).readings(condition, setup(circuit), times));
-  }
-
-  private Curve wholeLog(Condition condition) {
-    RunRecord run = HoldRun.simulate(condition, buildUp, minutes * 60, clamped, clampTime, step);
-    return new Curve(run.times(), run.gauge());
-  }
-
-  private void checkTimes() {
-    if (buildUp != null && !(buildUp > 0 && buildUp <= 3600)) {
-      throw InputException.at(
-          "command line",
-          "--build-up " + buildUp,
-          "the pump can't run that long",
-          "give 1 to 3600 seconds");
-    }
-    if (!(minutes > 0 && minutes <= 600 && step > 0 && minutes * 60 / step <= 100_000)) {
-      throw InputException.at(
-          "command line",
-          "--hold " + minutes + " --every " + step,
-          "that is no number of readings",
-          "watch up to 600 minutes, and take at most 100 000 readings");
-    }
-    if (!(clampTime >= 0 && Math.abs(warmth) <= 30)) {
-      throw InputException.at(
-          "command line",
-          "--clamp-time " + clampTime + " --warmth " + warmth,
-          "a value is out of range",
-          "give a clamp time from 0 s and a warmth from -30 to 30 K");
-    }
-  }
-
-  private void checkClamps(Circuit circuit) {
-    List<String> clampable = Hose.clampable(circuit);
-    for (String hose : clamped) {
-      if (!clampable.contains(hose)) {
-        throw InputException.at(
-            "command line",
-            "--clamp " + hose,
-            "no such hose can be clamped",
-            "one can clamp " + String.join(", ", clampable));
-      }
-    }
-  }
-
-  private HoldSetup setup(Circuit circuit) {
-    double wanted = circuit.partsOf(Regulator.KIND).get(0).value(Regulator.SET) + OVERPRESSURE;
-    double start = Math.max(0, Math.min(wanted, Pump.reach(circuit)));
-    return new HoldSetup(start, 20, warmth, Operation.holding(), clamped, clampTime, 0, 0);
   }
 
   /** What a person should know who takes the curve for an ordinary one. */
@@ -223,18 +110,6 @@ final class SimulateCommand implements Callable<Integer> {
           shown.length);
     }
     err.flush();
-  }
-
-  /** What the pump's flow lifts the regulator above its set pressure: assumed [Pa]. */
-  private static final double OVERPRESSURE = Unit.BAR.toSi(0.05);
-
-  private double[] times() {
-    int last = (int) Math.floor(minutes * 60 / step + 1e-9);
-    double[] times = new double[last + 1];
-    for (int i = 0; i <= last; i++) {
-      times[i] = i * step;
-    }
-    return times;
   }
 
   private static GaugeLog log(double[] times, double[] shown) {

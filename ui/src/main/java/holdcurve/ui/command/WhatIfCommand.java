@@ -7,7 +7,6 @@ import holdcurve.fault.LeakFault;
 import holdcurve.file.CircuitReader;
 import holdcurve.file.JobReader;
 import holdcurve.file.PriceListReader;
-import holdcurve.file.SafeFile;
 import holdcurve.file.WhatIfWriter;
 import holdcurve.infer.Belief;
 import holdcurve.infer.Beliefs;
@@ -83,7 +82,7 @@ final class WhatIfCommand implements Callable<Integer> {
       description = "What an hour of work counts, instead of what the file says.")
   private Double perHour;
 
-  @Mixin private Output output;
+  @Mixin private SeededOutput output;
 
   /**
    * What is asked about.
@@ -120,16 +119,14 @@ final class WhatIfCommand implements Callable<Integer> {
     comparison.ifPresent(c -> WhatIfText.print(c, out));
     offers.ifPresent(o -> new OffersText(out).print(asked.title(), o));
     out.flush();
-    if (output.json != null) {
-      SafeFile.write(
-          output.json,
-          WhatIfWriter.json(
-              asked.title(),
-              output.seed,
-              comparison,
-              offers.map(Offers::chances),
-              offers.map(Offers::order)));
-    }
+    output.write(
+        () ->
+            WhatIfWriter.json(
+                asked.title(),
+                output.seed,
+                comparison,
+                offers.map(Offers::chances),
+                offers.map(Offers::order)));
     return 0;
   }
 

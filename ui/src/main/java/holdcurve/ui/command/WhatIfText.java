@@ -1,9 +1,9 @@
 package holdcurve.ui.command;
 
 import holdcurve.circuit.Unit;
+import holdcurve.infer.Chance;
 import holdcurve.infer.HoldCurve;
 import holdcurve.infer.Interval;
-import holdcurve.ui.offer.Chance;
 import holdcurve.whatif.Comparison;
 import holdcurve.whatif.Outlook;
 import java.io.PrintWriter;
@@ -35,8 +35,8 @@ final class WhatIfText {
     row(
         out,
         "Chance that it passes",
-        chance(before.hold().passChance()),
-        chance(after.hold().passChance()));
+        Chance.words(before.hold().passChance()),
+        Chance.words(after.hold().passChance()));
     row(out, "  which asks for", limit(before), limit(after));
     row(out, "Build-up", seconds(before.buildUp()), seconds(after.buildUp()));
     row(out, "Pump on, engine off, bar", bar(before.primed()), bar(after.primed()));
@@ -69,10 +69,6 @@ final class WhatIfText {
   private static String seconds(Interval value) {
     return String.format(
         Locale.ROOT, "%.1f s (%.1f to %.1f)", value.middle(), value.low(), value.high());
-  }
-
-  static String chance(double p) {
-    return Chance.words(p);
   }
 
   private static String limit(Outlook outlook) {

@@ -1,5 +1,6 @@
 package holdcurve.ui.offer;
 
+import holdcurve.infer.Chance;
 import holdcurve.plan.CostPlan;
 import holdcurve.plan.OrderNode;
 import java.util.ArrayList;

@@ -2,6 +2,7 @@ package holdcurve.ui.report;
 
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Part;
+import holdcurve.circuit.Ports;
 import holdcurve.ui.schematic.CircuitLayout;
 import holdcurve.ui.schematic.Drawing;
 import holdcurve.ui.schematic.Drawing.Placed;
@@ -19,22 +20,28 @@ final class CircuitDrawing {
   private static final double LETTERS = 12.5;
   private static final double LARGEST = 1.2;
 
+  private static final String DROP =
+      "M0 -18 C0 -18 -6 -10 -6 -6 A6 6 0 0 0 6 -6 C6 -10 0 -18 0 -18 Z";
+
   private final Drawing drawing;
+  private final List<String> places;
   private final double scale;
   private final StringBuilder code = new StringBuilder();
   private final StringBuilder words = new StringBuilder();
 
-  private CircuitDrawing(Drawing drawing, double scale) {
+  private CircuitDrawing(Drawing drawing, List<String> places, double scale) {
+    this.places = places;
     this.drawing = drawing;
     this.scale = scale;
   }
 
   /**
+   * @param places ids of the parts that get a drop
    * @param width that it may take at most [px]
    */
-  static Html of(Circuit circuit, double width) {
+  static Html of(Circuit circuit, List<String> places, double width) {
     Drawing drawing = CircuitLayout.of(circuit);
-    return new CircuitDrawing(drawing, Math.min(LARGEST, width / drawing.width())).html();
+    return new CircuitDrawing(drawing, places, Math.min(LARGEST, width / drawing.width())).html();
   }
 
   private Html html() {
@@ -64,10 +71,23 @@ final class CircuitDrawing {
       code.append(text("<path d=\"%s\" %s/>", mark.path(), style(mark.ink())));
     }
     code.append(text("</g>%n"));
+    if (places.contains(placed.part().id())) {
+      drop(placed);
+    }
     PartLabel label = PartLabel.of(placed, figure(placed.part()));
     if (label.shown()) {
       label(placed, label);
     }
+  }
+
+  /** Beside the symbol, where neither words nor lines run. */
+  private void drop(Placed placed) {
+    boolean below = placed.stand() == Stand.BELOW;
+    double side = placed.part().kind().ports() == Ports.TWO ? 30 : placed.width() / 2 - 8;
+    code.append(
+        text(
+            "<g transform=\"translate(%.1f %.1f)\"><path d=\"%s\" fill=\"%s\"/></g>%n",
+            placed.x() + side, placed.y() + (below ? 34 : -10), DROP, Colours.of(Role.ALERT)));
   }
 
   private static String figure(Part part) {

@@ -12,14 +12,21 @@ final class CircuitSection {
 
   private CircuitSection() {}
 
-  static Html html(Job job) {
+  static Html html(Job job, List<String> places) {
     return Html.all(
         Html.of(
             "div.wide",
             Html.of("h2", "Circuit"),
             Html.of("p", job.circuit().title()),
-            CircuitDrawing.of(job.circuit(), WIDTH),
-            Html.of("p.small", "Jaws mark the hoses that a clamp can be set on.")),
+            CircuitDrawing.of(job.circuit(), places, WIDTH),
+            Html.of(
+                "p.small",
+                "Jaws mark the hoses that a clamp can be set on."
+                    + (places.isEmpty()
+                        ? ""
+                        : " A drop marks where to look first: "
+                            + String.join(", ", places)
+                            + "."))),
         Html.of("h2", "Parts"),
         Html.table(
             "parts",

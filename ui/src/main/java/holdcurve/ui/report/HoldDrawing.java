@@ -5,6 +5,7 @@ import holdcurve.job.HoldTest;
 import holdcurve.log.Reading;
 import holdcurve.ui.theme.Role;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -39,18 +40,21 @@ final class HoldDrawing {
    * @param band filled, with its middle drawn as a line
    * @param outline a second band, drawn as two dashed lines
    * @param earlier another hold laid over it
+   * @param suspected what the likeliest cause foretells; its middle is drawn as a dotted line
    */
   static Html of(
       HoldTest test,
       Optional<HoldCurve> band,
       Optional<HoldCurve> outline,
-      Optional<HoldTest> earlier) {
+      Optional<HoldTest> earlier,
+      Optional<HoldCurve> suspected) {
     List<Double> pressures = new ArrayList<>();
     test.log().hold().forEach(reading -> pressures.add(reading.pressure() / 1e5));
     earlier.ifPresent(
         hold -> hold.log().hold().forEach(reading -> pressures.add(reading.pressure() / 1e5)));
     band.ifPresent(curve -> addAll(pressures, curve));
     outline.ifPresent(curve -> addAll(pressures, curve));
+    suspected.ifPresent(curve -> addAll(pressures, curve.middle()));
     double low = pressures.stream().mapToDouble(p -> p).min().orElse(0);
     double high = pressures.stream().mapToDouble(p -> p).max().orElse(1);
     HoldDrawing drawing =
@@ -59,16 +63,19 @@ final class HoldDrawing {
     drawing.grid();
     band.ifPresent(drawing::band);
     outline.ifPresent(drawing::outline);
+    suspected.ifPresent(c -> drawing.line(c.time(), c.middle(), Role.MEASURED, "1.5 4"));
     earlier.ifPresent(drawing::earlier);
     drawing.readings(test);
     return drawing.html();
   }
 
   private static void addAll(List<Double> pressures, HoldCurve curve) {
-    for (int i = 0; i < curve.time().length; i++) {
-      pressures.add(curve.low()[i] / 1e5);
-      pressures.add(curve.high()[i] / 1e5);
-    }
+    addAll(pressures, curve.low());
+    addAll(pressures, curve.high());
+  }
+
+  private static void addAll(List<Double> pressures, double[] pascals) {
+    Arrays.stream(pascals).forEach(p -> pressures.add(p / 1e5));
   }
 
   private Html html() {

@@ -1,5 +1,6 @@
 package holdcurve.ui.report;
 
+import holdcurve.infer.Chance;
 import holdcurve.infer.Ranking;
 import holdcurve.infer.Suspect;
 import holdcurve.infer.SuspectGroup;
@@ -52,7 +53,7 @@ final class RankingSection {
 
   private static List<Html> row(Suspect suspect) {
     return List.of(
-        Html.text(ReportFigures.percent(suspect.probability())),
+        Html.text(Chance.words(suspect.probability())),
         Html.text(suspect.name()),
         Html.text(suspect.where()),
         Html.text(suspect.size().map(ReportFigures::size).orElse("")));
@@ -64,7 +65,7 @@ final class RankingSection {
     return Html.of(
         "p.small",
         "Can't be told apart ("
-            + ReportFigures.percent(group.probability())
+            + Chance.words(group.probability())
             + " together): "
             + names
             + ". "

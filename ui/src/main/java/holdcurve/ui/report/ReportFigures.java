@@ -36,13 +36,6 @@ final class ReportFigures {
     return plain(time / 60, 2) + " min";
   }
 
-  static String percent(double probability) {
-    if (probability > 0.995) {
-      return "over 99 %";
-    }
-    return probability < 0.01 ? "under 1 %" : Math.round(100 * probability) + " %";
-  }
-
   /** How bad a fault is, with its 90 % range. */
   static String size(FaultSize size) {
     Unit unit = size.unit();

@@ -59,7 +59,7 @@ public final class ReportPage {
         tests.curves(),
         ranking.html(),
         notes(),
-        CircuitSection.html(job),
+        CircuitSection.html(job, check.places()),
         RefitSection.html(job.upkeep(), cautions()),
         signatures());
   }

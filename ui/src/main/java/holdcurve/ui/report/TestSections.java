@@ -8,6 +8,7 @@ import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
 import holdcurve.job.Repair;
 import holdcurve.log.Reading;
+import holdcurve.repair.CheckVerdict;
 import holdcurve.repair.HoldTable;
 import holdcurve.repair.PassMark;
 import holdcurve.repair.RepairCheck;
@@ -105,26 +106,46 @@ final class TestSections {
             + table
                 .last()
                 .map(last -> " Crosses: " + (last.date() + " " + last.id()).strip() + ".")
+                .orElse("")
+            + suspected()
+                .map(suspect -> " Dotted: the middle, if this is true: " + suspect.name() + ".")
                 .orElse("");
     return figure(
         title(table.test()),
         HoldDrawing.of(
-            table.test(), Optional.of(table.described()), table.remembered(), table.last()),
+            table.test(),
+            Optional.of(table.described()),
+            table.remembered(),
+            table.last(),
+            curve(suspected(), table.test())),
         Html.all(
             Html.of("p.small", legend),
             mark(table.test()),
             FallSection.html(check.ranking(), table.test())));
   }
 
+  /** What leads, where the verdict is that something is wrong. */
+  private Optional<Suspect> suspected() {
+    return check.verdict().kind() == CheckVerdict.Kind.FAULTY
+        ? check.ranking().suspects().stream().filter(s -> !s.isNone()).findFirst()
+        : Optional.empty();
+  }
+
+  private static Optional<HoldCurve> curve(Optional<Suspect> suspect, HoldTest test) {
+    return suspect.stream()
+        .flatMap(one -> one.curves().stream())
+        .filter(curve -> curve.test().equals(test.id()))
+        .findFirst();
+  }
+
   /** A hold from before, with what its likeliest explanation foretells. */
   private Html before(HoldTest test) {
     Ranking ranking = check.before().orElseThrow();
     Suspect first = ranking.suspects().get(0);
-    Optional<HoldCurve> curve =
-        first.curves().stream().filter(c -> c.test().equals(test.id())).findFirst();
+    Optional<HoldCurve> curve = curve(Optional.of(first), test);
     return figure(
         title(test),
-        HoldDrawing.of(test, curve, Optional.empty(), Optional.empty()),
+        HoldDrawing.of(test, curve, Optional.empty(), Optional.empty(), Optional.empty()),
         Html.all(
             Html.of(
                 "p.small",

@@ -2,9 +2,7 @@ package holdcurve.ui.window.job;
 
 import holdcurve.circuit.Circuit;
 import holdcurve.fault.FaultCatalogue;
-import holdcurve.fault.Site;
 import java.nio.file.Path;
-import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -48,20 +46,6 @@ public final class FaultsModel {
    * @param suspect id of a hypothesis: {@code fault@site}, or two of those joined by {@code +}
    */
   public Set<String> parts(Circuit circuit, String suspect) {
-    Set<String> parts = new HashSet<>();
-    for (String member : suspect.split("\\+")) {
-      String[] pieces = member.split("@", 2);
-      if (pieces.length == 2) {
-        catalogue()
-            .byId(pieces[0])
-            .ifPresent(
-                fault ->
-                    fault.sites(circuit).stream()
-                        .filter(site -> site.id().equals(pieces[1]))
-                        .map(Site::parts)
-                        .forEach(parts::addAll));
-      }
-    }
-    return parts;
+    return catalogue().parts(circuit, suspect);
   }
 }

@@ -1,6 +1,6 @@
 package holdcurve.ui.window.whatif;
 
-import holdcurve.ui.offer.Chance;
+import holdcurve.infer.Chance;
 import holdcurve.ui.window.frame.Cautions;
 import holdcurve.ui.window.frame.Named;
 import holdcurve.ui.window.frame.Texts;

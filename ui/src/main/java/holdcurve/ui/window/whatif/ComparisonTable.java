@@ -1,7 +1,7 @@
 package holdcurve.ui.window.whatif;
 
+import holdcurve.infer.Chance;
 import holdcurve.infer.Interval;
-import holdcurve.ui.offer.Chance;
 import holdcurve.ui.window.job.Pressures;
 import holdcurve.whatif.HoldOutlook;
 import holdcurve.whatif.Outlook;

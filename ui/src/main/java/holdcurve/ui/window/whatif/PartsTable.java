@@ -1,6 +1,6 @@
 package holdcurve.ui.window.whatif;
 
-import holdcurve.ui.offer.Chance;
+import holdcurve.infer.Chance;
 import holdcurve.ui.window.frame.Texts;
 import java.util.List;
 import javafx.collections.ListChangeListener;

@@ -1,0 +1,123 @@
+package holdcurve.file;
+
+import holdcurve.circuit.Unit;
+import holdcurve.infer.Interval;
+import holdcurve.injector.BenchReport;
+import holdcurve.injector.FlowReport;
+import holdcurve.injector.InjectorReport;
+import holdcurve.injector.Service;
+import holdcurve.injector.SetFlow;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.Locale;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+
+/**
+ * Writes what a bench sheet says as CSV, one figure a line, for a spreadsheet: {@code
+ * injector,service,quantity,unit,value,low_5_percent,high_95_percent}. The whole set stands as
+ * injector {@code set}. A format line comes first; the dynamic lines are left to the JSON.
+ */
+public final class BenchReportTable {
+  private static final String SET = "set";
+
+  private final CSVPrinter printer;
+
+  private BenchReportTable(CSVPrinter printer) {
+    this.printer = printer;
+  }
+
+  /** The report as CSV text of format {@value BenchReport#FORMAT}. */
+  public static String csv(BenchReport report) {
+    StringBuilder text = new StringBuilder("# " + BenchReport.FORMAT + "\n");
+    try {
+      CSVFormat format = CSVFormat.DEFAULT.builder().setRecordSeparator('\n').build();
+      new BenchReportTable(new CSVPrinter(text, format)).write(report);
+    } catch (IOException e) {
+      throw new UncheckedIOException("a StringBuilder does not fail", e);
+    }
+    return text.toString();
+  }
+
+  private void write(BenchReport report) throws IOException {
+    printer.printRecord(
+        "injector", "service", "quantity", "unit", "value", "low_5_percent", "high_95_percent");
+    for (Service state : Service.values()) {
+      if (report.set(state).isPresent()) {
+        set(state, report.set(state).get());
+      }
+    }
+    if (report.gain().isPresent()) {
+      range(SET, "", "gain", Unit.PERCENT, report.gain().get());
+    }
+    if (report.flowLeft().isPresent()) {
+      range(SET, "", "flow left of what the maker states", Unit.PERCENT, report.flowLeft().get());
+    }
+    for (InjectorReport injector : report.injectors()) {
+      write(injector);
+    }
+  }
+
+  private void set(Service state, SetFlow set) throws IOException {
+    range(SET, state.word(), "mean static flow", Unit.MILLILITRE_PER_MINUTE, set.mean());
+    figure(SET, state.word(), "spread of static flows", Unit.PERCENT, set.spread());
+  }
+
+  private void write(InjectorReport injector) throws IOException {
+    String id = SpreadsheetText.harmless(injector.id());
+    word(id, "standing", injector.standing().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+    for (String trouble : injector.troubles()) {
+      word(id, "trouble", SpreadsheetText.harmless(trouble));
+    }
+    if (injector.gain().isPresent()) {
+      range(id, "", "gain", Unit.PERCENT, injector.gain().get());
+    }
+    for (Service state : Service.values()) {
+      if (injector.flow(state).isPresent()) {
+        write(id, state.word(), injector.flow(state).get());
+      }
+    }
+  }
+
+  private void write(String id, String state, FlowReport flow) throws IOException {
+    if (flow.staticFlow().isPresent()) {
+      double rate = flow.staticFlow().getAsDouble();
+      figure(id, state, "static flow", Unit.MILLILITRE_PER_MINUTE, rate);
+    }
+    if (flow.departure().isPresent()) {
+      range(id, state, "out of line", Unit.PERCENT, flow.departure().get());
+    }
+    if (flow.pulseDeparture().isPresent()) {
+      range(id, state, "out of line at short pulse", Unit.PERCENT, flow.pulseDeparture().get());
+    }
+    if (flow.readings().drops().isPresent()) {
+      double drops = flow.readings().drops().get().perMinute();
+      printer.printRecord(id, state, "drops", "1/min", number(drops), "", "");
+    }
+  }
+
+  private void word(String id, String quantity, String word) throws IOException {
+    printer.printRecord(id, "", quantity, "", word, "", "");
+  }
+
+  private void figure(String id, String state, String quantity, Unit unit, double value)
+      throws IOException {
+    printer.printRecord(id, state, quantity, unit.symbol(), number(unit.fromSi(value)), "", "");
+  }
+
+  private void range(String id, String state, String quantity, Unit unit, Interval value)
+      throws IOException {
+    printer.printRecord(
+        id,
+        state,
+        quantity,
+        unit.symbol(),
+        number(unit.fromSi(value.middle())),
+        number(unit.fromSi(value.low())),
+        number(unit.fromSi(value.high())));
+  }
+
+  private static String number(double value) {
+    return String.format(Locale.ROOT, "%.4g", value);
+  }
+}

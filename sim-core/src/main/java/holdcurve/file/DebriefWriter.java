@@ -1,0 +1,43 @@
+package holdcurve.file;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import holdcurve.practice.Debrief;
+import holdcurve.practice.Exercise;
+
+/** Writes the debrief of an exercise as JSON. */
+public final class DebriefWriter {
+  /** Format and version that such files carry. */
+  public static final String FORMAT = "holdcurve-debrief/1";
+
+  private DebriefWriter() {}
+
+  /** The debrief as JSON text of format {@value #FORMAT}. */
+  public static String json(Exercise exercise, Debrief debrief) {
+    ObjectNode root = JsonFiles.object();
+    root.put("format", FORMAT);
+    root.put("exercise", exercise.title());
+    root.put("level", exercise.level());
+    root.put("truth", debrief.truth().id());
+    root.put("named", debrief.named().id());
+    root.put("right", debrief.isRight());
+    root.put("given_to_the_right_answer", JsonNumbers.rounded(debrief.answer()));
+    ObjectNode score = root.putObject("score");
+    score.put("total", JsonNumbers.rounded(debrief.score().total()));
+    score.put("certainty", JsonNumbers.rounded(debrief.score().certainty()));
+    score.put("time", JsonNumbers.rounded(debrief.score().time()));
+    ArrayNode steps = root.putArray("steps");
+    debrief.lines().forEach(line -> add(steps.addObject(), line));
+    return JsonFiles.print(root);
+  }
+
+  private static void add(ObjectNode node, Debrief.Line line) {
+    node.put("step", line.step().words());
+    node.put("minutes", JsonNumbers.rounded(line.step().minutes()));
+    node.put("came", line.came());
+    node.put("learner_before", JsonNumbers.rounded(line.learner()));
+    node.put("evidence_after", JsonNumbers.rounded(line.evidence()));
+    node.put("points_at", line.leading());
+    node.put("bits", JsonNumbers.rounded(line.bits()));
+  }
+}

@@ -1,0 +1,140 @@
+package holdcurve.ui.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import picocli.CommandLine;
+
+/** What all commands have in common. */
+class CommandOptionsTest {
+  private static final Path SCENARIOS = Path.of(System.getProperty("holdcurve.root"), "scenarios");
+
+  /** Has no result of its own: it opens the window, or prints the ranking where it can't. */
+  private static final String WINDOW = "window";
+
+  /** Commands that chance has no part in. */
+  private static final Set<String> CERTAIN = Set.of("refit", "faults", "bench-sheet");
+
+  /** Commands that can do without a file. */
+  private static final Set<String> WITHOUT_FILE = Set.of("faults", "whatif", "practise");
+
+  @TempDir private Path folder;
+
+  private static CommandLine command(String name) {
+    PrintWriter nowhere = new PrintWriter(new StringWriter());
+    return HoldcurveCommand.commandLine(nowhere, nowhere).getSubcommands().get(name);
+  }
+
+  static List<String> commands() {
+    PrintWriter nowhere = new PrintWriter(new StringWriter());
+    List<String> names =
+        new ArrayList<>(HoldcurveCommand.commandLine(nowhere, nowhere).getSubcommands().keySet());
+    names.remove(WINDOW);
+    return names;
+  }
+
+  @ParameterizedTest
+  @MethodSource("commands")
+  void everyResultCanBeHadAsJsonAndRepeated(String name) {
+    Set<String> options = command(name).getCommandSpec().optionsMap().keySet();
+    assertTrue(options.contains("--json"), options::toString);
+    assertEquals(!CERTAIN.contains(name), options.contains("--seed"), options::toString);
+  }
+
+  @ParameterizedTest
+  @MethodSource("commands")
+  void everyCommandExplainsItself(String name) {
+    Console console = Console.run(name, "--help");
+    assertEquals(0, console.exitCode());
+    assertTrue(console.out().contains("Usage: holdcurve " + name), console.out());
+    assertTrue(console.out().contains("--json=FILE"), console.out());
+    assertTrue(console.out().lines().allMatch(line -> line.length() <= 80), console.out());
+  }
+
+  @ParameterizedTest
+  @MethodSource("commands")
+  void badInputIsSaidInOneLineWithExitCodeTwo(String name) {
+    Console missing =
+        WITHOUT_FILE.contains(name)
+            ? Console.run(name, "--circuit", folder.resolve("none.circuit.json").toString())
+            : Console.run(name, folder.resolve("none.job.json").toString());
+    assertEquals(2, missing.exitCode(), missing.err());
+    assertTrue(missing.err().contains("there is no such file"), missing.err());
+    assertEquals(1, missing.err().strip().lines().count());
+    assertEquals(2, Console.run(name, "--no-such-option").exitCode());
+  }
+
+  /** The quick ones; those that rank write JSON in tests of their own. */
+  @ParameterizedTest
+  @CsvSource({
+    "holdcurve-refit/1, steps, refit repaired-check-valve.job.json",
+    "holdcurve-faults/1, faults, faults --circuit circuits/four-cylinder-damper.circuit.json",
+    "holdcurve-simulation/1, readings,"
+        + " simulate circuits/four-cylinder-damper.circuit.json --read-by-eye --hold 2",
+    "holdcurve-bench-report/1, injectors, bench-sheet bench/six-as-they-came.bench.json",
+    "holdcurve-drop-report/1, injectors, drop-test bench/drops-two-times.csv",
+    "holdcurve-whatif/1, changes,"
+        + " whatif --circuit circuits/four-cylinder-damper.circuit.json --fuel petrol-e10"
+  })
+  void jsonNamesItsFormatAndTheSameSeedGivesTheSame(String format, String entry, String words)
+      throws IOException {
+    Path file = folder.resolve("result.json");
+    List<String> arguments = new ArrayList<>();
+    for (String word : words.split(" ")) {
+      arguments.add(word.endsWith("json") || word.endsWith("csv") ? place(word) : word);
+    }
+    arguments.addAll(List.of("--json", file.toString()));
+    Console first = Console.run(arguments.toArray(String[]::new));
+    assertEquals(0, first.exitCode(), first.err());
+    String text = Files.readString(file);
+    JsonNode root = new ObjectMapper().readTree(text);
+    assertEquals(format, root.path("format").asText());
+    assertFalse(root.path(entry).isMissingNode(), text);
+    assertTrue(root.path(entry).size() > 0, text);
+    assertEquals(first.out(), Console.run(arguments.toArray(String[]::new)).out());
+    assertEquals(text, Files.readString(file));
+  }
+
+  private static String place(String name) {
+    return SCENARIOS.resolve(name).toString();
+  }
+
+  @Test
+  void benchReportsCanBeHadAsCsv() throws IOException {
+    Path file = folder.resolve("result.csv");
+    Console console =
+        Console.run(
+            "bench-sheet", place("bench/six-before-and-after.csv"), "--csv", file.toString());
+    assertEquals(0, console.exitCode(), console.err());
+    List<String> lines = Files.readAllLines(file);
+    assertEquals("# holdcurve-bench-report/1", lines.get(0));
+    assertTrue(
+        lines.stream().anyMatch(line -> line.startsWith("set,after,mean static flow,mL/min,")));
+    assertTrue(lines.stream().anyMatch(line -> line.startsWith("4,after,drops,1/min,")));
+    assertTrue(lines.stream().skip(1).allMatch(line -> line.split(",", -1).length == 7));
+  }
+
+  @Test
+  void theListOfCommandsInTheReadmeIsComplete() throws IOException {
+    String readme = Files.readString(SCENARIOS.resolveSibling("README.md"));
+    for (String name : commands()) {
+      assertTrue(readme.contains("    holdcurve " + name + " "), name);
+    }
+  }
+}
