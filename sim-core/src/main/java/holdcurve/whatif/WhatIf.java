@@ -5,6 +5,7 @@ import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Condition;
 import holdcurve.circuit.Part;
 import holdcurve.evidence.WeightedDraws;
+import holdcurve.fluid.Fluid;
 import holdcurve.hold.Hold;
 import holdcurve.hold.HoldSetup;
 import holdcurve.hold.HoldSimulator;
@@ -68,7 +69,18 @@ public final class WhatIf {
    */
   public Comparison compare(String title, Circuit circuit, Change change) {
     return new Comparison(
-        title, change.what(), outlook(circuit, Change.none()), outlook(circuit, change), List.of());
+        title,
+        change.what(),
+        outlook(circuit, Change.none()),
+        outlook(circuit, change),
+        notes(change.circuit().apply(circuit).fluid(), change));
+  }
+
+  private static List<String> notes(Fluid fluid, Change change) {
+    return change.fuelTemperature().stream()
+        .filter(kelvins -> Boiling.keptBelow(fluid, kelvins) < kelvins)
+        .mapToObj(kelvins -> Boiling.note(fluid, kelvins))
+        .toList();
   }
 
   /** What is to be expected after a change. */
@@ -106,7 +118,9 @@ public final class WhatIf {
     return asked(
         runs,
         draw -> {
-          EngineRun run = EngineRun.of(condition(draw, change), temperature);
+          Condition condition = condition(draw, change);
+          Fluid fluid = condition.circuit().fluid();
+          EngineRun run = EngineRun.of(condition, Boiling.keptBelow(fluid, temperature));
           return new double[] {run.buildUp(), run.primed(), run.idle(), run.fullLoad()};
         });
   }

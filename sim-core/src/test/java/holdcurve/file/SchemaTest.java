@@ -79,7 +79,7 @@ class SchemaTest {
     JsonSchema schema = published(kind);
     assertTrue(schema.validate(JSON.readTree(text)).isEmpty());
     for (String change : broken) {
-      String[] fromTo = change.split(" -> ");
+      String[] fromTo = change.split(" -> ", -1);
       String bad = text.replace(fromTo[0], fromTo[1]);
       assertFalse(schema.validate(JSON.readTree(bad)).isEmpty(), change);
       Files.writeString(file, bad);

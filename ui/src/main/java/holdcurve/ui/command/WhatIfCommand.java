@@ -117,6 +117,13 @@ final class WhatIfCommand implements Callable<Integer> {
         list.flatMap(l -> asked.believed().map(b -> Offers.of(b, l, limit(job), output.seed)));
     PrintWriter out = spec.commandLine().getOut();
     comparison.ifPresent(c -> WhatIfText.print(c, out));
+    if (job == null) {
+      Wrapped.print(
+          out,
+          "",
+          "No hold was read on this circuit: what its description leaves open may be anything"
+              + " usual, so the ranges are wide. A job with a hold narrows them.");
+    }
     offers.ifPresent(o -> new OffersText(out).print(asked.title(), o));
     out.flush();
     output.write(

@@ -44,7 +44,7 @@ final class WhatIfText {
     row(out, "Engine at full load, bar", bar(before.fullLoad()), bar(after.fullLoad()));
     out.println();
     out.println("In brackets the range that holds it with 90 %.");
-    comparison.notes().forEach(out::println);
+    comparison.notes().forEach(note -> Wrapped.print(out, "", note));
   }
 
   private static void row(PrintWriter out, String name, String before, String after) {

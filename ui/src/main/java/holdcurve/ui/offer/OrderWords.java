@@ -65,7 +65,7 @@ public final class OrderWords {
       if (next.probability() < RARE) {
         rest += next.probability();
       } else {
-        String end = next.then().isEmpty() ? ": stop." : ":";
+        String end = next.then().isEmpty() ? ": nothing on the list helps." : ":";
         String chance = " (" + Chance.words(next.probability()) + ")";
         lines.add(new Line(depth + 1, "", next.outcome() + chance + end));
         add(next.then(), depth + 2);
