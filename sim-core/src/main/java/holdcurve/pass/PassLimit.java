@@ -1,8 +1,13 @@
 package holdcurve.pass;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import holdcurve.check.Require;
 import holdcurve.circuit.Circuit;
 import holdcurve.part.Regulator;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 
 /**
  * The least pressure that a hold without clamps must still show some time after the pump stopped.
@@ -11,13 +16,7 @@ import holdcurve.part.Regulator;
  * @param time after the pump stop at which it is read [s]
  */
 public record PassLimit(double pressure, double time) {
-  /**
-   * Of a circuit set to 2.0 bar, 1.7 bar must be left after five minutes: common practice, no
-   * source. Other set pressures in proportion.
-   */
-  private static final double USUAL_SHARE = 0.85;
-
-  private static final double USUAL_TIME = 300;
+  private static final JsonNode USUAL = shipped();
 
   public PassLimit {
     Require.positive(pressure, "least pressure", "Pa");
@@ -25,12 +24,23 @@ public record PassLimit(double pressure, double time) {
   }
 
   /**
-   * The limit for a circuit about which its job says nothing.
+   * The limit for a circuit about which its job says nothing, from the data file {@code
+   * pass-limit.json} beside this class, which names its source.
    *
    * @param setPressure of the regulator [Pa gauge]
    */
   public static PassLimit usual(double setPressure) {
-    return new PassLimit(USUAL_SHARE * setPressure, USUAL_TIME);
+    return new PassLimit(
+        USUAL.at("/least_percent_of_set_pressure").asDouble() / 100 * setPressure,
+        60 * USUAL.at("/after_min").asDouble());
+  }
+
+  private static JsonNode shipped() {
+    try (InputStream in = PassLimit.class.getResourceAsStream("pass-limit.json")) {
+      return new ObjectMapper().readTree(in);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   /** Likewise, with the set pressure of the first regulator of {@code circuit}. */

@@ -20,6 +20,9 @@ final class HoldCandidate implements CandidateTest {
   private static final double CLAMP_TIME = 8;
   private static final double PRIME = 20;
 
+  /** Of a hold as it is usually done [s]. */
+  private static final double USUAL_END = 600;
+
   /** What a clip-on thermometer is good for: assumed [K]. */
   private static final double THERMOMETER = 0.3;
 
@@ -86,8 +89,13 @@ final class HoldCandidate implements CandidateTest {
     Information information = outcomes.information();
     List<Branch> branches =
         new ReadingBranches(futures, outcomes.readings(), times, procedure.clamped()).branches();
-    String reason = separation.reason(procedure.clamped(), information, branches);
+    String reason = separation.reason(procedure.clamped(), isPlain(), information, branches);
     return new PlannedTest(procedure, information, branches, reason);
+  }
+
+  /** Whether it is no more than a hold as it may have been done already. */
+  private boolean isPlain() {
+    return primeTime == PRIME && !temperature && times[times.length - 1] <= USUAL_END;
   }
 
   /** Draws that can't be simulated take the place of one that can. */

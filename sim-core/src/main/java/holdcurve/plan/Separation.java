@@ -62,13 +62,15 @@ final class Separation {
   /**
    * Why a hold with these clamps tells what it tells, or why nothing.
    *
+   * @param plain whether the clamps are all that may set it apart from the holds before
    * @param branches its outcomes, with what would then be believed
    */
-  String reason(Set<String> clamped, Information information, List<Branch> branches) {
+  String reason(
+      Set<String> clamped, boolean plain, Information information, List<Branch> branches) {
     if (leaders.isEmpty()) {
       return "No suspect is left to divide.";
     }
-    String repeated = done.contains(clamped) ? "It has been done already. " : "";
+    String repeated = plain && done.contains(clamped) ? "It has been done already. " : "";
     if (information.bits() < NOTHING && sound >= SETTLED) {
       return repeated + settled().replace("But it", "It");
     }

@@ -27,7 +27,8 @@ final class CheckText {
       Wrapped.print(out, "", check.verdict().next());
     }
     out.println();
-    check.marks().forEach(mark -> printMark(check, mark, out));
+    String source = job.upkeep().passStated() ? "set for this job" : "common practice";
+    check.marks().forEach(mark -> printMark(check, mark, source, out));
     List<HoldTest> tests = check.timeline().checked().tests();
     for (int i = 0; i < tests.size(); i++) {
       out.println();
@@ -68,12 +69,13 @@ final class CheckText {
     return repair.date() + "  " + repair.part() + note;
   }
 
-  private static void printMark(RepairCheck check, PassMark mark, PrintWriter out) {
+  private static void printMark(RepairCheck check, PassMark mark, String source, PrintWriter out) {
     double minutes = check.limit().time() / 60;
     String limit =
         String.format(
             Locale.ROOT,
-            "Pass limit: %.2f bar after %s min; %s shows ",
+            "Pass limit (%s): %.2f bar after %s min; %s shows ",
+            source,
             check.limit().pressure() / 1e5,
             minutes == Math.rint(minutes) ? String.valueOf((long) minutes) : minutes,
             mark.test());

@@ -24,7 +24,7 @@ final class CircuitSection {
                 "Jaws mark the hoses that a clamp can be set on."
                     + (places.isEmpty()
                         ? ""
-                        : " A drop marks where to look first: "
+                        : " A drop marks the likeliest place: "
                             + String.join(", ", places)
                             + "."))),
         Html.of("h2", "Parts"),

@@ -178,7 +178,9 @@ final class TestSections {
 
   private String sentence(PassMark mark) {
     String limit =
-        "Pass limit "
+        "Pass limit ("
+            + (job.upkeep().passStated() ? "set for this job" : "common practice")
+            + ") "
             + ReportFigures.bar(check.limit().pressure())
             + " after "
             + ReportFigures.minutes(check.limit().time())
