@@ -70,8 +70,7 @@ final class SimulateCommand implements Callable<Integer> {
     Condition condition = FaultChoice.apply(circuit, plugins.catalogue(), faults);
     HoldOptions.Curve curve = hold.simulate(circuit, condition);
     GaugeSpec gauge = GaugeSpec.usual();
-    double[] shown =
-        byEye ? EyeReadings.of(curve.needle(), gauge, output.seed) : curve.needle();
+    double[] shown = byEye ? EyeReadings.of(curve.needle(), gauge, output.seed) : curve.needle();
     warn(circuit, shown, gauge);
     GaugeLog readings = log(curve.times(), shown);
     String log = GaugeLogWriter.write(readings);
