@@ -1,11 +1,21 @@
 package holdcurve.check;
 
+import java.util.regex.Pattern;
+
 /**
  * Something a person gave us can't be used. The message is one sentence for that person: which
  * file, where in it, what stands there, and what would be right. Callers print the message and end
  * with exit code 2; they never show a stack trace for it.
  */
 public final class InputException extends RuntimeException {
+  private static final int LONGEST_SOURCE = 1000;
+  private static final int LONGEST_PLACE = 160;
+  private static final int LONGEST_PROBLEM = 400;
+  private static final int LONGEST_REMEDY = 2000;
+
+  /** What would steer a terminal, break the line or turn the writing round. */
+  private static final Pattern UNSEEN = Pattern.compile("[\\p{Cc}\\p{Cf}\\u2028\\u2029]+");
+
   private final String source;
 
   private InputException(String source, String message, Throwable cause) {
@@ -26,8 +36,21 @@ public final class InputException extends RuntimeException {
   /** Like {@link #at}, keeping the cause for the log. */
   public static InputException because(
       String source, String place, String problem, String remedy, Throwable cause) {
-    String where = place.isEmpty() ? source : source + ", " + place;
-    return new InputException(source, where + ": " + problem + "; " + remedy + ".", cause);
+    String file = shown(source, LONGEST_SOURCE);
+    String where = place.isEmpty() ? file : file + ", " + shown(place, LONGEST_PLACE);
+    String what = shown(problem, LONGEST_PROBLEM);
+    return new InputException(
+        source, where + ": " + what + "; " + shown(remedy, LONGEST_REMEDY) + ".", cause);
+  }
+
+  /** Text from a file as one line of bounded length. */
+  private static String shown(String text, int longest) {
+    String plain = UNSEEN.matcher(text).replaceAll(" ");
+    if (plain.length() <= longest) {
+      return plain;
+    }
+    int half = longest / 2;
+    return plain.substring(0, half) + "…" + plain.substring(plain.length() - half);
   }
 
   /** The file (or other source) that the message is about. */

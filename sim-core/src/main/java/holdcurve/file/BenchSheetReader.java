@@ -56,7 +56,7 @@ public final class BenchSheetReader {
     BenchSheetReader reader = new BenchSheetReader(path.toString(), limits);
     boolean json = path.toString().toLowerCase(Locale.ROOT).endsWith(".json");
     return json
-        ? reader.json(JsonFiles.read(path, KIND, 1))
+        ? reader.json(JsonFiles.read(path, KIND, 1, reader.understood))
         : reader.table(SheetTable.read(path, "injector"));
   }
 

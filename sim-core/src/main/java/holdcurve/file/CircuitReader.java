@@ -24,6 +24,8 @@ public final class CircuitReader {
       Set.of("format", "title", "notes", "fluid", "parts", "outline");
   private static final Set<String> FLUID_ENTRIES = Set.of("kind", "reid_kPa", "density_kg_m3");
 
+  private static final int MOST_PARTS = 300;
+
   private CircuitReader() {}
 
   /**
@@ -91,6 +93,10 @@ public final class CircuitReader {
         throw place.bad("a second part is called '" + part.id() + "'", "give each part its own id");
       }
       parts.add(part);
+    }
+    if (parts.size() > MOST_PARTS) {
+      throw list.bad(
+          "the circuit has " + parts.size() + " parts", "keep it to " + MOST_PARTS + " at most");
     }
     return parts;
   }

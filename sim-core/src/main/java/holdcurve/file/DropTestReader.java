@@ -55,9 +55,7 @@ public final class DropTestReader {
   public static DropTest read(Path path) {
     DropTestReader reader = new DropTestReader(path.toString());
     boolean json = path.toString().toLowerCase(Locale.ROOT).endsWith(".json");
-    return json
-        ? reader.json(JsonFiles.read(path, KIND, 1))
-        : reader.table(SheetTable.read(path, "injector"));
+    return json ? reader.json(path) : reader.table(SheetTable.read(path, "injector"));
   }
 
   /**
@@ -70,7 +68,9 @@ public final class DropTestReader {
     return new DropTestReader(name).table(SheetTable.read(name, text, "injector"));
   }
 
-  private DropTest json(JsonPlace root) {
+  private DropTest json(Path path) {
+    List<String> understood = new ArrayList<>();
+    JsonPlace root = JsonFiles.read(path, KIND, 1, understood);
     SheetFields top = SheetFields.of(root);
     Set<String> known = new TreeSet<>(SETTINGS);
     known.add("readings");
@@ -83,7 +83,7 @@ public final class DropTestReader {
       fields.allow(COLUMNS);
       add(fields, top);
     }
-    return test(top, List.of());
+    return test(top, understood);
   }
 
   private DropTest table(SheetTable table) {
@@ -107,7 +107,9 @@ public final class DropTestReader {
     if (after > before || !none && after == before) {
       throw place.bad(
           place.shown() + " bar is not below the " + Words.number(before / 1e5) + " bar before",
-          none ? "swap the two" : "fire longer, so that the needle moves by several steps");
+          after > before
+              ? "check whether the two stand the wrong way round"
+              : "fire longer, so that the needle moves by several steps");
     }
     if (none) {
       double time = top.get("idle_s", "say how long the gauge was watched").number(5, 3600, " s");
@@ -120,8 +122,8 @@ public final class DropTestReader {
   private DropTest test(SheetFields top, List<String> understood) {
     long injectors = firings.stream().map(Firing::injector).distinct().count();
     if (injectors < 2) {
-      throw InputException.at(
-          file, "", "only " + injectors + " injector was fired", "compare at least two");
+      String fired = injectors == 0 ? "no injector was fired" : "only 1 injector was fired";
+      throw InputException.at(file, "", fired, "compare at least two");
     }
     if (firings.size() > 2000) {
       throw InputException.at(file, "", "there are more than 2000 firings", "leave some out");
@@ -146,7 +148,11 @@ public final class DropTestReader {
       return new Shot(1, time, pause);
     }
     String remedy = "say how long it was fired: fire_s, or pulses and pulse_ms";
-    double pulses = top.get("pulses", remedy).number(1, 10_000, " pulses");
+    JsonPlace count = top.get("pulses", remedy);
+    double pulses = count.number(1, 10_000, " pulses");
+    if (pulses != Math.rint(pulses)) {
+      throw count.bad(count.shown() + " pulses can't be fired", "give a whole number");
+    }
     double width = top.get("pulse_ms", remedy).number(0.5, 1000, " ms");
     return new Shot((int) Math.round(pulses), 1e-3 * width, pause);
   }

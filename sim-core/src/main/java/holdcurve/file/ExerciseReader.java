@@ -127,6 +127,6 @@ public final class ExerciseReader {
     return new HiddenFault(
         place.get("fault", remedy).text(remedy),
         place.find("site").map(site -> site.text("name a site")).orElse(""),
-        place.find("size").map(size -> size.number("give a size")).orElse(Double.NaN));
+        place.find("size").map(size -> size.number("give a number")).orElse(Double.NaN));
   }
 }

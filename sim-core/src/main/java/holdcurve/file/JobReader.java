@@ -32,6 +32,9 @@ public final class JobReader {
   private static final Set<String> ROUTINE =
       Set.of("Columns separated by ',', decimal point.", "Times in seconds.", "Pressures in bar.");
 
+  private static final int MOST_TESTS = 100;
+  private static final int MOST_READINGS = 1_000_000;
+
   private final Path file;
   private final boolean unfinished;
   private final List<String> understood = new ArrayList<>();
@@ -97,19 +100,41 @@ public final class JobReader {
   }
 
   private Job read() {
-    JsonPlace root = JsonFiles.read(file, "holdcurve-job", 1);
+    JsonPlace root = JsonFiles.read(file, "holdcurve-job", 1, understood);
     root.allow(ENTRIES);
     Circuit circuit = readCircuit(root);
     List<HoldTest> tests = readTests(root.get("tests", "list the hold tests"), circuit);
+    GaugeSpec gauge = root.find("gauge").map(JobReader::gauge).orElseGet(GaugeSpec::usual);
+    tests.forEach(test -> sayPegged(test, gauge));
     return new Job(
         root.get("title", "give the job a title").text("write what you call it"),
         circuit,
-        root.find("gauge").map(JobReader::gauge).orElseGet(GaugeSpec::usual),
+        gauge,
         tests,
         FindingReader.read(root, circuit, tests),
         readPriors(root),
         understood,
         UpkeepReader.read(root, circuit, tests));
+  }
+
+  /** A needle against its stop shows too little. */
+  private void sayPegged(HoldTest test, GaugeSpec gauge) {
+    List<Reading> pegged =
+        test.log().readings().stream()
+            .filter(reading -> reading.pressure() >= gauge.range() - gauge.resolution() / 2)
+            .toList();
+    if (!pegged.isEmpty()) {
+      understood.add(
+          test.id()
+              + ": The gauge stood at the end of its scale of "
+              + Words.number(gauge.range() / 1e5)
+              + " bar in "
+              + pegged.size()
+              + (pegged.size() == 1 ? " reading" : " readings")
+              + ", the first at "
+              + Words.number(pegged.get(0).time())
+              + " s: the pressure may have been higher.");
+    }
   }
 
   private Circuit readCircuit(JsonPlace root) {
@@ -140,12 +165,23 @@ public final class JobReader {
     if (items.isEmpty() && !unfinished) {
       throw list.bad("there is no hold test", "add one with its log");
     }
+    if (items.size() > MOST_TESTS) {
+      throw list.bad(
+          "the job has " + items.size() + " hold tests", "keep it to " + MOST_TESTS + " at most");
+    }
     List<HoldTest> tests = new ArrayList<>();
     Set<String> ids = new HashSet<>();
+    int readings = 0;
     for (JsonPlace item : items) {
       HoldTest test = readTest(item, circuit);
       if (!ids.add(test.id())) {
         throw item.bad("a second test is called '" + test.id() + "'", "give each its own id");
+      }
+      readings += test.log().readings().size();
+      if (readings > MOST_READINGS) {
+        throw item.bad(
+            "with this test the job has more than " + MOST_READINGS + " readings",
+            "thin out the logs");
       }
       tests.add(test);
     }

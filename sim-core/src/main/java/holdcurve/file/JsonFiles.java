@@ -10,15 +10,20 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import holdcurve.check.InputException;
+import holdcurve.text.TextFile;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Reads JSON files of a stated format, with limits on size and depth. */
 final class JsonFiles {
-  private static final long MOST_BYTES = 8L << 20;
-  private static final int MOST_DEPTH = 40;
+  static final int MOST_DEPTH = 40;
+  private static final int MOST_MEGABYTES = 8;
+  private static final String RIGHT_FILE = "check that it is the right file";
+  private static final Pattern VERSION = Pattern.compile("(.*)/([0-9]{1,6})");
 
   private static final ObjectMapper MAPPER = mapper();
 
@@ -28,6 +33,7 @@ final class JsonFiles {
     JsonMapper mapper =
         JsonMapper.builder()
             .enable(JsonReadFeature.ALLOW_JAVA_COMMENTS)
+            .enable(JsonReadFeature.ALLOW_TRAILING_COMMA)
             .enable(JsonParser.Feature.STRICT_DUPLICATE_DETECTION)
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
             .build();
@@ -45,7 +51,20 @@ final class JsonFiles {
    * @param version newest version that is understood
    */
   static JsonPlace read(Path file, String kind, int version) {
-    return checked(parse(file), kind, version);
+    return read(file, kind, version, new ArrayList<>());
+  }
+
+  /**
+   * Like {@link #read(Path, String, int)}.
+   *
+   * @param understood takes what is to be said about the form of the file
+   */
+  static JsonPlace read(Path file, String kind, int version, List<String> understood) {
+    TextFile text = TextFile.read(file, MOST_MEGABYTES, RIGHT_FILE, RIGHT_FILE);
+    if (!text.encoding().isEmpty()) {
+      understood.add(text.said());
+    }
+    return read(text.name(), text.text(), kind, version);
   }
 
   /**
@@ -54,12 +73,13 @@ final class JsonFiles {
    * @param name where it comes from, for messages
    */
   static JsonPlace read(String name, String text, String kind, int version) {
-    try {
-      return checked(new JsonPlace(name, "", MAPPER.readTree(text)), kind, version);
-    } catch (JsonProcessingException e) {
-      throw InputException.because(
-          name, place(e), "not valid JSON: " + plain(e), "correct it there", e);
+    JsonPlace root = part(name, "", text, new JsonLines(text));
+    if (root.node().isMissingNode()) {
+      throw InputException.at(name, "", "the file is empty", "restore it or write it anew");
     }
+    root.requireObject("start the file with { \"format\": \"" + kind + "/" + version + "\", ...");
+    checkFormat(root, kind, version);
+    return root;
   }
 
   /**
@@ -68,11 +88,14 @@ final class JsonFiles {
    * @param path where it stood
    */
   static JsonPlace part(String file, String path, String text) {
+    return part(file, path, text, JsonLines.NONE);
+  }
+
+  private static JsonPlace part(String file, String path, String text, JsonLines lines) {
     try {
-      return new JsonPlace(file, path, MAPPER.readTree(text));
+      return new JsonPlace(file, path, MAPPER.readTree(text), lines);
     } catch (JsonProcessingException e) {
-      throw InputException.because(
-          file, path, "not valid JSON: " + plain(e), "correct it there", e);
+      throw new JsonTrouble(file, text, e).exception();
     }
   }
 
@@ -85,52 +108,12 @@ final class JsonFiles {
     }
   }
 
+  static JsonParser parser(String text) throws IOException {
+    return MAPPER.getFactory().createParser(text);
+  }
+
   static ObjectNode object() {
     return MAPPER.createObjectNode();
-  }
-
-  private static JsonPlace checked(JsonPlace root, String kind, int version) {
-    root.requireObject("start the file with { \"format\": \"" + kind + "/" + version + "\", ...");
-    checkFormat(root, kind, version);
-    return root;
-  }
-
-  private static JsonPlace parse(Path file) {
-    String name = file.toString();
-    try {
-      if (Files.isDirectory(file)) {
-        throw InputException.at(name, "", "this is a folder", "name the file inside it");
-      }
-      if (Files.size(file) > MOST_BYTES) {
-        throw InputException.at(
-            name, "", "the file is larger than 8 MB", "check that it is the right file");
-      }
-      JsonNode node = MAPPER.readTree(file.toFile());
-      if (node == null || node.isMissingNode()) {
-        throw InputException.at(name, "", "the file is empty", "restore it or write it anew");
-      }
-      return new JsonPlace(name, "", node);
-    } catch (NoSuchFileException e) {
-      throw InputException.because(
-          name, "", "there is no such file", "check the name and the folder", e);
-    } catch (JsonProcessingException e) {
-      throw InputException.because(
-          name, place(e), "not valid JSON: " + plain(e), "correct it there", e);
-    } catch (IOException e) {
-      throw InputException.because(name, "", "the file can't be read", "check its permissions", e);
-    }
-  }
-
-  private static String place(JsonProcessingException e) {
-    var location = e.getLocation();
-    return location == null
-        ? ""
-        : "line " + location.getLineNr() + ", column " + location.getColumnNr();
-  }
-
-  private static String plain(JsonProcessingException e) {
-    String first = e.getOriginalMessage().lines().findFirst().orElse("unexpected text");
-    return first.replaceAll("\\s*\\(.*$", "").replaceAll("[.;:\\s]+$", "");
   }
 
   private static void checkFormat(JsonPlace root, String kind, int version) {
@@ -140,11 +123,22 @@ final class JsonFiles {
     if (format.equals(kind + "/" + version)) {
       return;
     }
-    if (format.matches(kind + "/[0-9]{1,6}")) {
+    requireOlder(place, format, kind, version);
+    throw format.matches("holdcurve-[a-z-]+/[0-9]{1,6}")
+        ? place.bad(
+            "this file is a " + format + ", not a " + kind + "/" + version, "name the right file")
+        : place.bad("'" + format + "' is another format", remedy);
+  }
+
+  /** Refuses a version newer than is understood. */
+  static void requireOlder(JsonPlace place, String format, String kind, int version) {
+    Matcher named = VERSION.matcher(format);
+    if (named.matches()
+        && named.group(1).equals(kind)
+        && Integer.parseInt(named.group(2)) > version) {
       throw place.bad(
           "this file is of the newer format " + format,
           "open it with a newer Holdcurve; this one understands up to " + kind + "/" + version);
     }
-    throw place.bad("'" + format + "' is another format", remedy);
   }
 }

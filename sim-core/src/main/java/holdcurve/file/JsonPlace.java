@@ -2,10 +2,12 @@ package holdcurve.file;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import holdcurve.check.InputException;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * A value inside a JSON file that knows where it stands, so that whatever is wrong with it can be
@@ -14,15 +16,22 @@ import java.util.Set;
  * @param file the file as the user named it
  * @param path such as {@code parts[3].length_m}; empty for the whole file
  * @param node the value
+ * @param lines in which line of the file it stands
  */
-record JsonPlace(String file, String path, JsonNode node) {
+record JsonPlace(String file, String path, JsonNode node, JsonLines lines) {
+
+  private static final int MOST_ITEMS = 2000;
+
+  /** What steers a terminal; tabs and line ends may stand in notes. */
+  private static final Pattern UNSEEN = Pattern.compile("[\\p{Cc}&&[^\\n\\t]]");
 
   InputException bad(String problem, String remedy) {
-    return InputException.at(file, path, problem, remedy);
+    String line = lines.of(path);
+    return InputException.at(file, line.isEmpty() ? path : line + ", " + path, problem, remedy);
   }
 
   private JsonPlace step(String name, JsonNode value) {
-    return new JsonPlace(file, path.isEmpty() ? name : path + "." + name, value);
+    return new JsonPlace(file, path.isEmpty() ? name : path + "." + name, value, lines);
   }
 
   Optional<JsonPlace> find(String name) {
@@ -58,9 +67,13 @@ record JsonPlace(String file, String path, JsonNode node) {
     if (!node.isArray()) {
       throw bad("found " + shown() + " where a list [ ] belongs", remedy);
     }
+    if (node.size() > MOST_ITEMS) {
+      throw bad(
+          "the list has " + node.size() + " entries", "keep it to " + MOST_ITEMS + " at most");
+    }
     List<JsonPlace> items = new ArrayList<>();
     for (int i = 0; i < node.size(); i++) {
-      items.add(new JsonPlace(file, path + "[" + i + "]", node.get(i)));
+      items.add(new JsonPlace(file, path + "[" + i + "]", node.get(i), lines));
     }
     return items;
   }
@@ -69,12 +82,15 @@ record JsonPlace(String file, String path, JsonNode node) {
     if (!node.isTextual() || node.textValue().isBlank()) {
       throw bad("found " + shown() + " where a text belongs", remedy);
     }
-    return node.textValue().strip();
+    return UNSEEN.matcher(node.textValue()).replaceAll(" ").strip();
   }
 
   double number(String remedy) {
-    if (!node.isNumber() || !Double.isFinite(node.doubleValue())) {
+    if (!node.isNumber()) {
       throw bad("found " + shown() + " where a number belongs", remedy);
+    }
+    if (!Double.isFinite(node.doubleValue())) {
+      throw bad("the number is too large to be meant", remedy);
     }
     return node.doubleValue();
   }
@@ -98,7 +114,11 @@ record JsonPlace(String file, String path, JsonNode node) {
 
   /** The value as it stands in the file, shortened. */
   String shown() {
-    String text = node.toString();
+    double value = node.isNumber() ? node.doubleValue() : Double.NaN;
+    String text =
+        Math.abs(value) >= 1e-6 && Math.abs(value) < 1e16
+            ? BigDecimal.valueOf(value).stripTrailingZeros().toPlainString()
+            : node.toString();
     return text.length() > 40 ? text.substring(0, 37) + "..." : text;
   }
 }

@@ -3,12 +3,9 @@ package holdcurve.file;
 import holdcurve.check.InputException;
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Part;
+import holdcurve.log.SheetTable;
 import holdcurve.whatif.PriceList;
 import holdcurve.whatif.RepairOffer;
-import java.io.IOException;
-import java.io.Reader;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,8 +14,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVRecord;
 
 /**
  * Reads a list of repairs with prices: JSON of format {@value PriceList#FORMAT}, or CSV with the
@@ -29,8 +24,15 @@ public final class PriceListReader {
       Set.of("format", "notes", "currency", "per_hour", "repairs");
   private static final Set<String> REPAIR_ENTRIES =
       Set.of("name", "part", "cures", "price", "minutes", "notes");
-  private static final List<String> COLUMNS = List.of("name", "part", "cures", "price", "minutes");
-  private static final Pattern PRICE = Pattern.compile("(\\D*?)\\s*(\\d+(?:[.,]\\d+)?)\\s*(\\D*)");
+  private static final Set<String> SETTINGS =
+      Set.of("format", "title", "notes", "currency", "per_hour");
+  private static final Set<String> COLUMNS =
+      Set.of("name", "part", "cures", "price", "minutes", "notes");
+  private static final Pattern PRICE =
+      Pattern.compile("([^\\d.,+−-]{0,12})(\\d{1,12}(?:[.,]\\d{1,12})?)([^\\d.,+−-]{0,12})");
+
+  /** Every set of repairs is weighed, and their number doubles with each. */
+  private static final int MOST_OFFERS = 12;
 
   private static final double MOST = 1e6;
   private static final double MOST_MINUTES = 6000;
@@ -55,6 +57,13 @@ public final class PriceListReader {
     PriceListReader reader = new PriceListReader(file, circuit, faults);
     boolean csv = file.toString().toLowerCase(Locale.ROOT).endsWith(".csv");
     PriceList list = csv ? reader.csv() : reader.json();
+    if (list.offers().size() > MOST_OFFERS) {
+      throw InputException.at(
+          file.toString(),
+          "",
+          "there are " + list.offers().size() + " repairs on the list",
+          "keep those that come into question, at most " + MOST_OFFERS);
+    }
     if (list.offers().isEmpty()) {
       throw InputException.at(
           file.toString(), "", "there is no repair on the list", "add one with its price");
@@ -87,16 +96,23 @@ public final class PriceListReader {
             list ->
                 list.items("list fault ids")
                     .forEach(p -> cures.add(checked(p.path(), p.text("write a fault id")))));
-    if (part.isEmpty() && cures.isEmpty()) {
-      throw place.bad(
-          "the repair cures nothing", "name the part that is replaced, or the faults it cures");
-    }
+    requireCure(place.path(), part, cures);
     return new RepairOffer(
         place.get("name", "give the repair a name").text("write a name"),
         part,
         cures,
         place.get("price", "state its price").number(0, MOST, ""),
         place.find("minutes").map(p -> p.number(0, MOST_MINUTES, " min")).orElse(0.0));
+  }
+
+  private void requireCure(String place, Optional<String> part, List<String> cures) {
+    if (part.isEmpty() && cures.isEmpty()) {
+      throw InputException.at(
+          file.toString(),
+          place,
+          "the repair cures nothing",
+          "name the part that is replaced, or the faults it cures");
+    }
   }
 
   private void checkPart(String place, String id) {
@@ -122,77 +138,67 @@ public final class PriceListReader {
   }
 
   private PriceList csv() {
-    CSVFormat format =
-        CSVFormat.DEFAULT
-            .builder()
-            .setHeader()
-            .setSkipHeaderRecord(true)
-            .setTrim(true)
-            .setCommentMarker('#')
-            .setIgnoreEmptyLines(true)
-            .build();
-    try (Reader text = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
-      var parser = format.parse(text);
-      if (!Set.copyOf(parser.getHeaderNames()).containsAll(Set.of("name", "price"))) {
-        throw InputException.at(
-            file.toString(),
-            "line 1",
-            "found the columns " + Words.list(parser.getHeaderNames()),
-            "name them " + String.join(",", COLUMNS));
-      }
-      List<RepairOffer> offers = new ArrayList<>();
-      for (CSVRecord row : parser) {
-        offers.add(offer(row, "line " + parser.getCurrentLineNumber()));
-      }
-      return new PriceList(currency, 0, offers);
-    } catch (IOException e) {
-      throw InputException.because(
-          file.toString(), "", "the file can't be read", "check its name and permissions", e);
+    SheetTable table = SheetTable.read(file, "price");
+    SheetFields top = SheetFields.of(file.toString(), "", table.settings());
+    top.allow(SETTINGS);
+    TableFormat.require(top, "holdcurve-prices", 1);
+    top.find("currency").ifPresent(p -> currency = p.text("write a sign or a name"));
+    List<RepairOffer> offers = new ArrayList<>();
+    for (SheetTable.Row row : table.rows()) {
+      SheetFields fields = SheetFields.of(file.toString(), "line " + row.line(), row.cells());
+      fields.allow(COLUMNS);
+      offers.add(offer(fields, row.cells().get("price")));
     }
+    return new PriceList(currency, top.number("per_hour", 0, MOST, "", 0), offers);
   }
 
-  private RepairOffer offer(CSVRecord row, String place) {
-    Optional<String> part = cell(row, "part");
-    part.ifPresent(id -> checkPart(place, id));
+  private RepairOffer offer(SheetFields row, SheetTable.Cell written) {
+    Optional<String> part = word(row, "part");
+    part.ifPresent(id -> checkPart(row.get("part", "").path(), id));
     List<String> cures = new ArrayList<>();
-    cell(row, "cures")
-        .ifPresent(all -> List.of(all.split("[;| ]+")).forEach(f -> cures.add(checked(place, f))));
-    if (part.isEmpty() && cures.isEmpty()) {
-      throw InputException.at(
-          file.toString(),
-          place,
-          "the repair cures nothing",
-          "name the part that is replaced, or the faults it cures");
-    }
+    word(row, "cures")
+        .ifPresent(
+            all ->
+                List.of(all.split("[;| ]+"))
+                    .forEach(f -> cures.add(checked(row.get("cures", "").path(), f))));
+    requireCure(row.place(), part, cures);
+    JsonPlace price = row.get("price", "state its price");
     return new RepairOffer(
-        cell(row, "name").orElse(part.orElse("repair")),
+        word(row, "name").orElse(part.orElse("repair")),
         part,
         cures,
-        number(row, "price", place, MOST),
-        cell(row, "minutes").isEmpty() ? 0 : number(row, "minutes", place, MOST_MINUTES));
+        price(price, written.text()),
+        row.number("minutes", 0, MOST_MINUTES, " min", 0));
   }
 
-  private static Optional<String> cell(CSVRecord row, String column) {
-    return row.isSet(column) && !row.get(column).isBlank()
-        ? Optional.of(row.get(column))
-        : Optional.empty();
+  private static Optional<String> word(SheetFields row, String column) {
+    return row.find(column).map(p -> row.word(column, "write a text"));
   }
 
-  private double number(CSVRecord row, String column, String place, double most) {
-    String text = cell(row, column).orElse("");
+  /** A price with or without its currency. */
+  private double price(JsonPlace place, String text) {
     Matcher matcher = PRICE.matcher(text);
-    if (matcher.matches()) {
-      String sign = (matcher.group(1) + matcher.group(3)).strip();
-      currency = column.equals("price") && !sign.isEmpty() ? sign : currency;
-      double value = Double.parseDouble(matcher.group(2).replace(',', '.'));
-      if (value <= most) {
-        return value;
-      }
+    String remedy = "write it as 12.50, with or without its currency, 0 to 1000000";
+    if (!matcher.matches()) {
+      throw place.bad("'" + text + "' is no price", remedy);
     }
-    throw InputException.at(
-        file.toString(),
-        place,
-        "'" + text + "' is no " + column,
-        "give a number from 0 to " + Words.number(most));
+    if (matcher.group(2).matches("\\d+[.,]\\d{3,}")) {
+      throw place.bad("'" + text + "' can be read in two ways", "write it as 1250 or 1.25");
+    }
+    setCurrency(place, (matcher.group(1) + matcher.group(3)).strip());
+    double value = Double.parseDouble(matcher.group(2).replace(',', '.'));
+    if (value > MOST) {
+      throw place.bad("'" + text + "' is out of range", remedy);
+    }
+    return value;
+  }
+
+  private void setCurrency(JsonPlace place, String sign) {
+    if (!sign.isEmpty() && !currency.isEmpty() && !sign.equals(currency)) {
+      throw place.bad(
+          "the price is in '" + sign + "', another one in '" + currency + "'",
+          "give all prices in one currency");
+    }
+    currency = sign.isEmpty() ? currency : sign;
   }
 }

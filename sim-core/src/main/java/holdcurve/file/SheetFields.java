@@ -7,6 +7,7 @@ import holdcurve.check.InputException;
 import holdcurve.log.SheetTable;
 import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -29,12 +30,14 @@ record SheetFields(String file, String place, Map<String, JsonPlace> fields) {
         .node()
         .fieldNames()
         .forEachRemaining(
-            name ->
-                object
-                    .find(name)
-                    .ifPresent(
-                        value -> fields.put(name.toLowerCase(java.util.Locale.ROOT), value)));
+            name -> object.find(name).ifPresent(value -> addOnce(fields, name, value)));
     return new SheetFields(object.file(), object.path(), fields);
+  }
+
+  private static void addOnce(Map<String, JsonPlace> fields, String name, JsonPlace value) {
+    if (fields.put(name.toLowerCase(Locale.ROOT), value) != null) {
+      throw value.bad("'" + name + "' stands there a second time", "keep one of the two");
+    }
   }
 
   static SheetFields of(String file, String place, Map<String, SheetTable.Cell> cells) {
@@ -46,12 +49,15 @@ record SheetFields(String file, String place, Map<String, JsonPlace> fields) {
   private static JsonPlace place(String file, SheetTable.Cell cell) {
     OptionalDouble number = cell.number();
     if (number.isEmpty()) {
-      return new JsonPlace(file, cell.place(), TextNode.valueOf(cell.text()));
+      return new JsonPlace(file, cell.place(), TextNode.valueOf(cell.text()), JsonLines.NONE);
     }
     double value = number.getAsDouble();
     boolean whole = value == Math.rint(value) && Math.abs(value) < 1e6;
     return new JsonPlace(
-        file, cell.place(), whole ? IntNode.valueOf((int) value) : DoubleNode.valueOf(value));
+        file,
+        cell.place(),
+        whole ? IntNode.valueOf((int) value) : DoubleNode.valueOf(value),
+        JsonLines.NONE);
   }
 
   Optional<JsonPlace> find(String name) {

@@ -1,5 +1,7 @@
 package holdcurve.file;
 
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 
 /** Files that a file names, relative to its own folder. */
@@ -12,7 +14,7 @@ final class Siblings {
    */
   static Path of(Path file, JsonPlace place, String remedy) {
     String name = place.text(remedy);
-    Path named = Path.of(name);
+    Path named = named(name, place);
     if (named.isAbsolute()) {
       throw place.bad("'" + name + "' is an absolute path", "write it relative to this file");
     }
@@ -25,6 +27,19 @@ final class Siblings {
           "keep the file beside it or in a folder beside it");
     }
     Path given = file.getParent();
-    return given == null ? named : given.resolve(named).normalize();
+    Path found = given == null ? named : given.resolve(named).normalize();
+    if (!Files.exists(found)) {
+      throw place.bad("there is no file '" + name + "'", "check the name and the folder");
+    }
+    return found;
+  }
+
+  private static Path named(String name, JsonPlace place) {
+    try {
+      return Path.of(name);
+    } catch (InvalidPathException e) {
+      throw place.bad(
+          "'" + name + "' can't be the name of a file", "use letters, figures, '-' and '.'");
+    }
   }
 }

@@ -12,11 +12,7 @@ final class TableFormat {
             place -> {
               String known = kind + "/" + version;
               String format = place.text("write " + known);
-              if (format.matches(kind + "/[0-9]{1,6}") && !format.equals(known)) {
-                throw place.bad(
-                    "this file is of the newer format " + format,
-                    "open it with a newer Holdcurve; this one understands up to " + known);
-              }
+              JsonFiles.requireOlder(place, format, kind, version);
               if (!format.equals(known)) {
                 throw place.bad("'" + format + "' is another format", "write " + known);
               }

@@ -11,6 +11,8 @@ import java.util.Optional;
  * @param rows what the lines below them held
  */
 record ColumnSummary(Layout layout, RowReader rows) {
+  private static final int NAMED = 8;
+
   List<String> sentences() {
     List<String> said = new ArrayList<>();
     said.add(columns());
@@ -68,9 +70,7 @@ record ColumnSummary(Layout layout, RowReader rows) {
     if (!rows.values.unitsInCells.isEmpty()) {
       said.add("Units stand beside values: " + String.join(", ", rows.values.unitsInCells) + ".");
     }
-    for (String heading : layout.unused()) {
-      said.add("Column '" + PassedOver.shortened(heading) + "' was not used.");
-    }
+    addUnused(said);
     if (rows.values.bothMarks) {
       said.add("Decimal points and decimal commas both occur; both were read.");
     }
@@ -82,6 +82,15 @@ record ColumnSummary(Layout layout, RowReader rows) {
     }
     if (rows.values.lostTemperatures > 0) {
       said.add(lostTemperatures());
+    }
+  }
+
+  private void addUnused(List<String> said) {
+    for (String heading : layout.unused().subList(0, Math.min(NAMED, layout.unused().size()))) {
+      said.add("Column '" + PassedOver.shortened(heading) + "' was not used.");
+    }
+    if (layout.unused().size() > NAMED) {
+      said.add("Nor were " + (layout.unused().size() - NAMED) + " more columns.");
     }
   }
 

@@ -38,7 +38,7 @@ public final class GaugeLogReader {
     this.fewest = fewest;
   }
 
-  /** Reads a file of at most 64 MB. */
+  /** Reads a file of at most 32 MB. */
   public static LogImport read(Path file) {
     return new GaugeLogReader(LogText.of(file)).read();
   }
@@ -69,6 +69,7 @@ public final class GaugeLogReader {
   /** Long, because it is the order of the work: one step a line. */
   private LogImport read() {
     new LogVersion(source).require();
+    requireTable();
     Layout layout = new LayoutFinder(source).find();
     RowReader reader = readRows(layout);
     requireMostlyReadings(reader);
@@ -78,7 +79,7 @@ public final class GaugeLogReader {
     PumpStop stop = PumpStop.find(reader.events);
     GaugeLog log = log(rows, reader.events, stop);
     requireClock(rows, stop);
-    requireHold(log);
+    requireHold(log, stop);
     passedOver.addAll(reader.passedOver);
     List<String> said = new ArrayList<>();
     if (!source.encoding().isEmpty()) {
@@ -87,8 +88,22 @@ public final class GaugeLogReader {
     said.addAll(new ColumnSummary(layout, reader).sentences());
     said.add(stop.sentence());
     said.addAll(order.said());
+    new CutEnd(source, layout, reader.rows).sentence().ifPresent(said::add);
     said.addAll(new LogSummary(log, passedOver).sentences());
     return new LogImport(log, said, passedOver, layout.headings().size());
+  }
+
+  private void requireTable() {
+    String begins = source.text().stripLeading();
+    if (begins.startsWith("{") || begins.startsWith("<")) {
+      throw InputException.at(
+          source.name(),
+          "line 1",
+          "the file begins with '"
+              + PassedOver.shortened(begins.lines().findFirst().orElse(""))
+              + "'",
+          "name a log: a table with a time and a pressure in each line");
+    }
   }
 
   private RowReader readRows(Layout layout) {
@@ -153,16 +168,25 @@ public final class GaugeLogReader {
     }
   }
 
-  private void requireHold(GaugeLog log) {
+  private void requireHold(GaugeLog log, PumpStop stop) {
     int usable = log.hold().size();
+    if (fewest > 0 && usable >= fewest && log.holdSpan() == 0) {
+      throw InputException.at(
+          source.name(),
+          "",
+          "all " + usable + " readings of the hold stand at one time",
+          "write the time of each reading");
+    }
     if (usable < fewest) {
+      String where = stop.at().map(event -> " in line " + event.line()).orElse("");
       throw InputException.at(
           source.name(),
           "",
           (usable == 0 ? "no" : "only " + usable)
               + " usable reading"
               + (usable == 1 ? "" : "s")
-              + " at or after the pump stop",
+              + " at or after the pump stop"
+              + where,
           "a hold needs at least " + fewest);
     }
   }

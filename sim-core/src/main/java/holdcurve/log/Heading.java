@@ -25,6 +25,9 @@ record Heading(Role role, String unit, String text) {
     OTHER
   }
 
+  /** No heading is longer [characters]. */
+  private static final int LONGEST = 200;
+
   private static final Pattern BRACKETED = Pattern.compile("(.*?)\\s*[\\[(]([^\\[(]*)[\\])]");
   private static final Pattern ENDING =
       Pattern.compile("(.*?)(?:[\\s_/,]+in)?[\\s_/,]+(\\w+/\\w*2|\\w+/cm²|[^\\s_/,]+)");
@@ -52,6 +55,9 @@ record Heading(Role role, String unit, String text) {
       Set.of("time", "t", "elapsed", "clock", "stopwatch", "timestamp", "zeit", "tiempo", "tempo");
 
   static Heading of(String text) {
+    if (text.length() > LONGEST) {
+      return new Heading(Role.OTHER, "", text);
+    }
     String plain = GAUGE_OR_ABSOLUTE.matcher(text.strip()).replaceAll("$1$2");
     Matcher bracketed = BRACKETED.matcher(plain);
     if (bracketed.matches() && !bracketed.group(2).isBlank()) {

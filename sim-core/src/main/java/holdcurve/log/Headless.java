@@ -19,7 +19,15 @@ record Headless(Separator separator, List<List<String>> rows) {
     while (mostlyNumbers(first + numbers)) {
       numbers++;
     }
-    if (numbers < 2 || numbers > MOST) {
+    if (numbers < 2) {
+      throw InputException.at(
+          source.name(),
+          "",
+          "the lines don't begin with a time and a pressure",
+          "write them in the first two columns, or name the columns in a heading line such as"
+              + " time_s,pressure_bar");
+    }
+    if (numbers > MOST) {
       throw InputException.at(
           source.name(),
           "",

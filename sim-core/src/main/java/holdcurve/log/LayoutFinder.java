@@ -5,14 +5,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** Finds separator, decimal mark and columns from the first lines of a log. */
 final class LayoutFinder {
   private static final int LOOKED_AT = 400;
-  private static final Pattern BROKEN =
-      Pattern.compile("[-+0-9.,;|: \\t]*[0-9,;|][-+0-9.,;|: \\t]*");
+  private static final int LOOKED_AT_LENGTH = 100_000;
+  private static final String FIGURES = "0123456789,;|";
+  private static final String AMONG_FIGURES = FIGURES + "-+.: \t";
   private static final String EXAMPLE = "start with a heading line such as time_s,pressure_bar";
 
   private record Line(int number, String text) {}
@@ -30,7 +30,9 @@ final class LayoutFinder {
   LayoutFinder(LogText source) {
     this.source = source;
     LineCursor cursor = source.lines();
-    while (lines.size() < LOOKED_AT && cursor.next()) {
+    int length = 0;
+    while (lines.size() < LOOKED_AT && length < LOOKED_AT_LENGTH && cursor.next()) {
+      length += cursor.line().length();
       if (cursor.holdsData()) {
         lines.add(new Line(cursor.number(), cursor.line()));
       } else if (comments.size() < LOOKED_AT) {
@@ -84,11 +86,16 @@ final class LayoutFinder {
     for (String cell : cells) {
       if (isNumber(cell)) {
         numbers++;
-      } else if (BROKEN.matcher(cell).matches()) {
+      } else if (isBroken(cell)) {
         return false;
       }
     }
     return numbers >= 2;
+  }
+
+  private static boolean isBroken(String cell) {
+    return cell.chars().allMatch(c -> AMONG_FIGURES.indexOf(c) >= 0)
+        && cell.chars().anyMatch(c -> FIGURES.indexOf(c) >= 0);
   }
 
   static boolean isNumber(String cell) {

@@ -6,7 +6,7 @@ import holdcurve.check.InputException;
  * Walks through the lines of a text, whatever ends them (LF, CR LF or CR), and keeps the limits.
  */
 final class LineCursor {
-  static final int MAX_LINES = 2_000_000;
+  static final int MAX_LINES = 1_000_000;
   static final int MAX_LENGTH = 10_000;
 
   private static final String EMPTY = ";,|\"\u00a0";
@@ -48,7 +48,7 @@ final class LineCursor {
     }
     if (number > MAX_LINES) {
       throw InputException.at(
-          source.name(), "", "there are more than 2 000 000 lines", "thin out the readings");
+          source.name(), "", "there are more than 1 000 000 lines", "thin out the readings");
     }
   }
 

@@ -21,7 +21,10 @@ public record LogEvent(Kind kind, String text) {
     NOTE
   }
 
-  private static final Pattern BLANKS = Pattern.compile("[\\s\\p{Cntrl}\\u00a0\\ufeff]+");
+  /** A person says what happened in so many characters; the rest of a longer text is a note. */
+  private static final int LISTENED = 200;
+
+  private static final Pattern BLANKS = Pattern.compile("[\\s\\p{Cc}\\u00a0\\ufeff]+");
   private static final Pattern PUMP_STOP =
       Pattern.compile("(stop|off|stopped)|.*\\bpump\\b.*\\b(stop|stops|stopped|off)\\b.*");
   private static final Pattern PUMP_STOP_JOINED = Pattern.compile("pump[ _-]?(stop|off)");
@@ -39,7 +42,7 @@ public record LogEvent(Kind kind, String text) {
   /** Reads the meaning from the words: {@code "pump off"} is a {@link Kind#PUMP_STOP}. */
   public static LogEvent of(String text) {
     String words = tidy(text).toLowerCase(Locale.ROOT);
-    return new LogEvent(kindOf(words), text);
+    return new LogEvent(kindOf(words.substring(0, Math.min(LISTENED, words.length()))), text);
   }
 
   /** Like {@link #of}; empty where the text has no words. */

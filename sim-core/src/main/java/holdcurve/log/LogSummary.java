@@ -25,6 +25,9 @@ record LogSummary(GaugeLog log, List<PassedOver> passedOver) {
 
   private String remaining() {
     List<Reading> hold = log.hold();
+    if (hold.isEmpty()) {
+      return "No readings of the hold yet; " + log.readings().size() + " before the pump stop.";
+    }
     int before = log.readings().size() - hold.size();
     return hold.size()
         + " readings of the hold over "

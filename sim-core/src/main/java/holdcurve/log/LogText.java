@@ -1,10 +1,9 @@
 package holdcurve.log;
 
 import holdcurve.check.InputException;
+import holdcurve.text.TextFile;
 import java.io.IOException;
 import java.io.Reader;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 
 /**
@@ -16,27 +15,17 @@ import java.nio.file.Path;
  */
 record LogText(String name, String text, String encoding) {
   /** Largest file that is read [bytes], and longest text [characters]. */
-  static final int MAX_SIZE = 64 * 1024 * 1024;
+  static final int MAX_SIZE = 32 * 1024 * 1024;
 
+  private static final String REMEDY = "save the readings as CSV or plain text";
   private static final String SMALLER = "cut it to the hold itself or thin out the readings";
 
   static LogText of(Path file) {
-    String name = file.toString();
-    if (Files.isDirectory(file)) {
-      throw InputException.at(name, "", "this is a folder", "name a log file");
-    }
-    try {
-      if (Files.size(file) > MAX_SIZE) {
-        throw InputException.at(name, "", "the file is larger than 64 MB", SMALLER);
-      }
-      return LogDecoder.decode(name, Files.readAllBytes(file));
-    } catch (NoSuchFileException e) {
-      throw InputException.because(
-          name, "", "there is no such file", "check the name and the folder", e);
-    } catch (IOException e) {
-      throw InputException.because(
-          name, "", "the file can't be read (" + e.getMessage() + ")", "check its permissions", e);
-    }
+    return of(TextFile.read(file, MAX_SIZE >> 20, SMALLER, REMEDY));
+  }
+
+  static LogText of(TextFile file) {
+    return of(file.name(), file.text(), file.encoding());
   }
 
   static LogText of(String name, Reader reader) throws IOException {
@@ -44,7 +33,7 @@ record LogText(String name, String text, String encoding) {
     char[] piece = new char[1 << 16];
     for (int n = reader.read(piece); n >= 0; n = reader.read(piece)) {
       if (text.length() + n > MAX_SIZE) {
-        throw InputException.at(name, "", "the text is longer than 64 MB", SMALLER);
+        throw InputException.at(name, "", "the text is longer than 32 MB", SMALLER);
       }
       text.append(piece, 0, n);
     }
@@ -57,7 +46,7 @@ record LogText(String name, String text, String encoding) {
 
   static LogText of(String name, String text, String encoding) {
     if (text.indexOf('\0') >= 0) {
-      throw InputException.at(name, "", "this is not a text file", LogDecoder.REMEDY);
+      throw InputException.at(name, "", "this is not a text file", REMEDY);
     }
     return new LogText(name, text.startsWith("\ufeff") ? text.substring(1) : text, encoding);
   }

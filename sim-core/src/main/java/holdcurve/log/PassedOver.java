@@ -20,7 +20,7 @@ public record PassedOver(int line, String reason, String text) {
   }
 
   static String shortened(String text) {
-    String plain = text.replaceAll("\\p{Cntrl}", " ").strip();
+    String plain = text.replaceAll("[\\p{Cc}\\p{Cf}]", " ").replaceAll(" {3,}", "  ").strip();
     return plain.length() <= SHOWN ? plain : plain.substring(0, SHOWN) + "…";
   }
 }

@@ -19,6 +19,9 @@ record Quantity(double value, char mark, boolean threeDecimals, String unit, boo
   /** Above this a number can't be meant, whatever its unit: 1e10 seconds are 300 years. */
   static final double HUGE = 1e10;
 
+  /** No number and unit is longer [characters]. */
+  private static final int LONGEST = 400;
+
   private static final Pattern SHAPE =
       Pattern.compile(
           "(~|ca\\.?)?\\s*"
@@ -50,6 +53,9 @@ record Quantity(double value, char mark, boolean threeDecimals, String unit, boo
   }
 
   private static Optional<Quantity> parseAny(String cell) {
+    if (cell.length() > LONGEST) {
+      return Optional.empty();
+    }
     Matcher m = SHAPE.matcher(cell.replace('−', '-'));
     if (!m.matches()) {
       return Optional.empty();

@@ -1,6 +1,7 @@
 package holdcurve.log;
 
 import holdcurve.check.InputException;
+import holdcurve.text.TextFile;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -35,6 +36,8 @@ public record SheetTable(
   private static final Pattern SETTING =
       Pattern.compile("#*\\s*([\\p{L}][\\p{L}\\p{N}_ ()/%°]*?)\\s*[:=]\\s*(.*)");
   private static final int MOST_ROWS = 2000;
+  private static final int MOST_MEGABYTES = 8;
+  private static final int LONGEST_SETTING = 1000;
 
   /**
    * What stands at one place.
@@ -72,7 +75,9 @@ public record SheetTable(
    * @throws InputException if there is no such table in it, or a row doesn't fit the headings
    */
   public static SheetTable read(Path file, String key) {
-    return read(LogText.of(file), key);
+    String smaller = "keep one set of injectors or one list in a file";
+    TextFile text = TextFile.read(file, MOST_MEGABYTES, smaller, "save the sheet as CSV");
+    return read(LogText.of(text), key);
   }
 
   /**
@@ -94,13 +99,15 @@ public record SheetTable(
       if (separator.isPresent()) {
         return below(source, cursor, separator.get(), settings);
       }
-      addSetting(source, cursor, settings);
+      addSetting(source, cursor, key, settings);
     }
     throw InputException.at(
         source.name(),
         "",
-        "no line of headings names the column '" + key + "'",
-        "begin the table with a line such as " + key + ",...");
+        source.text().isBlank()
+            ? "there is nothing in it"
+            : "no line of headings names the column '" + key + "'",
+        "begin the table with a line of headings, '" + key + "' among them");
   }
 
   private static Optional<Separator> separator(String line, String key) {
@@ -115,9 +122,17 @@ public record SheetTable(
     return Optional.empty();
   }
 
-  private static void addSetting(LogText source, LineCursor cursor, Map<String, Cell> settings) {
+  private static void addSetting(
+      LogText source, LineCursor cursor, String key, Map<String, Cell> settings) {
     String line = cursor.line().strip();
     boolean comment = line.startsWith("#");
+    if (line.length() > LONGEST_SETTING) {
+      throw InputException.at(
+          source.name(),
+          "line " + cursor.number(),
+          "'" + PassedOver.shortened(line) + "' is too long for a setting",
+          "keep it below " + LONGEST_SETTING + " characters");
+    }
     Matcher m = SETTING.matcher(trimmed(line));
     String name = m.matches() ? m.group(1) : "";
     String text = m.matches() ? m.group(2) : "";
@@ -143,7 +158,7 @@ public record SheetTable(
           source.name(),
           "line " + cursor.number(),
           "'" + PassedOver.shortened(line) + "' is neither a setting nor a line of headings",
-          "write settings as name: value, and comments behind '#'");
+          "begin with headings, '" + key + "' among them; settings above are name: value");
     }
   }
 
@@ -159,18 +174,18 @@ public record SheetTable(
     boolean comma = false;
     while (cursor.next()) {
       if (cursor.holdsData()) {
-        Row row = row(source, cursor.number(), separator.split(cursor.line()), headings);
+        Row row = row(source, cursor.number(), cells(source, cursor, separator), headings);
         rows.add(row);
         comma |= row.cells.values().stream().anyMatch(SheetTable::hasDecimalComma);
         if (rows.size() > MOST_ROWS) {
           throw InputException.at(
-              source.name(), "", "there are more than 2000 rows", "give one row an injector");
+              source.name(), "", "there are more than 2000 rows", "keep it to 2000");
         }
       }
     }
     if (rows.isEmpty()) {
       throw InputException.at(
-          source.name(), "", "there are headings but no rows", "add a row for each injector");
+          source.name(), "", "there are headings but no rows", "add rows below them");
     }
     List<String> understood = new ArrayList<>();
     if (!source.encoding().isEmpty()) {
@@ -205,6 +220,17 @@ public record SheetTable(
       headings.add(plain);
     }
     return List.copyOf(headings);
+  }
+
+  private static List<String> cells(LogText source, LineCursor cursor, Separator separator) {
+    if (cursor.line().chars().filter(c -> c == '"').count() % 2 != 0) {
+      throw InputException.at(
+          source.name(),
+          "line " + cursor.number(),
+          "a quotation mark is left open in '" + PassedOver.shortened(cursor.line()) + "'",
+          "close it, and write every row in one line");
+    }
+    return separator.split(cursor.line());
   }
 
   private static Row row(LogText source, int line, List<String> cells, List<String> headings) {

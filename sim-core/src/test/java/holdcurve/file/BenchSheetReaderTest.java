@@ -116,7 +116,7 @@ class BenchSheetReaderTest {
   void aTableWithoutInjectorsIsRefused() {
     assertEquals(
         "sheet.csv: no line of headings names the column 'injector'; begin the table with a line"
-            + " such as injector,....",
+            + " of headings, 'injector' among them.",
         refusal("# pressure_bar: 3\n"));
     assertTrue(refusal("pressure_bar: 3\ninjector,static_mL_min\n").contains("no rows"));
     assertTrue(refusal("What is this\n").contains("neither a setting nor"));

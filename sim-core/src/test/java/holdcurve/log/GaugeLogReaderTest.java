@@ -56,7 +56,7 @@ class GaugeLogReaderTest {
   void refusesTooManyLines() {
     String text = "\n".repeat(LineCursor.MAX_LINES + 1);
     assertEquals(
-        "typed: there are more than 2 000 000 lines; thin out the readings.", refusal(text));
+        "typed: there are more than 1 000 000 lines; thin out the readings.", refusal(text));
   }
 
   @Test
@@ -67,10 +67,10 @@ class GaugeLogReaderTest {
     }
     assertEquals(
         large
-            + ": the file is larger than 64 MB; cut it to the hold itself or thin out the"
+            + ": the file is larger than 32 MB; cut it to the hold itself or thin out the"
             + " readings.",
         refusal(large));
-    assertEquals(folder + ": this is a folder; name a log file.", refusal(folder));
+    assertEquals(folder + ": this is a folder; name a file inside it.", refusal(folder));
     Path missing = folder.resolve("missing.csv");
     assertEquals(
         missing + ": there is no such file; check the name and the folder.", refusal(missing));

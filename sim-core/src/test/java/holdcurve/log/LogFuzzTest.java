@@ -3,6 +3,7 @@ package holdcurve.log;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import holdcurve.check.InputException;
+import holdcurve.text.TextFile;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -62,8 +63,7 @@ class LogFuzzTest {
       bytes[Math.floorMod(noise[i] * 31 + i * 7, bytes.length)] = noise[i];
     }
     try {
-      LogText text = LogDecoder.decode("damaged", bytes);
-      isReadWithEveryLine(text.text());
+      isReadWithEveryLine(TextFile.of("damaged", bytes, "save it as text").text());
     } catch (InputException refused) {
       assertEquals("damaged", refused.source());
     }

@@ -1,4 +1,4 @@
-package holdcurve.log;
+package holdcurve.text;
 
 import holdcurve.check.InputException;
 import java.nio.ByteBuffer;
@@ -12,29 +12,38 @@ import java.util.Optional;
  * zero bytes in every second place mean UTF-16; bytes that are not UTF-8 are taken as Windows-1252,
  * in which every byte means something.
  */
-final class LogDecoder {
-  static final String REMEDY = "save the readings as CSV or plain text";
-
+final class TextDecoder {
   private static final Charset WINDOWS = Charset.forName("windows-1252");
   private static final int LOOKED_AT = 4096;
 
-  private LogDecoder() {}
+  private TextDecoder() {}
 
-  static LogText decode(String name, byte[] bytes) {
+  /**
+   * @param remedy what would be right, where these bytes are no text
+   */
+  static TextFile decode(String name, byte[] bytes, String remedy) {
     foreignKind(bytes)
         .ifPresent(
             kind -> {
-              throw InputException.at(name, "", "this is " + kind + ", not a text log", REMEDY);
+              throw InputException.at(name, "", "this is " + kind + ", not a text file", remedy);
             });
+    TextFile text = text(name, bytes);
+    if (text.text().indexOf('\0') >= 0) {
+      throw InputException.at(name, "", "this is not a text file", remedy);
+    }
+    return text;
+  }
+
+  private static TextFile text(String name, byte[] bytes) {
     Optional<Charset> wide = utf16(bytes);
     if (wide.isPresent()) {
-      return LogText.of(name, new String(bytes, wide.get()), "UTF-16");
+      return new TextFile(name, new String(bytes, wide.get()), "UTF-16");
     }
     try {
       String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
-      return LogText.of(name, text, "");
+      return new TextFile(name, text, "");
     } catch (CharacterCodingException e) {
-      return LogText.of(name, new String(bytes, WINDOWS), "Windows-1252");
+      return new TextFile(name, new String(bytes, WINDOWS), "Windows-1252");
     }
   }
 
