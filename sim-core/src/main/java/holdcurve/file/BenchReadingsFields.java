@@ -120,7 +120,8 @@ record BenchReadingsFields(BenchLimits limits, Bench bench, SheetFields conditio
   }
 
   private OptionalDouble staticFlow(SheetFields fields) {
-    List<String> given = STATIC.keySet().stream().filter(fields.fields()::containsKey).sorted().toList();
+    List<String> given =
+        STATIC.keySet().stream().filter(fields.fields()::containsKey).sorted().toList();
     if (given.isEmpty()) {
       return OptionalDouble.empty();
     }

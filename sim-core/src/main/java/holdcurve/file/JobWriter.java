@@ -23,7 +23,10 @@ public final class JobWriter {
   private final Job job;
   private final JobFiles files;
 
-  private JobWriter(Path file, Job job) {
+  private final Disk disk;
+
+  private JobWriter(Path file, Job job, Disk disk) {
+    this.disk = disk;
     this.file = file;
     this.job = job;
     this.files = JobFiles.standing(file);
@@ -34,7 +37,11 @@ public final class JobWriter {
    *     there
    */
   public static void write(Path file, Job job) {
-    new JobWriter(file, job).write();
+    write(file, job, Disk.REAL);
+  }
+
+  static void write(Path file, Job job, Disk disk) {
+    new JobWriter(file, job, disk).write();
   }
 
   private void write() {
@@ -52,7 +59,7 @@ public final class JobWriter {
       job.priors().keySet().stream().sorted().forEach(id -> priors.put(id, job.priors().get(id)));
     }
     UpkeepWriter.put(root, job.upkeep());
-    SafeFile.write(file, JsonFiles.print(root));
+    SafeFile.write(file, JsonFiles.print(root), disk);
   }
 
   private String circuit() {
@@ -100,7 +107,7 @@ public final class JobWriter {
 
   private String add(String wanted, String text) {
     String name = files.free(wanted);
-    SafeFile.write(file.resolveSibling(name), text);
+    SafeFile.write(file.resolveSibling(name), text, disk);
     return name;
   }
 

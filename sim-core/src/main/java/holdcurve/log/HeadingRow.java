@@ -23,10 +23,11 @@ record HeadingRow(LogText source, Separator separator, List<Heading> headings) {
   /** Whether the line names a time and a pressure, and holds no numbers. */
   static boolean isHeading(Separator separator, String line) {
     List<String> cells = separator.splitHeadings(line);
+    if (cells.stream().anyMatch(LayoutFinder::isNumber)) {
+      return false;
+    }
     List<Heading.Role> roles = cells.stream().map(cell -> Heading.of(cell).role()).toList();
-    return cells.stream().noneMatch(LayoutFinder::isNumber)
-        && roles.contains(Heading.Role.TIME)
-        && roles.contains(Heading.Role.PRESSURE);
+    return roles.contains(Heading.Role.TIME) && roles.contains(Heading.Role.PRESSURE);
   }
 
   static InputException missing(LogText source, int line, List<String> cells) {

@@ -30,8 +30,7 @@ import java.util.stream.Stream;
  */
 final class HardFiles {
   static final Path FOLDER =
-      Path.of(System.getProperty("holdcurve.root"), "sim-core/src/test/resources/hard")
-          .normalize();
+      Path.of(System.getProperty("holdcurve.root"), "sim-core/src/test/resources/hard").normalize();
   private static final Path TABLE = FOLDER.resolve("sentences.txt");
 
   /** Faults that the price lists may name. */

@@ -20,6 +20,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 @Timeout(value = 60, unit = TimeUnit.SECONDS, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class HardFilesTest {
   private static final Map<String, String> SENTENCES = HardFiles.sentences();
+  private static final Map<String, MadeFiles.Maker> MADE_FILES = MadeFiles.all();
   private static final String MADE = "made/";
 
   @TempDir private Path folder;
@@ -29,7 +30,7 @@ class HardFilesTest {
   }
 
   private static Iterable<String> made() {
-    return MadeFiles.all().keySet();
+    return MADE_FILES.keySet();
   }
 
   private static String kind(String name) {
@@ -48,14 +49,14 @@ class HardFilesTest {
   void saysThisOfMadeOnes(String name) throws IOException {
     Path file = folder.resolve(name);
     Files.createDirectories(file.getParent());
-    MadeFiles.all().get(name).make(file);
+    MADE_FILES.get(name).make(file);
     assertEquals(SENTENCES.get(MADE + name), HardFiles.outcome(kind(name), file, folder));
   }
 
   @Test
   void everyFileHasItsSentence() {
     Set<String> all = new TreeSet<>(HardFiles.names());
-    MadeFiles.all().keySet().forEach(name -> all.add(MADE + name));
+    MADE_FILES.keySet().forEach(name -> all.add(MADE + name));
     assertEquals(all, SENTENCES.keySet());
     assertTrue(all.size() >= 60, all.size() + " files");
   }
