@@ -8,6 +8,7 @@ import holdcurve.droptest.DropTest;
 import holdcurve.droptest.Firing;
 import holdcurve.droptest.InjectorDrop;
 import holdcurve.infer.Interval;
+import holdcurve.text.SpreadsheetText;
 import java.util.Locale;
 
 /** Writes what a drop-per-pulse test says as JSON, and a test as a table. */
@@ -49,7 +50,7 @@ public final class DropReportWriter {
   /** A test as the table that {@link DropTestReader} reads. */
   public static String table(DropTest test) {
     StringBuilder text = new StringBuilder("# format: " + DropTest.FORMAT + "\n");
-    text.append("# title: ").append(test.title()).append('\n');
+    text.append("# title: ").append(test.title().replaceAll("\\s+", " ")).append('\n');
     text.append("# gauge_resolution_bar: ").append(bar(test.resolution())).append('\n');
     text.append("# pulses: ").append(test.shot().pulses()).append('\n');
     text.append("# pulse_ms: ").append(Words.number(1e3 * test.shot().width())).append('\n');
@@ -66,8 +67,13 @@ public final class DropReportWriter {
   }
 
   private static void row(StringBuilder text, String injector, double before, double after) {
-    text.append(injector).append(',').append(bar(before)).append(',').append(bar(after));
+    text.append(cell(injector)).append(',').append(bar(before)).append(',').append(bar(after));
     text.append('\n');
+  }
+
+  private static String cell(String injector) {
+    String text = SpreadsheetText.harmless(injector);
+    return text.matches("[^\",;\\s#]+") ? text : '"' + text.replace("\"", "\"\"") + '"';
   }
 
   private static String bar(double pascals) {

@@ -7,6 +7,7 @@ import holdcurve.droptest.IdleFall;
 import holdcurve.droptest.Shot;
 import holdcurve.finding.DrawOff;
 import holdcurve.log.SheetTable;
+import holdcurve.text.SpreadsheetText;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -99,7 +100,8 @@ public final class DropTestReader {
   }
 
   private void add(SheetFields row, SheetFields top) {
-    String injector = row.word("injector", "give the injector its number, or idle");
+    String injector =
+        SpreadsheetText.original(row.word("injector", "give the injector its number, or idle"));
     double before = 1e5 * row.get("before_bar", "give the reading before").number(0.1, 10, " bar");
     JsonPlace place = row.get("after_bar", "give the reading after");
     double after = 1e5 * place.number(0, 10, " bar");

@@ -10,6 +10,7 @@ import holdcurve.infer.Ranking;
 import holdcurve.infer.Reason;
 import holdcurve.infer.Reasons;
 import holdcurve.infer.Suspect;
+import holdcurve.text.SpreadsheetText;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Locale;

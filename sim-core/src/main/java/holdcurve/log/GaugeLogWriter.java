@@ -1,5 +1,6 @@
 package holdcurve.log;
 
+import holdcurve.text.SpreadsheetText;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
@@ -96,7 +97,7 @@ public final class GaugeLogWriter {
       cells.add(temperature);
     }
     if (events) {
-      cells.add(event);
+      cells.add(SpreadsheetText.harmless(event));
     }
     return new Line(time, cells);
   }

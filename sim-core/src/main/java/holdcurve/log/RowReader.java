@@ -2,6 +2,7 @@ package holdcurve.log;
 
 import holdcurve.check.InputException;
 import holdcurve.log.CellReader.Unreadable;
+import holdcurve.text.SpreadsheetText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -76,7 +77,7 @@ final class RowReader {
         words.append(' ').append(beyond);
       }
     }
-    return LogEvent.maybe(words.toString());
+    return LogEvent.maybe(SpreadsheetText.original(words.toString()));
   }
 
   private static String cell(List<String> cells, int column) {

@@ -1,10 +1,12 @@
 package holdcurve.ui.practice;
 
+import holdcurve.check.InputException;
 import holdcurve.file.SafeFile;
-import holdcurve.file.SpreadsheetText;
 import holdcurve.practice.Debrief;
 import holdcurve.practice.Exercise;
 import holdcurve.practice.RepairScore;
+import holdcurve.text.SpreadsheetText;
+import holdcurve.text.TextFile;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
@@ -34,6 +36,9 @@ public final class PracticeResults {
           "right",
           "repair_points");
 
+  private static final int MOST_MEGABYTES = 8;
+  private static final String ANOTHER = "name a file of results, or a new one";
+
   private PracticeResults() {}
 
   /**
@@ -60,20 +65,37 @@ public final class PracticeResults {
     }
   }
 
-  private static List<List<String>> before(Path file) throws IOException {
+  private static List<List<String>> before(Path file) {
     List<List<String>> lines = new ArrayList<>();
-    if (Files.exists(file)) {
-      try (CSVParser parser = CSVParser.parse(Files.readString(file), CSVFormat.RFC4180)) {
-        for (CSVRecord record : parser.getRecords()) {
-          List<String> cells = new ArrayList<>(record.toList());
-          while (cells.size() < COLUMNS.size()) {
-            cells.add("");
-          }
-          lines.add(cells);
-        }
-      }
+    if (!Files.exists(file)) {
+      return lines;
     }
+    String text = TextFile.read(file, MOST_MEGABYTES, "begin a new file", ANOTHER).text();
+    try (CSVParser parser = CSVParser.parse(text, CSVFormat.RFC4180)) {
+      for (CSVRecord record : parser.getRecords()) {
+        List<String> cells = new ArrayList<>(record.toList());
+        while (cells.size() < COLUMNS.size()) {
+          cells.add("");
+        }
+        lines.add(cells);
+      }
+    } catch (IOException | UncheckedIOException | IllegalStateException e) {
+      throw InputException.because(
+          file.toString(), "", "the results in it can't be read", ANOTHER, e);
+    }
+    requireResults(file, lines);
     return lines.isEmpty() ? lines : lines.subList(1, lines.size());
+  }
+
+  /** Another table would lose its first line. */
+  private static void requireResults(Path file, List<List<String>> lines) {
+    if (!lines.isEmpty() && !lines.get(0).subList(0, 2).equals(COLUMNS.subList(0, 2))) {
+      throw InputException.at(
+          file.toString(),
+          "line 1",
+          "the columns are not those of results, which begin with mark,exercise",
+          ANOTHER);
+    }
   }
 
   private static List<String> line(

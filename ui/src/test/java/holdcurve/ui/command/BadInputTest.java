@@ -57,7 +57,10 @@ class BadInputTest {
   @Test
   void missingCircuit() throws IOException {
     Files.delete(circuit);
-    says(rank(), "/car.circuit.json: there is no such file; check the name and the folder.");
+    says(
+        rank(),
+        "/car.job.json, line 1, circuit: there is no file 'car.circuit.json'; check the name and"
+            + " the folder.");
   }
 
   @Test
@@ -67,7 +70,7 @@ class BadInputTest {
     assertEquals(2, console.exitCode());
     assertTrue(
         console.err().startsWith(folder + "/car.circuit.json, line 3, column "), console.err());
-    assertTrue(console.err().contains("not valid JSON"), console.err());
+    assertTrue(console.err().contains("found 't' where a name in quotes belongs"), console.err());
     assertEquals(1, console.err().strip().lines().count());
   }
 
@@ -81,8 +84,8 @@ class BadInputTest {
             .err()
             .startsWith(
                 folder
-                    + "/car.circuit.json, parts[7].kind: unknown kind of part \"dampener\"; use one"
-                    + " of tank, pump, check-valve,"),
+                    + "/car.circuit.json, line 14, parts[7].kind: unknown kind of part"
+                    + " \"dampener\"; use one of tank, pump, check-valve,"),
         console.err());
   }
 
@@ -91,7 +94,7 @@ class BadInputTest {
     replaceInCircuit("\"length_m\": 0.8", "\"length_cm\": 80");
     says(
         rank(),
-        "/car.circuit.json, parts[5].length_cm: the unit of 'length' is not understood;"
+        "/car.circuit.json, line 12, parts[5].length_cm: the unit of 'length' is not understood;"
             + " write it in m as 'length_m'.");
   }
 
@@ -100,7 +103,7 @@ class BadInputTest {
     replaceInCircuit("\"length_m\": 0.8", "\"length_m\": 800");
     says(
         rank(),
-        "/car.circuit.json, parts[5].length_m: 800 m is out of range;"
+        "/car.circuit.json, line 12, parts[5].length_m: 800 m is out of range;"
             + " give a number from 0.01 to 20 m.");
   }
 
@@ -127,8 +130,8 @@ class BadInputTest {
     replaceInCircuit("holdcurve-circuit/1", "holdcurve-circuit/2");
     says(
         rank(),
-        "/car.circuit.json, format: this file is of the newer format holdcurve-circuit/2; open it"
-            + " with a newer Holdcurve; this one understands up to holdcurve-circuit/1.");
+        "/car.circuit.json, line 2, format: this file is of the newer format holdcurve-circuit/2;"
+            + " open it with a newer Holdcurve; this one understands up to holdcurve-circuit/1.");
   }
 
   @Test
@@ -137,8 +140,8 @@ class BadInputTest {
     Files.writeString(job, Files.readString(job).replace("log.csv", "../../../log.csv"));
     says(
         rank(),
-        "/car.job.json, tests[0].log: '../../../log.csv' leads out of the folder of this file; keep"
-            + " the file beside it or in a folder beside it.");
+        "/car.job.json, line 2, tests[0].log: '../../../log.csv' leads out of the folder of this"
+            + " file; keep the file beside it or in a folder beside it.");
   }
 
   @Test
@@ -148,8 +151,8 @@ class BadInputTest {
         job, Files.readString(job).replace("\"log\"", "\"clamped\": [\"ring-hoses\"], \"log\""));
     says(
         rank(),
-        "/car.job.json, tests[0].clamped[0]: no hose 'ring-hoses' that can be clamped; in this"
-            + " circuit one can clamp feed-hose and return-hose.");
+        "/car.job.json, line 2, tests[0].clamped[0]: no hose 'ring-hoses' that can be clamped; in"
+            + " this circuit one can clamp feed-hose and return-hose.");
   }
 
   @Test
