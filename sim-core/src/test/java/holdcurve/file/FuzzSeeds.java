@@ -1,5 +1,6 @@
 package holdcurve.file;
 
+import holdcurve.check.InputException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.MalformedInputException;
@@ -57,6 +58,20 @@ final class FuzzSeeds {
 
   List<Seed> of(String kind) {
     return seeds.get(kind);
+  }
+
+  /** Those that are read as they are. */
+  List<Seed> sound(String kind) {
+    return seeds.get(kind).stream().filter(FuzzSeeds::isSound).toList();
+  }
+
+  private static boolean isSound(Seed seed) {
+    try {
+      HardFiles.read(seed.kind, seed.file);
+      return true;
+    } catch (InputException refused) {
+      return false;
+    }
   }
 
   private void add(Path from, Path to) throws IOException {
