@@ -1,15 +1,11 @@
 package holdcurve.infer;
 
 import holdcurve.bench.Clock;
-import holdcurve.evidence.Mode;
-import holdcurve.evidence.ModeFinder;
-import holdcurve.evidence.Settings;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.hold.HoldSimulator;
 import holdcurve.job.Job;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.IntStream;
 
 /** What a ranking spends, for an invented job of four holds with 60 readings each. */
 public final class InferenceTable {
@@ -20,20 +16,23 @@ public final class InferenceTable {
   /** Measures and prints. */
   public static void print() {
     Job job = InventedJob.of();
+    JobModel data = JobModel.of(job);
     HypothesisModel model = InventedJob.model(job, new HoldSimulator());
-    List<Mode> modes = ModeFinder.find(model, 1, Settings.standard());
-    double[] u = modes.get(0).u();
-    double[] times = JobModel.of(job).series().get(CLAMPED_BOTH).time();
-    int[] all = IntStream.range(0, u.length).toArray();
-    double[] residuals = new double[model.residualCount()];
-    MarginalLikelihood marginal = new MarginalLikelihood(model, modes);
+    List<Fit> fits =
+        new FitSearch(data, model, Double.NEGATIVE_INFINITY, Progress.NONE)
+            .from(List.of(), List.of(new double[model.dimension()]));
+    double[] u = fits.get(0).u();
+    double[] times = data.series().get(CLAMPED_BOTH).time();
+    int[] curve = model.realisation().latents().curve();
+    MarginalLikelihood marginal = new MarginalLikelihood(data, model, fits);
     double[] s = marginal.modes().get(0).u();
     System.out.println("\nInference, an invented job of four holds with 60 readings each");
     System.out.println("| what | time |\n|---|---|");
     line("one clamped hold, from unknowns to readings", () -> model.curve(u, CLAMPED_BOTH, times));
-    line("likelihood of the job: four holds", () -> model.residuals(u, residuals));
-    line("four holds with slopes by all unknowns", () -> model.linear(u, all));
+    line("likelihood of the job: four holds", () -> model.departures(u));
+    line("four holds with slopes by all unknowns", () -> model.linear(u, curve));
     line("one point of the marginal likelihood", () -> marginal.at(s));
+    line("the same from foreseen curves", () -> marginal.pointForeseen(s));
     printRanking(job);
   }
 

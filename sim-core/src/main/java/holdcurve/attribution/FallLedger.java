@@ -20,7 +20,7 @@ import java.util.Map;
  * change of pressure. The parts add up to the fall, and their order doesn't matter.
  */
 public final class FallLedger {
-  private static final double TOLERANCE = 1e-5;
+  private static final double TOLERANCE = 5e-5;
 
   private final Hold hold;
   private final double from;

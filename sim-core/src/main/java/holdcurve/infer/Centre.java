@@ -22,7 +22,7 @@ final class Centre {
   private final RealMatrix ridge;
   private final CurveField field;
 
-  Centre(HypothesisModel model, Fit fit) {
+  Centre(JobModel data, HypothesisModel model, Fit fit) {
     Latents latents = model.realisation().latents();
     sampled = latents.sampled();
     conditional = latents.conditional();
@@ -41,7 +41,7 @@ final class Centre {
     atMode = Latents.pick(fit.u(), conditional);
     ridge = inOrder(latents, byMoving, byScales);
     mode = mode(fit, latents, sharpness, movingDrift);
-    field = new CurveField(model, fit, moving, inverse(sharpness), byMoving);
+    field = new CurveField(data, model, fit, moving, inverse(sharpness), byMoving);
   }
 
   /** The sampled part of the posterior about the fit. */

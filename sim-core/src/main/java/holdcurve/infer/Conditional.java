@@ -1,8 +1,5 @@
 package holdcurve.infer;
 
-import org.apache.commons.math3.linear.CholeskyDecomposition;
-import org.apache.commons.math3.linear.RealMatrix;
-
 /**
  * The posterior of coordinates x in which curves are linear, with the sampled coordinates fixed.
  *
@@ -12,8 +9,7 @@ import org.apache.commons.math3.linear.RealMatrix;
  * @param logMarginal log likelihood with x integrated out [nat]
  * @param rise of the log posterior from there to the mean, as straight curves promise it [nat]
  */
-record Conditional(
-    double[] from, double[] mean, CholeskyDecomposition factor, double logMarginal, double rise) {
+record Conditional(double[] from, double[] mean, Cholesky factor, double logMarginal, double rise) {
   /**
    * The same with the mean only so far away that the promised rise is {@code most}, and no more of
    * it in the marginal.
@@ -36,17 +32,8 @@ record Conditional(
    * @param normal independent standard-normal numbers, as many as x
    */
   double[] draw(double[] normal) {
-    RealMatrix upper = factor.getLT();
-    int m = normal.length;
-    double[] z = new double[m];
-    for (int i = m - 1; i >= 0; i--) {
-      double sum = normal[i];
-      for (int k = i + 1; k < m; k++) {
-        sum -= upper.getEntry(i, k) * z[k];
-      }
-      z[i] = sum / upper.getEntry(i, i);
-    }
-    for (int i = 0; i < m; i++) {
+    double[] z = factor.backward(normal.clone());
+    for (int i = 0; i < z.length; i++) {
       z[i] += mean[i];
     }
     return z;

@@ -22,6 +22,7 @@ final class CurveField {
    */
   private static final double FARTHEST = 1.5;
 
+  private final JobModel data;
   private final HypothesisModel model;
   private final double[] centre;
   private final HypothesisModel.Linear linear;
@@ -38,13 +39,21 @@ final class CurveField {
   /** Null before the first question. */
   private Axis[] along;
 
+  private SlopeFamily family;
+
   /**
    * @param moving sampled coordinates that change the curve
    * @param covariance posterior covariance of those [-]
    * @param ridge how the conditional coordinates move with those
    */
   CurveField(
-      HypothesisModel model, Fit fit, int[] moving, RealMatrix covariance, RealMatrix ridge) {
+      JobModel data,
+      HypothesisModel model,
+      Fit fit,
+      int[] moving,
+      RealMatrix covariance,
+      RealMatrix ridge) {
+    this.data = data;
     this.model = model;
     this.moving = moving;
     this.ridge = ridge;
@@ -183,6 +192,9 @@ final class CurveField {
   private Axis[] along() {
     if (along == null) {
       along = IntStream.range(0, moving.length).mapToObj(Axis::new).toArray(Axis[]::new);
+      family =
+          new SlopeFamily(
+              data, base, Arrays.stream(along).map(a -> a.change).toArray(double[][][]::new));
       learnExact();
     }
     return along;
@@ -209,7 +221,7 @@ final class CurveField {
    */
   void learn(double[] u, double[] departures) {
     double[] excess = departures.clone();
-    double[] plain = plain(u, steps(u)).departures();
+    double[] plain = plain(u, steps(u));
     for (int i = 0; i < excess.length; i++) {
       excess[i] -= plain[i];
     }
@@ -222,36 +234,46 @@ final class CurveField {
    * @param departures foreseen there
    * @param slopes their derivatives by the conditional coordinates
    */
-  record Foreseen(double[] departures, double[][] slopes) {}
+  record Foreseen(double[] departures, SlopeSums slopes) {}
 
   /** What is foreseen at {@code u}. */
   Foreseen at(double[] u) {
     double[] steps = steps(u);
-    Foreseen foreseen = plain(u, steps);
-    learnt.addTo(foreseen.departures(), steps);
-    return foreseen;
+    double[] departures = plain(u, steps);
+    learnt.addTo(departures, steps);
+    double[] inside = steps.clone();
+    Arrays.setAll(inside, k -> clamped(steps[k]));
+    return new Foreseen(departures, family.at(inside));
   }
 
-  /** Without what was learnt. */
-  private Foreseen plain(double[] u, double[] steps) {
-    double[][] slopes = Arrays.stream(base).map(double[]::clone).toArray(double[][]::new);
+  /** Departures without what was learnt. */
+  private double[] plain(double[] u, double[] steps) {
+    Axis[] axis = along();
     double[] departures = linear.departures().clone();
+    double[] beside = beside(u, steps);
+    addSlopes(1, base, beside, departures);
     for (int k = 0; k < steps.length; k++) {
-      add(clamped(steps[k]), along()[k].change, slopes);
+      addSlopes(clamped(steps[k]), axis[k].change, beside, departures);
       for (int i = 0; i < departures.length; i++) {
-        departures[i] += power(along()[k].powers[i], steps[k]);
+        departures[i] += power(axis[k].powers[i], steps[k]);
       }
       for (int l = 0; l < k; l++) {
         addAcross(steps, k, l, departures);
       }
     }
-    double[] beside = beside(u, steps);
-    for (int i = 0; i < departures.length; i++) {
-      for (int c = 0; c < beside.length; c++) {
-        departures[i] += slopes[i][c] * beside[c];
+    return departures;
+  }
+
+  /** Adds factor · slopes · by. */
+  private static void addSlopes(double factor, double[][] slopes, double[] by, double[] to) {
+    for (int i = 0; i < to.length; i++) {
+      double[] row = slopes[i];
+      double sum = 0;
+      for (int c = 0; c < by.length; c++) {
+        sum += row[c] * by[c];
       }
+      to[i] += factor * sum;
     }
-    return new Foreseen(departures, slopes);
   }
 
   /** Straight on where the polynomial isn't to be trusted. */
@@ -306,13 +328,5 @@ final class CurveField {
       steps[i] /= axes.getEntry(i, i);
     }
     return steps;
-  }
-
-  private static void add(double factor, double[][] change, double[][] to) {
-    for (int i = 0; i < to.length; i++) {
-      for (int c = 0; c < to[i].length; c++) {
-        to[i][c] += factor * change[i][c];
-      }
-    }
   }
 }

@@ -18,6 +18,8 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Attributes the fall of each test: books of volume are kept for posterior draws of every
@@ -25,9 +27,9 @@ import java.util.Map;
  */
 final class FallShares {
   /** Draws of all explanations together. */
-  private static final int DRAWS = 160;
+  private static final int DRAWS = 80;
 
-  private static final int LEAST_DRAWS = 12;
+  private static final int LEAST_DRAWS = 8;
 
   /** Less likely explanations are left out [-]. */
   private static final double MATTERS = 0.01;
@@ -71,20 +73,25 @@ final class FallShares {
   }
 
   /** One report a test with two readings or more. */
-  List<FallReport> reports() {
-    List<FallReport> reports = new ArrayList<>();
-    for (int test = 0; test < job.tests().size(); test++) {
-      List<Reading> readings = job.tests().get(test).log().hold();
-      if (readings.size() > 1) {
-        Reading first = readings.get(0);
-        Reading last = readings.get(readings.size() - 1);
-        List<Kept> books = books(test, first.time(), last.time());
-        if (!books.isEmpty() && last.time() > first.time()) {
-          reports.add(report(job.tests().get(test).id(), first, last, books));
-        }
-      }
-    }
-    return reports;
+  List<FallReport> reports(Workers workers) {
+    List<Integer> tests =
+        IntStream.range(0, job.tests().size()).filter(this::falls).boxed().toList();
+    return workers.each(tests, i -> "where the fall went", this::report, 1, 1);
+  }
+
+  private boolean falls(int test) {
+    List<Reading> readings = job.tests().get(test).log().hold();
+    return readings.size() > 1 && readings.get(readings.size() - 1).time() > readings.get(0).time();
+  }
+
+  private Optional<FallReport> report(int test) {
+    List<Reading> readings = job.tests().get(test).log().hold();
+    Reading first = readings.get(0);
+    Reading last = readings.get(readings.size() - 1);
+    List<Kept> books = books(test, first.time(), last.time());
+    return books.isEmpty()
+        ? Optional.empty()
+        : Optional.of(report(job.tests().get(test).id(), first, last, books));
   }
 
   private List<Kept> books(int test, double from, double to) {

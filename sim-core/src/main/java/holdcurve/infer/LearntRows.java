@@ -3,9 +3,8 @@ package holdcurve.infer;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
-import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
-import org.apache.commons.math3.linear.DecompositionSolver;
+import org.apache.commons.math3.linear.RealMatrix;
 
 /**
  * Rows of numbers known at some places and wanted at others near by: the mean of a Gaussian process
@@ -21,7 +20,9 @@ final class LearntRows {
 
   private final List<double[]> places = new ArrayList<>();
   private final List<double[]> rows = new ArrayList<>();
-  private DecompositionSolver solver;
+
+  /** What each place contributes to a row in proportion to likeness; null before it is asked. */
+  private double[][] shares;
 
   /**
    * @param place at most a few steps from the origin [-]
@@ -30,39 +31,33 @@ final class LearntRows {
   void add(double[] place, double[] row) {
     places.add(place.clone());
     rows.add(row.clone());
-    solver = null;
+    shares = null;
   }
 
   /** Adds the row expected at a place to {@code to}. */
   void addTo(double[] to, double[] place) {
-    double[] weight = weights(place);
-    for (int k = 0; k < weight.length; k++) {
-      double[] row = rows.get(k);
+    if (shares == null) {
+      shares = shares();
+    }
+    for (int k = 0; k < shares.length; k++) {
+      double likeness = likeness(places.get(k), place);
+      double[] share = shares[k];
       for (int i = 0; i < to.length; i++) {
-        to[i] += weight[k] * row[i];
+        to[i] += likeness * share[i];
       }
     }
   }
 
-  private double[] weights(double[] place) {
-    double[] likeness = new double[places.size()];
-    for (int k = 0; k < likeness.length; k++) {
-      likeness[k] = likeness(places.get(k), place);
-    }
-    return solver().solve(new ArrayRealVector(likeness, false)).toArray();
-  }
-
-  private DecompositionSolver solver() {
-    if (solver == null) {
-      Array2DRowRealMatrix matrix = new Array2DRowRealMatrix(places.size(), places.size());
-      for (int i = 0; i < places.size(); i++) {
-        for (int j = 0; j < places.size(); j++) {
-          matrix.setEntry(i, j, likeness(places.get(i), places.get(j)) + (i == j ? NOISE : 0));
-        }
+  private double[][] shares() {
+    int n = places.size();
+    Array2DRowRealMatrix matrix = new Array2DRowRealMatrix(n, n);
+    for (int i = 0; i < n; i++) {
+      for (int j = 0; j < n; j++) {
+        matrix.setEntry(i, j, likeness(places.get(i), places.get(j)) + (i == j ? NOISE : 0));
       }
-      solver = new CholeskyDecomposition(matrix).getSolver();
     }
-    return solver;
+    RealMatrix known = new Array2DRowRealMatrix(rows.toArray(double[][]::new), false);
+    return new CholeskyDecomposition(matrix).getSolver().solve(known).getData();
   }
 
   private static double likeness(double[] a, double[] b) {

@@ -34,7 +34,7 @@ final class MarginalLikelihood implements LogLikelihood {
     centres =
         fits.stream()
             .filter(fit -> fit.logEvidence() >= fits.get(0).logEvidence() - BEHIND)
-            .map(fit -> new Centre(model, fit))
+            .map(fit -> new Centre(data, model, fit))
             .toList();
   }
 
@@ -129,7 +129,7 @@ final class MarginalLikelihood implements LogLikelihood {
     Centre centre = nearest(s);
     double[] u = centre.expected(s);
     CurveField.Foreseen curves = centre.field().at(u);
-    ScaledSlopes slopes = new SlopeSums(data, curves.slopes()).scaled(model.scales(u));
+    ScaledSlopes slopes = curves.slopes().scaled(model.scales(u));
     Conditional rest = slopes.about(Latents.pick(u, conditional), curves.departures());
     Latents.put(u, conditional, rest.mean());
     return new Foreseen(new Point(u, rest), slopes);

@@ -68,7 +68,7 @@ final class RankingReport {
     List<Judged> ordered = ordered();
     addDoubts(ordered.get(0).evidence());
     new FoundApart(data, alike).sentence(singles).ifPresent(notes::add);
-    List<FallReport> falls = new FallShares(job, ordered, byId, seed).reports();
+    List<FallReport> falls = new FallShares(job, ordered, byId, seed).reports(workers);
     Misfit misfit = new Misfit(data, ordered.get(0));
     Verdict verdict = new Verdicts(suspects, groups, misfit, soundFall(falls)).verdict();
     return new Ranking(

@@ -1,16 +1,12 @@
 package holdcurve.infer;
 
-import org.apache.commons.math3.linear.Array2DRowRealMatrix;
-import org.apache.commons.math3.linear.ArrayRealVector;
-import org.apache.commons.math3.linear.CholeskyDecomposition;
-
 /** Linear curves with readings of known scales: a Gaussian problem in the coordinates x. */
 final class ScaledSlopes {
   private final JobModel data;
   private final SlopeSums sums;
   private final Scales scales;
   private final double[][] precision;
-  private final CholeskyDecomposition factor;
+  private final Cholesky factor;
   private final double logDeterminant;
 
   /**
@@ -26,20 +22,8 @@ final class ScaledSlopes {
         precision[k][j] = precision[j][k];
       }
     }
-    factor = decompose(0);
-    double sum = 0;
-    for (int j = 0; j < precision.length; j++) {
-      sum += 2 * Math.log(factor.getL().getEntry(j, j));
-    }
-    logDeterminant = sum;
-  }
-
-  private CholeskyDecomposition decompose(double damping) {
-    Array2DRowRealMatrix damped = new Array2DRowRealMatrix(precision);
-    for (int j = 0; damping > 0 && j < precision.length; j++) {
-      damped.addToEntry(j, j, damping);
-    }
-    return new CholeskyDecomposition(damped);
+    factor = Cholesky.of(precision, 0);
+    logDeterminant = factor.logDeterminant();
   }
 
   /** Posterior precision of x [-]. */
@@ -55,7 +39,7 @@ final class ScaledSlopes {
    */
   Conditional about(double[] x, double[] departures) {
     double[] gradient = gradient(x, departures);
-    double[] step = solve(factor, gradient);
+    double[] step = factor.solve(gradient);
     double misfit = data.misfit(departures, scales);
     double rise = 0;
     double[] mean = new double[x.length];
@@ -83,8 +67,8 @@ final class ScaledSlopes {
    * @param damping raises the diagonal of the precision [-]
    */
   double[] step(double[] x, double[] departures, double damping) {
-    CholeskyDecomposition damped = damping == 0 ? factor : decompose(damping);
-    double[] step = solve(damped, gradient(x, departures));
+    Cholesky damped = damping == 0 ? factor : Cholesky.of(precision, damping);
+    double[] step = damped.solve(gradient(x, departures));
     for (int j = 0; j < step.length; j++) {
       step[j] = -step[j];
     }
@@ -106,9 +90,5 @@ final class ScaledSlopes {
     double[] gradient = x.clone();
     sums.addGradient(departures, scales, gradient);
     return gradient;
-  }
-
-  private static double[] solve(CholeskyDecomposition factor, double[] right) {
-    return factor.getSolver().solve(new ArrayRealVector(right, false)).toArray();
   }
 }

@@ -12,9 +12,32 @@ final class SlopeSums {
   private final JobModel data;
   private final double[][] rows;
   private final int readings;
-  private final double[][] ofReadings;
-  private final double[][] ofSides;
+  private final Squares squares;
   private final double[][][] shapes;
+
+  /**
+   * Sums of products of slopes over rows, lower triangles.
+   *
+   * @param ofReadings over rows of readings, weighted
+   * @param ofSides over those of side evidence
+   */
+  record Squares(double[][] ofReadings, double[][] ofSides) {
+    static Squares none(int count) {
+      return new Squares(triangle(count), triangle(count));
+    }
+
+    /** A copy, times a factor. */
+    Squares scaled(double factor) {
+      Squares copy = none(ofReadings.length);
+      copy.add(factor, this);
+      return copy;
+    }
+
+    void add(double factor, Squares other) {
+      addTo(ofReadings, factor, other.ofReadings);
+      addTo(ofSides, factor, other.ofSides);
+    }
+  }
 
   /**
    * @param data readings of the job
@@ -23,7 +46,6 @@ final class SlopeSums {
   SlopeSums(JobModel data, double[][] slopes) {
     this.data = data;
     rows = Arrays.stream(slopes).map(double[]::clone).toArray(double[][]::new);
-    int count = slopes[0].length;
     shapes = new double[data.errors().size()][][];
     int place = 0;
     for (int test = 0; test < shapes.length; test++) {
@@ -32,19 +54,75 @@ final class SlopeSums {
       place += data.errors().get(test).size();
     }
     readings = place;
-    ofReadings = gram(0, readings, count);
-    ofSides = gram(readings, rows.length, count);
+    squares = Squares.none(slopes[0].length);
+    for (int i = 0; i < rows.length; i++) {
+      addSquare(1, rows[i], i < readings ? squares.ofReadings() : squares.ofSides());
+    }
   }
 
-  private double[][] gram(int from, int to, int count) {
-    double[][] gram = new double[count][];
+  private SlopeSums(SlopeSums like, double[][] rows, Squares squares, double[][][] shapes) {
+    data = like.data;
+    readings = like.readings;
+    this.rows = rows;
+    this.squares = squares;
+    this.shapes = shapes;
+  }
+
+  /** Sums of Σ_p factor_p G_p. */
+  static SlopeSums sum(double[] factors, SlopeSums[] parts, Squares squares) {
+    SlopeSums first = parts[0];
+    double[][] rows = zeros(first.rows);
+    double[][][] shapes = new double[first.shapes.length][][];
+    for (int test = 0; test < shapes.length; test++) {
+      shapes[test] = zeros(first.shapes[test]);
+    }
+    for (int p = 0; p < parts.length; p++) {
+      addTo(rows, factors[p], parts[p].rows);
+      for (int test = 0; test < shapes.length; test++) {
+        addTo(shapes[test], factors[p], parts[p].shapes[test]);
+      }
+    }
+    return new SlopeSums(first, rows, squares, shapes);
+  }
+
+  Squares squares() {
+    return squares;
+  }
+
+  /** Sums over rows of GᵀH + HᵀG with the slopes H of another. */
+  Squares crossed(SlopeSums other) {
+    double[][] both = zeros(rows);
+    addTo(both, 1, rows);
+    addTo(both, 1, other.rows);
+    Squares crossed = Squares.none(squares.ofReadings().length);
+    for (int i = 0; i < both.length; i++) {
+      addSquare(1, both[i], i < readings ? crossed.ofReadings() : crossed.ofSides());
+    }
+    crossed.add(-1, squares);
+    crossed.add(-1, other.squares);
+    return crossed;
+  }
+
+  private static double[][] triangle(int count) {
+    double[][] lower = new double[count][];
     for (int j = 0; j < count; j++) {
-      gram[j] = new double[j + 1];
+      lower[j] = new double[j + 1];
     }
-    for (int i = from; i < to; i++) {
-      addSquare(1, rows[i], gram);
+    return lower;
+  }
+
+  private static double[][] zeros(double[][] like) {
+    double[][] zeros = new double[like.length][];
+    for (int i = 0; i < zeros.length; i++) {
+      zeros[i] = new double[like[i].length];
     }
-    return gram;
+    return zeros;
+  }
+
+  private static void addTo(double[][] to, double factor, double[][] from) {
+    for (int i = 0; i < to.length; i++) {
+      add(factor, from[i], to[i]);
+    }
   }
 
   /** Adds factor · row rowᵀ to a lower triangle; many slopes are zero. */
@@ -60,12 +138,14 @@ final class SlopeSums {
   }
 
   int count() {
-    return ofReadings.length;
+    return squares.ofReadings().length;
   }
 
   /** The posterior precision of the coordinates, I + GᵀΣ⁻¹G, with these scales. */
   ScaledSlopes scaled(Scales scales) {
     double perVariance = 1 / (scales.deviation() * scales.deviation());
+    double[][] ofReadings = squares.ofReadings();
+    double[][] ofSides = squares.ofSides();
     double[][] precision = new double[count()][];
     for (int j = 0; j < precision.length; j++) {
       precision[j] = new double[precision.length];

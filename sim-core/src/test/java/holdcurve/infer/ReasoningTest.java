@@ -72,7 +72,10 @@ class ReasoningTest {
   void theFallIsAttributed() {
     Map<String, Double> probability =
         Map.of(drip.hypothesis().id(), 0.99, none.hypothesis().id(), 0.01);
-    FallReport report = new FallShares(JOB, List.of(drip, none), probability, 1).reports().get(0);
+    FallReport report;
+    try (Workers workers = new Workers(1, Progress.NONE, new ArrayList<>())) {
+      report = new FallShares(JOB, List.of(drip, none), probability, 1).reports(workers).get(0);
+    }
     double sum = report.shares().stream().mapToDouble(s -> s.pressure().mean()).sum();
     assertEquals(report.fall(), sum, 1e-6 * report.fall());
     double leak = report.share(Cause.LEAK).pressure().mean();

@@ -1,0 +1,48 @@
+package holdcurve.infer;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+/** The short way must give what the plain sums give. */
+class SlopeFamilyTest {
+  private static final JobModel DATA = JobModel.of(InventedJob.of());
+  private static final int COLUMNS = 5;
+  private static final Random RANDOM = new Random(4);
+
+  private static double[][] drawn() {
+    double[][] slopes = new double[DATA.residualCount()][];
+    for (int i = 0; i < slopes.length; i++) {
+      slopes[i] = RANDOM.doubles(COLUMNS, -2e3, 2e3).toArray();
+    }
+    return slopes;
+  }
+
+  @Test
+  void sumsAreThoseOfTheSlopesAtThatStep() {
+    double[][] base = drawn();
+    double[][][] changes = {drawn(), drawn()};
+    double[] steps = {0.7, -1.2};
+    double[][] slopes = new double[base.length][COLUMNS];
+    for (int i = 0; i < base.length; i++) {
+      for (int c = 0; c < COLUMNS; c++) {
+        slopes[i][c] = base[i][c] + steps[0] * changes[0][i][c] + steps[1] * changes[1][i][c];
+      }
+    }
+    Scales scales = new Scales(900, 1500);
+    SlopeSums plain = new SlopeSums(DATA, slopes);
+    SlopeSums family = new SlopeFamily(DATA, base, changes).at(steps);
+    double[][] expected = plain.scaled(scales).precision();
+    double[][] found = family.scaled(scales).precision();
+    for (int j = 0; j < COLUMNS; j++) {
+      assertArrayEquals(expected[j], found[j], 1e-9 * expected[j][j]);
+    }
+    double[] departures = RANDOM.doubles(base.length, -3e3, 3e3).toArray();
+    double[] gradient = new double[COLUMNS];
+    double[] same = new double[COLUMNS];
+    plain.addGradient(departures, scales, gradient);
+    family.addGradient(departures, scales, same);
+    assertArrayEquals(gradient, same, 1e-9 * Math.abs(gradient[0]));
+  }
+}
