@@ -194,17 +194,26 @@ public final class Autosave implements Keeper, AutoCloseable {
     List<Kept> left = new ArrayList<>();
     try (Stream<Path> folders = Files.list(home)) {
       for (Path folder : folders.filter(Autosave::isLeft).sorted(latestFirst()).toList()) {
-        Optional<Kept> kept = restore(folder);
-        if (kept.isPresent()) {
-          left.add(kept.get());
-        } else {
-          delete(folder);
-        }
+        restoreOrDelete(folder).ifPresent(left::add);
       }
     } catch (IOException e) {
       LOG.log(Level.WARNING, "looking for kept work in " + home, e);
     }
     return left;
+  }
+
+  /** What can't be read may be read by a newer program, or by a person: it stays. */
+  private static Optional<Kept> restoreOrDelete(Path folder) throws IOException {
+    try {
+      Optional<Kept> kept = restore(folder);
+      if (kept.isEmpty()) {
+        delete(folder);
+      }
+      return kept;
+    } catch (IOException | InputException | NumberFormatException e) {
+      LOG.log(Level.WARNING, "kept work in " + folder + " can't be read and stays there", e);
+      return Optional.empty();
+    }
   }
 
   private static Comparator<Path> latestFirst() {
@@ -225,30 +234,24 @@ public final class Autosave implements Keeper, AutoCloseable {
     }
   }
 
-  private static Optional<Kept> restore(Path folder) {
-    try {
-      List<Path> wholes =
-          numbered(folder).stream()
-              .filter(path -> Files.exists(path.resolve(WHOLE)))
-              .sorted(Comparator.comparingLong(Autosave::number))
-              .toList();
-      if (wholes.isEmpty()) {
-        return Optional.empty();
-      }
-      Path last = wholes.get(wholes.size() - 1);
-      List<String> about = Files.readAllLines(last.resolve(WHOLE));
-      Job job = JobReader.readUnfinished(last.resolve(JOB));
-      Job read = replay(job, folder, number(last));
-      if (about.contains(SAVED) && read == job) {
-        return Optional.empty();
-      }
-      return Optional.of(
-          new Kept(
-              folder, read, about.stream().findFirst().filter(s -> !s.isBlank()).map(Path::of)));
-    } catch (IOException | InputException e) {
-      LOG.log(Level.WARNING, "kept work in " + folder + " can't be read", e);
+  private static Optional<Kept> restore(Path folder) throws IOException {
+    List<Path> wholes =
+        numbered(folder).stream()
+            .filter(path -> Files.exists(path.resolve(WHOLE)))
+            .sorted(Comparator.comparingLong(Autosave::number))
+            .toList();
+    if (wholes.isEmpty()) {
       return Optional.empty();
     }
+    Path last = wholes.get(wholes.size() - 1);
+    List<String> about = Files.readAllLines(last.resolve(WHOLE));
+    Job job = JobReader.readUnfinished(last.resolve(JOB));
+    Job read = replay(job, folder, number(last));
+    if (about.contains(SAVED) && read == job) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Kept(folder, read, about.stream().findFirst().filter(s -> !s.isBlank()).map(Path::of)));
   }
 
   private static Job replay(Job job, Path folder, long after) throws IOException {

@@ -73,6 +73,18 @@ class AutosaveTest {
   }
 
   @Test
+  void keptWorkThatCannotBeReadStays() throws IOException {
+    Path window = Files.createDirectories(home.resolve("window-old"));
+    Path whole = Files.createDirectory(window.resolve("1"));
+    Files.createFile(window.resolve("lock"));
+    Files.writeString(window.resolve("readings"), "2\t30\t200000\tfalse\tfirst\n");
+    Files.writeString(whole.resolve("whole"), "");
+    Path job = Files.writeString(whole.resolve("kept.job.json"), "{ \"format\": \"cut");
+    assertEquals(List.of(), Autosave.left(home));
+    assertTrue(Files.exists(job), "kept work was thrown away unread");
+  }
+
+  @Test
   void everyChangeIsKeptAndBroughtBack() {
     Autosave autosave = Autosave.in(home);
     OpenJobModel model = model(autosave);
