@@ -16,8 +16,9 @@ public final class CloggedFilter extends PartChange {
       new FaultParameter(
           "pressure it takes at 1 L/min",
           Unit.BAR,
-          new Prior.LogNormal(Unit.BAR.toSi(0.8), 2),
-          "assumed: a clean one takes about 0.05 bar",
+          new Prior.LogNormal(Unit.BAR.toSi(1.5), 2),
+          "assumed: a clean one takes about 0.05 bar, and below 1 bar no engine draws enough to"
+              + " notice",
           false);
 
   public CloggedFilter() {
@@ -36,7 +37,8 @@ public final class CloggedFilter extends PartChange {
 
   @Override
   public String symptoms() {
-    return "Pressure builds up slowly, and sags when the engine draws much; the car lacks power uphill but starts well.";
+    return "Pressure builds up slowly, and sags when the engine draws much; the car lacks power"
+               + " uphill but starts well.";
   }
 
   @Override

@@ -33,7 +33,7 @@ class ExplanationsTest {
   @Test
   void whatChangesAPartSaysHow() {
     String text = FaultExplanation.of(new CloggedFilter(), TestStand.CIRCUIT);
-    assertContains(text, "pressure it takes at 1 L/min: 0.8 bar instead of 0.05");
+    assertContains(text, "pressure it takes at 1 L/min: 1.5 bar instead of 0.05");
     assertContains(text, "A hold can't speak for it");
   }
 

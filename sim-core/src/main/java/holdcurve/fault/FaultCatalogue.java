@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.ServiceConfigurationError;
 import java.util.ServiceLoader;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /**
  * The faults that were found, after checking what each says of itself.
@@ -95,7 +96,12 @@ public record FaultCatalogue(List<LeakFault> faults, List<String> problems) {
 
   /** Only those that a hold can speak for, with the same problems. */
   public FaultCatalogue showingInHold() {
-    return new FaultCatalogue(faults.stream().filter(LeakFault::showsInHold).toList(), problems);
+    return only(LeakFault::showsInHold);
+  }
+
+  /** Only some, with the same problems. */
+  public FaultCatalogue only(Predicate<LeakFault> which) {
+    return new FaultCatalogue(faults.stream().filter(which).toList(), problems);
   }
 
   /**

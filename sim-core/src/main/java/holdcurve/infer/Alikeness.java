@@ -4,6 +4,7 @@ import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Condition;
 import holdcurve.circuit.LeakPath;
 import holdcurve.circuit.Part;
+import holdcurve.circuit.PartKind;
 import holdcurve.fault.FaultParameter;
 import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
@@ -11,7 +12,9 @@ import holdcurve.model.Network;
 import holdcurve.model.NetworkAssembler;
 import holdcurve.model.Node;
 import holdcurve.model.Operation;
+import holdcurve.part.Filter;
 import holdcurve.part.Hose;
+import holdcurve.part.Pump;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -28,6 +31,7 @@ import java.util.TreeSet;
  */
 public final class Alikeness {
   private static final String OUTSIDE = "outside";
+  private static final Set<PartKind> FEEDING = Set.of(Pump.KIND, Filter.KIND);
 
   private final Circuit circuit;
   private final List<Set<String>> clampings;
@@ -51,8 +55,30 @@ public final class Alikeness {
     return sizedAlike(a, b) && drain(a, clamped).equals(drain(b, clamped));
   }
 
-  /** A leak and a valve that shuts too low are told apart by the shape of the curve. */
-  private static boolean sizedAlike(Hypothesis.Member a, Hypothesis.Member b) {
+  /**
+   * Whether two faults starve the rail alike: what a pump pushes and what a filter lets through is
+   * one to a gauge behind both.
+   */
+  public boolean starveAlike(Hypothesis.Member a, Hypothesis.Member b) {
+    return feeds(a) && feeds(b);
+  }
+
+  private boolean feeds(Hypothesis.Member member) {
+    return leaks(member).isEmpty()
+        && !member.site().parts().isEmpty()
+        && member.site().parts().stream()
+            .map(circuit::part)
+            .allMatch(part -> FEEDING.contains(part.kind()));
+  }
+
+  /**
+   * A leak and a valve that shuts too low are told apart by the shape of the curve; what loses no
+   * fuel drains none.
+   */
+  private boolean sizedAlike(Hypothesis.Member a, Hypothesis.Member b) {
+    if (leaks(a).isEmpty() || leaks(b).isEmpty()) {
+      return false;
+    }
     FaultParameter first = a.fault().parameters().get(0);
     FaultParameter second = b.fault().parameters().get(0);
     return first.unit() == second.unit();

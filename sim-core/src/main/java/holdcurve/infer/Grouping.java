@@ -44,7 +44,9 @@ final class Grouping {
 
   private boolean belongs(Judged one, Judged head) {
     double apart = head.evidence().logEvidence() - one.evidence().logEvidence();
-    return Math.abs(apart) < TOLD_APART && alike.drainAlike(member(one), member(head));
+    return Math.abs(apart) < TOLD_APART
+        && (alike.drainAlike(member(one), member(head))
+            || alike.starveAlike(member(one), member(head)));
   }
 
   private SuspectGroup group(List<Judged> members) {
@@ -54,6 +56,10 @@ final class Grouping {
   }
 
   private String reason(List<Judged> members) {
+    if (alike.starveAlike(member(members.get(0)), member(members.get(1)))) {
+      return "Pump and filter starve the rail alike, and the gauge stands behind both; what the"
+                 + " pump delivers into a measuring cylinder ahead of the filter divides them.";
+    }
     String fuel = String.join(", ", alike.drained(member(members.get(0))));
     String hoses =
         members.stream()

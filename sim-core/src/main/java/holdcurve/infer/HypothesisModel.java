@@ -5,6 +5,7 @@ import holdcurve.evidence.LogLikelihood;
 import holdcurve.hold.HoldSimulator;
 import holdcurve.hold.HoldSlopes;
 import holdcurve.infer.Latents.Shared;
+import holdcurve.side.SideEvidence;
 import holdcurve.side.Truth;
 import java.util.Arrays;
 import java.util.List;
@@ -53,6 +54,11 @@ final class HypothesisModel implements LogLikelihood {
 
   Realisation realisation() {
     return realisation;
+  }
+
+  /** An unknown that only some side evidence has [-]. */
+  double unknown(double[] u, SideEvidence of, int k) {
+    return u[latents.firstOfSides() + data.firstUnknown(of) + k];
   }
 
   List<Truth.Member> members() {

@@ -1,5 +1,6 @@
 package holdcurve.infer;
 
+import holdcurve.buildup.RunUpEvidence;
 import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
 import holdcurve.model.Operation;
@@ -7,6 +8,8 @@ import holdcurve.side.FindingEvidence;
 import holdcurve.side.SideEvidence;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What all hypotheses about a job share: its readings ready for the likelihood, and the operation
@@ -35,7 +38,9 @@ record JobModel(
       operations.add(TestOperations.of(test));
     }
     List<SideEvidence> sides =
-        FindingEvidence.of(job).stream().map(FindingEvidence.Said::evidence).toList();
+        new ArrayList<>(
+            FindingEvidence.of(job).stream().map(FindingEvidence.Said::evidence).toList());
+    RunUpEvidence.of(job).ifPresent(sides::add);
     return new JobModel(job, series, errors, operations, sides);
   }
 
@@ -53,6 +58,34 @@ record JobModel(
   /** Number of residuals of all else. */
   int sideCount() {
     return sides.stream().mapToInt(SideEvidence::rows).sum();
+  }
+
+  /** Number of unknowns that side evidence has of its own. */
+  int sideUnknowns() {
+    return sides.stream().mapToInt(SideEvidence::unknowns).sum();
+  }
+
+  /** Place of the first unknown of some side evidence among those of all. */
+  int firstUnknown(SideEvidence of) {
+    return sides.stream().takeWhile(side -> side != of).mapToInt(SideEvidence::unknowns).sum();
+  }
+
+  /** What was read before the pump stop, where that speaks; it has the last of the side rows. */
+  Optional<RunUpEvidence> runUp() {
+    return sides.stream()
+        .filter(RunUpEvidence.class::isInstance)
+        .map(RunUpEvidence.class::cast)
+        .findFirst();
+  }
+
+  /** What the needle showed just before the pump stopped [Pa gauge]; empty if nobody looked. */
+  OptionalDouble readBefore(int test) {
+    for (SideEvidence side : sides) {
+      if (side instanceof RunUpEvidence runUp) {
+        return runUp.justBefore(test);
+      }
+    }
+    return OptionalDouble.empty();
   }
 
   /** Log density of no departure at all [nat]. */

@@ -63,11 +63,13 @@ final class Latents {
   private final int[] squeeze;
   private final int[][] variation;
   private final int[] curve;
+  private final int firstOfSides;
 
   /**
    * @param idle shared unknowns that stand for nothing in this job
+   * @param sides how many unknowns side evidence has of its own; they come last
    */
-  Latents(List<HoldTest> jobTests, List<FaultParameter> parameters, Set<Shared> idle) {
+  Latents(List<HoldTest> jobTests, List<FaultParameter> parameters, Set<Shared> idle, int sides) {
     tests = jobTests.size();
     this.parameters = parameters;
     for (Shared shared : Shared.values()) {
@@ -83,6 +85,8 @@ final class Latents {
     for (int i = 0; i < tests; i++) {
       addTest(i, jobTests.get(i));
     }
+    firstOfSides = touched.size();
+    IntStream.range(0, sides).forEach(k -> addFor(new BitSet()));
     curve = IntStream.range(0, dimension()).filter(j -> !changesScale(j)).toArray();
   }
 
@@ -141,6 +145,7 @@ final class Latents {
         }
       }
     }
+    System.arraycopy(u, from.firstOfSides, v, firstOfSides, v.length - firstOfSides);
     return v;
   }
 
@@ -196,7 +201,7 @@ final class Latents {
 
   /** Whether coordinate {@code j} belongs to one test alone. */
   boolean isOfOneTest(int j) {
-    return j >= firstParameter + parameters.size();
+    return j >= firstParameter + parameters.size() && j < firstOfSides;
   }
 
   /** Whether coordinate {@code j} changes how residuals are whitened. */
@@ -229,6 +234,11 @@ final class Latents {
 
   int parameterIndex(int k) {
     return firstParameter + k;
+  }
+
+  /** Where the unknowns begin that only side evidence has. */
+  int firstOfSides() {
+    return firstOfSides;
   }
 
   /** Number of the coordinates that come first and belong to no single test. */

@@ -1,5 +1,6 @@
 package holdcurve.infer;
 
+import holdcurve.buildup.RunUpEvidence;
 import holdcurve.fault.FaultParameter;
 import holdcurve.infer.Latents.Shared;
 import java.util.ArrayList;
@@ -118,6 +119,7 @@ final class Profile {
     for (int test = 0; test < data.series().size(); test++) {
       addTest(test, latents, parameters.size(), needs);
     }
+    data.runUp().ifPresent(runUp -> addRunUp(runUp, needs));
     return needs;
   }
 
@@ -154,6 +156,13 @@ final class Profile {
             "variation " + k + judged.hypothesis().id() + test,
             need("a leak " + Strain.degree(other) + large + in, other));
       }
+    }
+  }
+
+  private void addRunUp(RunUpEvidence runUp, Map<String, Need> needs) {
+    for (int k = 0; k < runUp.unknowns(); k++) {
+      double z = judged.model().unknown(u, runUp, k);
+      needs.put("run-up " + k, need(runUp.unknown(k) + " " + Strain.degree(z) + Strain.high(z), z));
     }
   }
 

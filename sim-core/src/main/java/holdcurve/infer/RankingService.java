@@ -57,9 +57,9 @@ public final class RankingService implements Ranker {
   private RankingReport report(Job job, long seed, Workers workers, List<String> notes) {
     Answerable.check(job, notes);
     notes.addAll(catalogue.problems());
-    List<Hypothesis> all =
-        Hypotheses.of(job.circuit(), catalogue.showingInHold(), priors, job.priors(), notes);
     JobModel data = JobModel.of(job);
+    FaultCatalogue spokenFor = SpokenFor.among(catalogue, data, unknowns);
+    List<Hypothesis> all = Hypotheses.of(job.circuit(), spokenFor, priors, job.priors(), notes);
     Alikeness alike = new Alikeness(job);
     Judge judge = new Judge(data, unknowns, seed, workers);
     List<Hypothesis> first = all.stream().filter(h -> h.members().size() < 2).toList();

@@ -57,7 +57,7 @@ final class Realisation {
     this.priors = priors;
     this.circuit = data.job().circuit();
     this.parameters = hypothesis.parameters();
-    this.latents = new Latents(data.job().tests(), parameters, idle());
+    this.latents = new Latents(data.job().tests(), parameters, idle(), data.sideUnknowns());
   }
 
   private Set<Shared> idle() {
@@ -95,7 +95,9 @@ final class Realisation {
     double squeeze =
         clamps ? priors.squeezed() * soft(priors.squeezeShare(), latents.squeeze(u, test)) : 0;
     return new HoldSetup(
-        Math.max(1e3, set + priors.startDeviation() * latents.start(u, test)),
+        Math.max(
+            1e3,
+            data.readBefore(test).orElse(set) + priors.startDeviation() * latents.start(u, test)),
         hold.primeTime(),
         priors.warmthDeviation() * latents.warmth(u, test),
         data.operations().get(test),

@@ -159,6 +159,13 @@ final class Reasoning {
               "what was found: " + said.inWords(), one.log(row, next) - other.log(row, next)));
       row = next;
     }
+    if (row < data.residualCount() + data.sideCount()) {
+      int end = data.residualCount() + data.sideCount();
+      reasons.add(
+          new Reason(
+              "readings before the pump stop, building up and running",
+              one.log(row, end) - other.log(row, end)));
+    }
   }
 
   private static void addNeeds(Profile one, Profile other, List<Reason> reasons) {

@@ -64,6 +64,9 @@ final class SideRows {
   /** Coordinates that change no curve belong to the gauge. */
   private boolean reaches(int j, SideEvidence side) {
     Latents latents = model.realisation().latents();
+    if (j >= latents.firstOfSides()) {
+      return side.unknowns() > 0;
+    }
     int touched = 0;
     boolean concerned = false;
     for (int test = 0; test < tests; test++) {

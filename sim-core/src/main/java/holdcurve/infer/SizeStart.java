@@ -1,5 +1,7 @@
 package holdcurve.infer;
 
+import java.util.Arrays;
+
 /**
  * Where to begin the search for a fit: with the fault of such a size that the curves lie as near
  * the readings as they can by that alone. A search that begins with far too small a leak widens the
@@ -18,18 +20,27 @@ final class SizeStart {
     if (model.members().isEmpty()) {
       return best;
     }
+    boolean flows = !model.members().get(0).fault().showsInHold();
     int size = model.realisation().latents().parameterIndex(0);
     double least = Double.POSITIVE_INFINITY;
     for (double z = SMALLEST; z <= LARGEST; z += STEP) {
       double[] u = new double[model.dimension()];
       u[size] = z;
-      double away = away(model, data, u);
+      double away = flows ? awayInSides(model, data, u) : away(model, data, u);
       if (away < least) {
         least = away;
         best = u;
       }
     }
     return best;
+  }
+
+  /** Sum of squares of what was found beside the holds, where only that speaks for a fault [-]. */
+  private static double awayInSides(HypothesisModel model, JobModel data, double[] u) {
+    double[] rows = model.departures(u);
+    return rows == null
+        ? Double.MAX_VALUE
+        : Arrays.stream(rows, data.residualCount(), rows.length).map(r -> r * r).sum();
   }
 
   /** Sum of squares of readings about curves, in the first and last test [Pa²]. */

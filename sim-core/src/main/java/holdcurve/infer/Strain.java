@@ -62,7 +62,7 @@ final class Strain {
     return degree(u) + (u > 0 ? " much" : " little");
   }
 
-  private static String high(double u) {
+  static String high(double u) {
     return u > 0 ? " high" : " low";
   }
 

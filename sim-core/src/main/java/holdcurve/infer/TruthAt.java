@@ -4,6 +4,7 @@ import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Condition;
 import holdcurve.circuit.LeakPath;
 import holdcurve.hold.Hold;
+import holdcurve.side.SideEvidence;
 import holdcurve.side.Truth;
 import java.util.List;
 
@@ -65,5 +66,10 @@ final class TruthAt implements Truth {
   @Override
   public double readingDeviation() {
     return model.readingDeviation(u);
+  }
+
+  @Override
+  public double unknown(SideEvidence of, int k) {
+    return model.unknown(u, of, k);
   }
 }

@@ -9,6 +9,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.ToIntFunction;
 
 /**
@@ -36,11 +37,11 @@ final class Blueprint {
   private Operation operationAsked;
   private FuelNumbers fuel;
 
-  Blueprint(Contributions pattern, Detail detail) {
+  Blueprint(Contributions pattern, Detail detail, Set<String> kept) {
     this.pattern = pattern;
     this.detail = detail;
     Operation operation = pattern.operation();
-    placement = new NodePlacement(pattern.circuit(), operation, detail, pattern.passages());
+    placement = new NodePlacement(pattern.circuit(), operation, detail, kept, pattern.passages());
     List<Node[]> ends = new ArrayList<>();
     int next = placement.rows();
     for (NetworkBuilder part : pattern.parts()) {

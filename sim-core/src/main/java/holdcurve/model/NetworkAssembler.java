@@ -3,6 +3,7 @@ package holdcurve.model;
 import holdcurve.circuit.Condition;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.Set;
 
 /**
  * Turns a circuit in some condition and operation into its equations. One that is kept remembers
@@ -39,10 +40,25 @@ public final class NetworkAssembler {
   }
 
   private final Detail detail;
+  private final Set<String> kept;
   private final Deque<Known> known = new ArrayDeque<>();
 
   public NetworkAssembler(Detail detail) {
+    this(detail, Set.of());
+  }
+
+  private NetworkAssembler(Detail detail, Set<String> kept) {
     this.detail = detail;
+    this.kept = Set.copyOf(kept);
+  }
+
+  /**
+   * Lumped but for some open lines, where what flows through them matters.
+   *
+   * @param kept ids of the parts whose open lines are kept as resistances
+   */
+  public static NetworkAssembler lumpedBut(Set<String> kept) {
+    return new NetworkAssembler(Detail.LUMPED, kept);
   }
 
   /**
@@ -79,7 +95,7 @@ public final class NetworkAssembler {
         return one;
       }
     }
-    Known fresh = new Known(new Blueprint(contributions, detail), contributions);
+    Known fresh = new Known(new Blueprint(contributions, detail, kept), contributions);
     known.addFirst(fresh);
     if (known.size() > MOST_KNOWN) {
       known.removeLast();

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Decides which connection points share a node, and gives the nodes their rows. That depends on how
@@ -24,21 +25,22 @@ final class NodePlacement {
       Circuit circuit,
       Operation operation,
       Detail detail,
+      Set<String> kept,
       Iterable<NetworkBuilder.Passage> passages) {
     this.circuit = circuit;
     this.operation = operation;
     this.detail = detail;
-    placeGroups(groups(passages));
+    placeGroups(groups(passages, kept));
   }
 
-  private PointGroups groups(Iterable<NetworkBuilder.Passage> passages) {
+  private PointGroups groups(Iterable<NetworkBuilder.Passage> passages, Set<String> kept) {
     PointGroups groups = new PointGroups();
     groups.add(Circuit.AIR);
     groups.add(Circuit.MANIFOLD);
     circuit.points().forEach(groups::add);
     if (detail == Detail.LUMPED) {
       for (NetworkBuilder.Passage passage : passages) {
-        if (passage.open()) {
+        if (passage.open() && !kept.contains(passage.name())) {
           groups.join(passage.from(), passage.to());
         }
       }

@@ -35,4 +35,12 @@ public interface SideEvidence {
   default double differenceStep() {
     return 1e-4;
   }
+
+  /**
+   * How many unknowns it has that nothing else depends on, each standard normal beforehand. {@link
+   * Truth#unknown} gives them.
+   */
+  default int unknowns() {
+    return 0;
+  }
 }

@@ -47,4 +47,14 @@ public interface Truth {
 
   /** Standard deviation of one reading about the true needle [Pa]. */
   double readingDeviation();
+
+  /**
+   * An unknown that only one piece of side evidence has; 0, its middle, where it isn't followed.
+   *
+   * @param of whose
+   * @param k which, below {@link SideEvidence#unknowns}
+   */
+  default double unknown(SideEvidence of, int k) {
+    return 0;
+  }
 }

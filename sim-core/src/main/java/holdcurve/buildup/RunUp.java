@@ -1,0 +1,236 @@
+package holdcurve.buildup;
+
+import holdcurve.job.GaugeSpec;
+import holdcurve.job.HoldTest;
+import holdcurve.log.LogEvent;
+import holdcurve.log.Reading;
+import holdcurve.log.TimedEvent;
+import holdcurve.model.Operation;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The part of a log before the last pump stop, as far as it can speak: readings after the pump
+ * started, while it was known what the injectors drew. Times count from the pump stop, so they are
+ * negative.
+ *
+ * @param test place of the hold test in its job
+ * @param start when the pump started
+ * @param stages what the injectors did, one after another, without gaps from start to pump stop
+ * @param readings that speak: at most {@value #MOST} a stage, close together where things change
+ */
+public record RunUp(int test, Start start, List<Stage> stages, List<Sample> readings) {
+  /** Readings kept of a stage. */
+  static final int MOST = 14;
+
+  /** Below this share of the highest reading the pump hasn't run yet [-]. */
+  private static final double AT_REST = 0.3;
+
+  /** How long before its first reading a pump has run that was running then, at least [s]. */
+  private static final double LONG_RUNNING = 20;
+
+  /** Time by which a reading may be off its moment: assumed, by eye or from a film [s]. */
+  private static final double MOMENT = 0.05;
+
+  /** Time by which a noted start of the pump may be off: assumed [s]. */
+  private static final double NOTED = 0.1;
+
+  /** A last reading taken longer before the stop says less of the hold's start [s]. */
+  private static final double JUST_BEFORE = 5;
+
+  /**
+   * A start of the pump.
+   *
+   * @param time [s]
+   * @param deviation by which that may be off [s]
+   * @param pressure the needle showed then [Pa gauge]; absent if nobody looked
+   */
+  public record Start(double time, double deviation, OptionalDouble pressure) {}
+
+  /**
+   * A stretch in which nothing is switched.
+   *
+   * @param pump whether the pump runs
+   * @param duty share of the time that injectors are open [-]; not-a-number if unknown
+   */
+  public record Stage(double from, double to, boolean pump, double duty) {
+    boolean isKnown() {
+      return !Double.isNaN(duty);
+    }
+  }
+
+  /**
+   * A reading that speaks.
+   *
+   * @param time [s]
+   * @param pressure as read [Pa gauge]
+   * @param deviation of the reading from the needle's true place at that moment [Pa]
+   */
+  public record Sample(double time, double pressure, double deviation) {}
+
+  public RunUp {
+    stages = List.copyOf(stages);
+    readings = List.copyOf(readings);
+  }
+
+  /**
+   * What a test logged before the pump stop; empty if nothing that speaks.
+   *
+   * @param place of the test in its job
+   */
+  public static Optional<RunUp> of(HoldTest test, int place, GaugeSpec gauge) {
+    List<Reading> before =
+        test.log().buildUp().stream().filter(reading -> !reading.doubtful()).toList();
+    if (before.isEmpty()) {
+      return Optional.empty();
+    }
+    Start start = start(test, before);
+    List<Stage> stages = stages(test, start.time());
+    List<Sample> samples = new ArrayList<>();
+    for (Stage stage : stages) {
+      if (stage.isKnown()) {
+        samples.addAll(samples(stage, before, gauge));
+      }
+    }
+    return samples.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new RunUp(place, start, stages, samples));
+  }
+
+  private static Start start(HoldTest test, List<Reading> before) {
+    OptionalDouble noted =
+        events(test).stream()
+            .filter(event -> event.event().kind() == LogEvent.Kind.PUMP_ON && event.time() < 0)
+            .mapToDouble(TimedEvent::time)
+            .min();
+    if (noted.isPresent()) {
+      return new Start(noted.getAsDouble(), NOTED, standing(before, noted.getAsDouble()));
+    }
+    double highest = before.stream().mapToDouble(Reading::pressure).max().orElseThrow();
+    int rest = -1;
+    while (rest + 1 < before.size() && before.get(rest + 1).pressure() < AT_REST * highest) {
+      rest++;
+    }
+    if (rest < 0 || rest + 1 == before.size()) {
+      double longAgo = Math.min(-test.primeTime(), before.get(0).time() - LONG_RUNNING);
+      return new Start(longAgo, NOTED, OptionalDouble.empty());
+    }
+    Reading last = before.get(rest);
+    double gap = before.get(rest + 1).time() - last.time();
+    return new Start(last.time(), Math.max(NOTED, gap / 2), OptionalDouble.of(last.pressure()));
+  }
+
+  private static OptionalDouble standing(List<Reading> before, double on) {
+    return before.stream()
+        .filter(reading -> reading.time() <= on)
+        .reduce((first, second) -> second)
+        .map(reading -> OptionalDouble.of(reading.pressure()))
+        .orElse(OptionalDouble.empty());
+  }
+
+  private static List<TimedEvent> events(HoldTest test) {
+    return test.log().fromPumpStop().events();
+  }
+
+  private static List<Stage> stages(HoldTest test, double on) {
+    List<Stage> stages = new ArrayList<>();
+    Stage now = new Stage(on, 0, true, 0);
+    for (TimedEvent event : events(test)) {
+      Stage next = after(event, now);
+      if (next != now && event.time() < 0) {
+        if (next.from() > now.from()) {
+          stages.add(new Stage(now.from(), next.from(), now.pump(), now.duty()));
+        }
+        now = next;
+      }
+    }
+    stages.add(now);
+    return stages;
+  }
+
+  /** What an event makes of a stage; the same stage if it switches nothing. */
+  private static Stage after(TimedEvent event, Stage now) {
+    double from = Math.max(now.from(), event.time());
+    LogEvent.Kind kind = event.event().kind();
+    if (kind == LogEvent.Kind.PUMP_ON || kind == LogEvent.Kind.PUMP_STOP) {
+      boolean pump = kind == LogEvent.Kind.PUMP_ON;
+      return pump == now.pump() ? now : new Stage(from, 0, pump, now.duty());
+    }
+    OptionalDouble duty = InjectorEvents.duty(event.event());
+    return duty.isEmpty() ? now : new Stage(from, 0, now.pump(), duty.getAsDouble());
+  }
+
+  /** Those nearest to moments that are even in the logarithm of the time since the switch. */
+  private static List<Sample> samples(Stage stage, List<Reading> before, GaugeSpec gauge) {
+    List<Integer> inside = new ArrayList<>();
+    for (int i = 0; i < before.size(); i++) {
+      if (before.get(i).time() > stage.from() && before.get(i).time() < stage.to()) {
+        inside.add(i);
+      }
+    }
+    List<Sample> samples = new ArrayList<>();
+    int last = -1;
+    int wanted = Math.min(MOST, inside.size());
+    for (int k = 0; k < wanted; k++) {
+      int at = inside.size() <= MOST ? k : nearest(stage, before, inside, k);
+      if (at > last) {
+        samples.add(sample(before, inside.get(at), gauge));
+        last = at;
+      }
+    }
+    return samples;
+  }
+
+  private static int nearest(Stage stage, List<Reading> before, List<Integer> inside, int k) {
+    double first = before.get(inside.get(0)).time() - stage.from();
+    double last = before.get(inside.get(inside.size() - 1)).time() - stage.from();
+    double wanted = first * Math.pow(last / first, k / (MOST - 1.0));
+    int best = 0;
+    for (int i = 1; i < inside.size(); i++) {
+      double away = Math.abs(before.get(inside.get(i)).time() - stage.from() - wanted);
+      if (away < Math.abs(before.get(inside.get(best)).time() - stage.from() - wanted)) {
+        best = i;
+      }
+    }
+    return best;
+  }
+
+  private static Sample sample(List<Reading> before, int i, GaugeSpec gauge) {
+    double slope = Math.max(Math.abs(slope(before, i, i - 1)), Math.abs(slope(before, i, i + 1)));
+    double eye = Math.max(EYE_SHARE * gauge.resolution(), LEAST_EYE);
+    double deviation = Math.hypot(Math.hypot(gauge.roundingUncertainty(), eye), slope * MOMENT);
+    return new Sample(before.get(i).time(), before.get(i).pressure(), deviation);
+  }
+
+  private static double slope(List<Reading> before, int i, int other) {
+    if (other < 0 || other >= before.size()) {
+      return 0;
+    }
+    double apart = before.get(other).time() - before.get(i).time();
+    return apart == 0 ? 0 : (before.get(other).pressure() - before.get(i).pressure()) / apart;
+  }
+
+  /** Reading error beside rounding, as in the likelihood of holds: assumed [-]. */
+  private static final double EYE_SHARE = 0.4;
+
+  /** Smallest reading error of any instrument [Pa]. */
+  private static final double LEAST_EYE = 150;
+
+  /** What the needle showed just before the pump stopped [Pa gauge]; empty if nobody looked. */
+  public OptionalDouble justBefore() {
+    Sample last = readings.get(readings.size() - 1);
+    return last.time() >= -JUST_BEFORE
+        ? OptionalDouble.of(last.pressure())
+        : OptionalDouble.empty();
+  }
+
+  /** What is done in a stage, the fuel as warm as it was measured. */
+  static Operation operation(Stage stage, double fuelTemperature) {
+    return Operation.holding()
+        .withPump(stage.pump())
+        .withEngine(stage.isKnown() ? stage.duty() : 0, 0)
+        .withFuelTemperature(fuelTemperature);
+  }
+}

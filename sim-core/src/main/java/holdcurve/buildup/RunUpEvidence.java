@@ -1,0 +1,212 @@
+package holdcurve.buildup;
+
+import holdcurve.circuit.Circuit;
+import holdcurve.circuit.Condition;
+import holdcurve.circuit.Part;
+import holdcurve.job.HoldTest;
+import holdcurve.job.Job;
+import holdcurve.model.Operation;
+import holdcurve.side.SideEvidence;
+import holdcurve.side.Truth;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * The readings before the pump stop of all tests of a job, as rows beside those of the holds.
+ * Unknowns of its own: six of the running circuit, then for each run-up when the pump began to
+ * deliver and what pressure was left.
+ */
+public final class RunUpEvidence implements SideEvidence {
+  private static final int OF_EACH = 2;
+
+  /** A pressure that was read at the start is off by this much [Pa]. */
+  private static final double READ = 2e3;
+
+  /** Curves that are worth remembering: that of a place and some about it. */
+  private static final int REMEMBERED = 8;
+
+  private final Job job;
+  private final Running priors;
+  private final RunningCar car;
+  private final List<RunUp> runs;
+  private final List<RunUpError> errors;
+  private final int rows;
+  private final ThreadLocal<Bench> benches;
+
+  private RunUpEvidence(Job job, List<RunUp> runs) {
+    this.job = job;
+    this.runs = runs;
+    priors = Running.shipped();
+    car = new RunningCar(job.circuit(), priors);
+    errors = runs.stream().map(run -> new RunUpError(run, priors)).toList();
+    rows = runs.stream().mapToInt(run -> run.readings().size()).sum();
+    benches = ThreadLocal.withInitial(() -> new Bench(job));
+  }
+
+  /** Empty where no test logged anything before the pump stop that speaks. */
+  public static Optional<RunUpEvidence> of(Job job) {
+    List<RunUp> runs = new ArrayList<>();
+    for (int i = 0; i < job.tests().size(); i++) {
+      RunUp.of(job.tests().get(i), i, job.gauge()).ifPresent(runs::add);
+    }
+    return runs.isEmpty() ? Optional.empty() : Optional.of(new RunUpEvidence(job, runs));
+  }
+
+  public List<RunUp> runs() {
+    return runs;
+  }
+
+  /** What the needle showed just before the pump stopped in a test [Pa gauge]; empty if unread. */
+  public OptionalDouble justBefore(int test) {
+    for (RunUp run : runs) {
+      if (run.test() == test) {
+        return run.justBefore();
+      }
+    }
+    return OptionalDouble.empty();
+  }
+
+  @Override
+  public int rows() {
+    return rows;
+  }
+
+  @Override
+  public int unknowns() {
+    return RunningCar.UNKNOWNS + OF_EACH * runs.size();
+  }
+
+  /** What an unknown is, in words that "rather high" can follow. */
+  public String unknown(int k) {
+    if (k < RunningCar.UNKNOWNS) {
+      return RunningCar.WORDS.get(k);
+    }
+    int i = (k - RunningCar.UNKNOWNS) / OF_EACH;
+    String in = " in '" + job.tests().get(runs.get(i).test()).id() + "'";
+    return (k % OF_EACH == 0 ? "a time to spin up" : "a pressure left") + in;
+  }
+
+  @Override
+  public double differenceStep() {
+    return 0.05;
+  }
+
+  @Override
+  public void residuals(Truth truth, double[] out, int offset) {
+    int place = offset;
+    for (int i = 0; i < runs.size(); i++) {
+      List<RunUp.Sample> readings = runs.get(i).readings();
+      double[] curve = curve(truth, i, times(readings));
+      double[] departures = new double[readings.size()];
+      for (int k = 0; k < departures.length; k++) {
+        departures[k] = readings.get(k).pressure() - curve[k] - truth.gaugeOffset();
+      }
+      errors.get(i).whiten(departures, out, place);
+      place += departures.length;
+    }
+  }
+
+  private static double[] times(List<RunUp.Sample> readings) {
+    return readings.stream().mapToDouble(RunUp.Sample::time).toArray();
+  }
+
+  /**
+   * What the gauge shows before the pump stop, without its own error [Pa gauge].
+   *
+   * @param i place in {@link #runs}
+   * @param times since the pump stop, ascending, all negative [s]
+   */
+  public double[] curve(Truth truth, int i, double[] times) {
+    double[] z = new double[RunningCar.UNKNOWNS];
+    for (int k = 0; k < z.length; k++) {
+      z[k] = truth.unknown(this, k);
+    }
+    Condition faulty = truth.condition(Truth.ALL_TESTS);
+    Circuit sound = truth.sound().circuit();
+    Condition condition = car.of(faulty, sound, z);
+    RunUp run = runs.get(i);
+    int own = RunningCar.UNKNOWNS + OF_EACH * i;
+    double on =
+        run.start().time() + priors.spinUp() + run.start().deviation() * truth.unknown(this, own);
+    double pressure = left(run.start(), truth.unknown(this, own + 1));
+    return benches
+        .get()
+        .curve(changed(faulty.circuit(), sound), condition, on, pressure, run, times);
+  }
+
+  /** Ids of the parts that a fault has changed. */
+  private static Set<String> changed(Circuit faulty, Circuit sound) {
+    Set<String> changed = new HashSet<>();
+    for (Part part : faulty.parts()) {
+      Part before = sound.part(part.id());
+      if (part != before && !part.equals(before)) {
+        changed.add(part.id());
+      }
+    }
+    return changed;
+  }
+
+  private double left(RunUp.Start start, double z) {
+    return start.pressure().isPresent()
+        ? Math.max(0, start.pressure().getAsDouble() + READ * z)
+        : priors.residual() * Math.exp(z);
+  }
+
+  /** What one thread needs. */
+  private static final class Bench {
+    private final Job job;
+    private final Map<Set<String>, RunUpSimulator> simulators = new LinkedHashMap<>();
+    private final Map<List<Object>, double[]> remembered =
+        new LinkedHashMap<>(16, 0.75f, true) {
+          private static final long serialVersionUID = 1;
+
+          @Override
+          protected boolean removeEldestEntry(Map.Entry<List<Object>, double[]> eldest) {
+            return size() > REMEMBERED;
+          }
+        };
+
+    Bench(Job job) {
+      this.job = job;
+    }
+
+    double[] curve(
+        Set<String> faulty,
+        Condition condition,
+        double on,
+        double pressure,
+        RunUp run,
+        double[] times) {
+      List<Object> key =
+          List.of(
+              condition.circuit().parts(),
+              condition.leaks(),
+              faulty,
+              on,
+              pressure,
+              run.test(),
+              times.length,
+              times[0]);
+      double[] known = remembered.get(key);
+      if (known == null) {
+        known =
+            simulators
+                .computeIfAbsent(faulty, parts -> new RunUpSimulator(job.circuit(), parts))
+                .readings(condition, on, pressure, run.stages(), temperature(run), times);
+        remembered.put(key, known);
+      }
+      return known;
+    }
+
+    private double temperature(RunUp run) {
+      HoldTest test = job.tests().get(run.test());
+      return test.fuelTemperature().orElse(Operation.ROOM_TEMPERATURE);
+    }
+  }
+}

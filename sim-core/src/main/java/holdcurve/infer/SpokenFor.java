@@ -1,0 +1,97 @@
+package holdcurve.infer;
+
+import holdcurve.fault.FaultCatalogue;
+import holdcurve.fault.LeakFault;
+import holdcurve.fault.Site;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.CholeskyDecomposition;
+import org.apache.commons.math3.linear.RealVector;
+
+/**
+ * Which faults the evidence of a job can speak for. Those that a hold shows always are; one that
+ * acts only while fuel flows is where, at some usual size, it would move what was read before the
+ * pump stop by more than all that isn't known of a sound circuit could, or where a joint that it
+ * may wet was found wet. Others would only share probability with what nobody looked at.
+ */
+final class SpokenFor {
+  /** Squared distance from a sound circuit, in standard deviations, that counts as showing [-]. */
+  private static final double SHOWS = 4;
+
+  /** Sizes that are tried [standard deviations]. */
+  private static final double[] SIZES = {-1, 0, 1};
+
+  private final JobModel data;
+  private final UnknownPriors priors;
+  private final int first;
+  private final double[] usual;
+  private final CholeskyDecomposition spread;
+
+  private SpokenFor(JobModel data, UnknownPriors priors, int rows) {
+    this.data = data;
+    this.priors = priors;
+    first = data.residualCount() + data.sideCount() - rows;
+    HypothesisModel sound = model(List.of());
+    double[] middle = new double[sound.dimension()];
+    int[] by = sound.realisation().latents().curve();
+    usual = tail(sound.departures(middle));
+    double[][] slopes = sound.linear(middle, by).slopes();
+    double[][] covariance = new double[rows][rows];
+    for (int i = 0; i < rows; i++) {
+      for (int j = 0; j < rows; j++) {
+        double[] a = slopes[first + i];
+        double[] b = slopes[first + j];
+        double sum = IntStream.range(0, by.length).mapToDouble(k -> a[k] * b[k]).sum();
+        covariance[i][j] = sum + (i == j ? 1 : 0);
+      }
+    }
+    spread = new CholeskyDecomposition(new Array2DRowRealMatrix(covariance));
+  }
+
+  /** Those of a catalogue that the data can speak for. */
+  static FaultCatalogue among(FaultCatalogue all, JobModel data, UnknownPriors priors) {
+    WetJoints wet = new WetJoints(data.job());
+    if (data.runUp().isEmpty()) {
+      return all.only(fault -> fault.showsInHold() || wet.speakFor(fault));
+    }
+    SpokenFor spoken = new SpokenFor(data, priors, data.runUp().get().rows());
+    return all.only(fault -> fault.showsInHold() || wet.speakFor(fault) || spoken.shows(fault));
+  }
+
+  private boolean shows(LeakFault fault) {
+    try {
+      return fault.sites(data.job().circuit()).stream().anyMatch(site -> shows(fault, site));
+    } catch (RuntimeException e) {
+      return false;
+    }
+  }
+
+  private boolean shows(LeakFault fault, Site site) {
+    HypothesisModel model = model(List.of(new Hypothesis.Member(fault, site)));
+    int size = model.realisation().latents().parameterIndex(0);
+    return Arrays.stream(SIZES)
+        .anyMatch(
+            z -> {
+              double[] u = new double[model.dimension()];
+              u[size] = z;
+              double[] rows = model.departures(u);
+              return rows != null && distance(tail(rows)) > SHOWS;
+            });
+  }
+
+  private double distance(double[] rows) {
+    RealVector away = new ArrayRealVector(rows).subtract(new ArrayRealVector(usual));
+    return away.dotProduct(spread.getSolver().solve(away));
+  }
+
+  private double[] tail(double[] rows) {
+    return Arrays.copyOfRange(rows, first, rows.length);
+  }
+
+  private HypothesisModel model(List<Hypothesis.Member> members) {
+    return new HypothesisModel(data, new Hypothesis(members, 1), priors);
+  }
+}
