@@ -38,7 +38,7 @@ public final class CloggedFilter extends PartChange {
   @Override
   public String symptoms() {
     return "Pressure builds up slowly, and sags when the engine draws much; the car lacks power"
-               + " uphill but starts well.";
+        + " uphill but starts well.";
   }
 
   @Override

@@ -3,6 +3,7 @@ package holdcurve.practice;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdcurve.circuit.Circuit;
+import holdcurve.circuit.Unit;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.fault.LeakFault;
 import holdcurve.file.CircuitReader;
@@ -11,16 +12,18 @@ import holdcurve.infer.Ranking;
 import holdcurve.infer.RankingService;
 import holdcurve.infer.SuspectGroup;
 import holdcurve.job.GaugeSpec;
+import holdcurve.job.Job;
+import holdcurve.part.Injector;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Every fault that a hold can show, at its usual size, on a car that differs from its description:
- * after every test and look there is, it stands first, alone or with those that no test tells from
- * it.
+ * Every fault at its usual size, on a car that differs from its description: after the tests and
+ * looks that can tell it, it stands first, alone or with those that no test tells from it.
  */
 class EachFaultRankedFirstTest {
   private static final FaultCatalogue CATALOGUE = FaultCatalogue.load();
@@ -29,12 +32,45 @@ class EachFaultRankedFirstTest {
           Path.of(
               System.getProperty("holdcurve.root", ".."),
               "scenarios/circuits/six-cylinder-return-line.circuit.json"));
+
+  /** Nobody can call an injector tired whose flow when new isn't known. */
+  private static final Circuit STATED =
+      CIRCUIT.map(
+          part ->
+              part.kind() == Injector.KIND
+                  ? part.with(Injector.STATIC_FLOW, Unit.MILLILITRE_PER_MINUTE.toSi(250))
+                  : part);
+
   private static final long SEED = 20;
 
   static Stream<String> faults() {
-    return CATALOGUE.showingInHold().faults().stream()
-        .filter(fault -> !fault.sites(CIRCUIT).isEmpty())
-        .map(LeakFault::id);
+    return Stream.concat(
+        CATALOGUE.showingInHold().faults().stream()
+            .filter(fault -> !fault.sites(CIRCUIT).isEmpty())
+            .map(LeakFault::id),
+        Stream.of("return-side-joint"));
+  }
+
+  static Stream<String> faultsOfTheRun() {
+    return Stream.of(
+        "weak-pump", "clogged-filter", "blocked-return", "trapped-air", "tired-injector");
+  }
+
+  /**
+   * Pump, filter, return, air and injectors speak before the pump stops: a whole run logged, and
+   * fuel drawn off, are the tests for them.
+   */
+  @ParameterizedTest
+  @MethodSource("faultsOfTheRun")
+  void standsFirstByTheRun(String id) {
+    LeakFault fault = CATALOGUE.byId(id).orElseThrow();
+    RunUpCar car = new RunUpCar(STATED, fault, GaugeSpec.usual(), SEED);
+    Job job =
+        new Job("each", STATED, GaugeSpec.usual(), List.of(car.logged()), Map.of(), List.of())
+            .withFindings(List.of(car.drawnOff(1.9e5, 1e5), car.drawnOff(1e5, 0.2e5)));
+    assertFirst(
+        id + "@" + fault.sites(CIRCUIT).get(0).id(),
+        new RankingService(CATALOGUE).rank(job, 1, Progress.NONE));
   }
 
   @ParameterizedTest
@@ -48,8 +84,11 @@ class EachFaultRankedFirstTest {
     steps.forEach(step -> session.take(step, session.even()));
     Ranking ranking =
         new RankingService(CATALOGUE).rank(session.job(steps.size()), 1, Progress.NONE);
+    assertFirst(session.car().truth(), ranking);
+  }
+
+  private static void assertFirst(String truth, Ranking ranking) {
     String first = Suspicions.canonical(ranking.suspects().get(0).id());
-    String truth = session.car().truth();
     assertTrue(
         first.equals(truth)
             || ranking.groups().stream()

@@ -1,6 +1,5 @@
 package holdcurve.buildup;
 
-import holdcurve.buildup.QuasiSteady.Point;
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Condition;
 import holdcurve.model.Network;
@@ -10,8 +9,10 @@ import holdcurve.model.NetworkLayout;
 import holdcurve.model.Operation;
 import holdcurve.part.Filter;
 import holdcurve.part.Gauge;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -68,17 +69,23 @@ public final class RunUpSimulator {
       double[] times) {
     double lag = condition.circuit().part(gauge).value(Gauge.LAG);
     Needle needle = new Needle(lag, times, on, pressure);
+    Map<Operation, QuasiSteady> circuits = new HashMap<>();
     double reached = pressure;
     for (RunUp.Stage stage : stages) {
       if (on < stage.to()) {
-        NetworkAssembler assembler = stage.pump() ? running : standing;
-        Network network = assembler.assemble(condition, RunUp.operation(stage, fuelTemperature));
-        double start = reached;
-        double[] y = network.stateAt(point -> pressurised.contains(point) ? start : 0, 0, 0);
-        List<Point> course = Course.from(new QuasiSteady(network, y), reached);
-        reached = needle.follow(course, stage.to());
+        Operation operation = RunUp.operation(stage, fuelTemperature);
+        QuasiSteady circuit =
+            circuits.computeIfAbsent(operation, done -> circuit(condition, done, pressure));
+        reached = needle.follow(Course.from(circuit, reached), stage.to());
       }
     }
     return needle.shown();
+  }
+
+  private QuasiSteady circuit(Condition condition, Operation operation, double pressure) {
+    NetworkAssembler assembler = operation.pumpRunning() ? running : standing;
+    Network network = assembler.assemble(condition, operation);
+    return new QuasiSteady(
+        network, network.stateAt(point -> pressurised.contains(point) ? pressure : 0, 0, 0));
   }
 }

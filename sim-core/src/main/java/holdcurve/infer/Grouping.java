@@ -58,7 +58,7 @@ final class Grouping {
   private String reason(List<Judged> members) {
     if (alike.starveAlike(member(members.get(0)), member(members.get(1)))) {
       return "Pump and filter starve the rail alike, and the gauge stands behind both; what the"
-                 + " pump delivers into a measuring cylinder ahead of the filter divides them.";
+          + " pump delivers into a measuring cylinder ahead of the filter divides them.";
     }
     String fuel = String.join(", ", alike.drained(member(members.get(0))));
     String hoses =
