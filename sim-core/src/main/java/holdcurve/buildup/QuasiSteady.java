@@ -16,6 +16,11 @@ final class QuasiSteady {
   /** Change at which the small nodes count as settled [Pa]. */
   private static final double SETTLED = 5;
 
+  /**
+   * Change that is let pass in the end: about where hardly anything flows, roots are steep [Pa].
+   */
+  private static final double NEARLY = 500;
+
   /** Steps after which a search from the last place begins anew from nowhere. */
   private static final int PATIENCE = 20;
 
@@ -85,7 +90,7 @@ final class QuasiSteady {
     for (int i = 0; i < MOST_STEPS; i++) {
       network.linearize(0, y, rates, jacobian);
       double change = move(step);
-      if (change < SETTLED && step > 1) {
+      if (change < (i < MOST_STEPS - 1 ? SETTLED : NEARLY) && step > 1) {
         known = true;
         return point(pressure);
       }

@@ -58,8 +58,9 @@ public interface LeakFault {
   /**
    * Whether the fall of the pressure after the pump has stopped can speak for this fault. One that
    * acts only while fuel flows says false, so that a ranking made from holds alone leaves it out
-   * instead of sharing probability with something it cannot see. So does one whose whole effect on
-   * a hold is what softer hoses would do too.
+   * instead of sharing probability with something it cannot see; it is ranked where readings from
+   * before the pump stop would show it, or a joint it wets was found wet. So does one whose whole
+   * effect on a hold is what softer hoses would do too.
    */
   default boolean showsInHold() {
     return true;

@@ -37,7 +37,7 @@ final class SideRows {
   }
 
   /**
-   * Fills one column of the Jacobian of these rows by differences.
+   * Fills one column of the Jacobian of these rows by differences; where the step fails, with zero.
    *
    * @param at residuals of all rows at {@code u}
    * @param j coordinate
@@ -54,7 +54,8 @@ final class SideRows {
         v[j] += side.differenceStep();
         fill(side, new TruthAt(model, v), moved, row);
         for (int i = row; i < row + side.rows(); i++) {
-          out[i][column] = (moved[i] - at[i]) / side.differenceStep();
+          double slope = (moved[i] - at[i]) / side.differenceStep();
+          out[i][column] = Double.isFinite(slope) ? slope : 0;
         }
       }
       row += side.rows();
