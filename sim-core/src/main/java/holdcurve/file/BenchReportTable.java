@@ -7,6 +7,7 @@ import holdcurve.injector.FlowReport;
 import holdcurve.injector.InjectorReport;
 import holdcurve.injector.Service;
 import holdcurve.injector.SetFlow;
+import holdcurve.text.SpreadsheetText;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Locale;
