@@ -73,8 +73,19 @@ public record RepairChoice(List<Option> options) {
         .forEach(
             one -> cures.computeIfAbsent(one.repair(), key -> new LinkedHashSet<>()).add(one.id()));
     return cures.entrySet().stream()
-        .map(entry -> new Option(entry.getKey(), entry.getValue()))
+        .map(entry -> new Option(places(entry.getValue()) + entry.getKey(), entry.getValue()))
         .collect(Collectors.toCollection(ArrayList::new));
+  }
+
+  /** Where it is done: the faults' own words say "it". */
+  private static String places(Set<String> ids) {
+    String places =
+        ids.stream()
+            .filter(id -> id.contains("@"))
+            .map(id -> id.substring(id.indexOf('@') + 1))
+            .distinct()
+            .collect(Collectors.joining(", "));
+    return places.isEmpty() ? "" : places + ": ";
   }
 
   static List<String> faults(String id) {

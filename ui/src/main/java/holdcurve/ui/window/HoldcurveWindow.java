@@ -100,7 +100,7 @@ public final class HoldcurveWindow {
     return List.of(
         new CircuitPage(new CircuitModel(desk.jobs(), desk.faults())),
         new HoldTestsPage(desk, new HoldTestsModel(desk.jobs(), clock, LocalDate::now)),
-        new SuspectsPage(new SuspectsModel(desk.jobs()), new NextTestModel(desk.jobs())),
+        new SuspectsPage(new SuspectsModel(desk.jobs()), new NextTestModel(desk.jobs()), desk),
         new BenchSheetPage(
             new BenchSheetModel(desk.jobs(), LocalDate::now), new DropTestModel(desk.jobs()), desk),
         new WhatIfPage(new WhatIfModel(desk.jobs(), desk.faults()::catalogue), desk),

@@ -22,7 +22,11 @@ final class EmptyState extends VBox {
   private final Desk desk;
   private final List<Button> circuits = new ArrayList<>();
 
-  EmptyState(Desk desk, Runnable open) {
+  /**
+   * @param open asks for a job and opens it
+   * @param own asks for a circuit and begins a job with it
+   */
+  EmptyState(Desk desk, Runnable open, Runnable own) {
     this.desk = desk;
     setId("empty");
     getStyleClass().add("hc-empty");
@@ -36,30 +40,25 @@ final class EmptyState extends VBox {
     templates.setMaxWidth(WIDTH);
     CircuitTemplates.all().forEach(template -> circuits.add(button(template)));
     templates.getChildren().addAll(circuits);
+    Button ownCircuit = new Button("A circuit file of your own …");
+    ownCircuit.setId("own-circuit");
+    ownCircuit.setOnAction(event -> own.run());
+    templates.getChildren().add(ownCircuit);
     templates.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     getChildren()
         .addAll(
-            title("Start a job: which circuit comes nearest?"),
+            Texts.large("Start a job: which circuit comes nearest?"),
             words("Each is invented. Lengths and settings can be put right afterwards, or left."),
             templates,
-            title("Or go on with one"),
+            Texts.large("Or go on with one"),
             words("A job is a file whose name ends in .job.json. Drop it here, or press Ctrl+O."),
             choose,
             practice);
   }
 
-  private static Label title(String text) {
-    Label title = new Label(text);
-    title.getStyleClass().add("hc-large");
-    return title;
-  }
-
   private static Label words(String text) {
-    Label words = new Label(text);
-    words.setWrapText(true);
-    words.setMinHeight(USE_PREF_SIZE);
+    Label words = Texts.words(text, "hc-muted");
     words.setMaxWidth(WIDTH);
-    words.getStyleClass().add("hc-muted");
     return words;
   }
 
@@ -84,11 +83,13 @@ final class EmptyState extends VBox {
         .start(
             "Reading the circuit",
             progress -> CircuitTemplates.circuit(template),
-            (Circuit circuit) -> {
-              String day =
-                  LocalDate.now().format(DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.UK));
-              desk.jobs().begin(JobEdits.blank("New job, " + day, circuit), null);
-            });
+            circuit -> begin(desk, circuit));
+  }
+
+  /** A new job about a circuit, named after the day. */
+  static void begin(Desk desk, Circuit circuit) {
+    String day = LocalDate.now().format(DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.UK));
+    desk.jobs().begin(JobEdits.blank("New job, " + day, circuit), null);
   }
 
   private void key(KeyEvent event) {

@@ -1,5 +1,6 @@
 package holdcurve.ui.window.frame;
 
+import holdcurve.file.CircuitReader;
 import holdcurve.file.JobWriter;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -67,6 +68,24 @@ final class FileActions {
                     }
                   });
         });
+  }
+
+  void dropPlugins() {
+    desk.faults().folderProperty().set(null);
+  }
+
+  /** A new job about a circuit of the user's own. */
+  void beginWithCircuit() {
+    desk.dialogs()
+        .choose(FileKind.CIRCUIT, near())
+        .ifPresent(
+            file ->
+                desk.jobs()
+                    .work()
+                    .start(
+                        "Reading the circuit",
+                        progress -> CircuitReader.read(file),
+                        circuit -> EmptyState.begin(desk, circuit)));
   }
 
   void quit() {

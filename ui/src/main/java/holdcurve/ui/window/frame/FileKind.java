@@ -10,6 +10,8 @@ import java.util.List;
  * @param patterns of file names, such as {@code *.csv}; the first gives the ending of new files
  */
 public record FileKind(String title, String name, List<String> patterns) {
+  public static final FileKind CIRCUIT =
+      new FileKind("A circuit of your own", "Circuits", List.of("*.circuit.json"));
   public static final FileKind PRICES =
       new FileKind("Prices of repairs", "Price lists", List.of("*.json", "*.csv"));
   public static final FileKind DROP_TEST =

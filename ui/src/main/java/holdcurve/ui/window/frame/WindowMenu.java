@@ -2,10 +2,12 @@ package holdcurve.ui.window.frame;
 
 import holdcurve.ui.theme.Looks;
 import holdcurve.ui.window.job.OpenJobModel;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
+import javafx.beans.property.ObjectProperty;
 import javafx.beans.value.ObservableStringValue;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuBar;
@@ -42,10 +44,10 @@ final class WindowMenu extends MenuBar {
     model = desk.jobs();
     noJob = model.jobProperty().isNull();
     page.disableProperty().bind(noJob);
-    getMenus().addAll(file(files), edit(), view(desk), go(pages, show), page);
+    getMenus().addAll(file(desk, files), edit(), view(desk), go(pages, show), page);
   }
 
-  private Menu file(FileActions files) {
+  private Menu file(Desk desk, FileActions files) {
     return new Menu(
         "_File",
         null,
@@ -56,8 +58,26 @@ final class WindowMenu extends MenuBar {
         whereJob(item("_Read the file again", onShortcut(KeyCode.R), model::reload)),
         new SeparatorMenuItem(),
         item("Folder of _plugins …", null, files::choosePlugins),
+        withoutPlugins(desk, files),
         new SeparatorMenuItem(),
         item("_Quit", onShortcut(KeyCode.Q), files::quit));
+  }
+
+  /** Says which folder is in use, and takes it out of use. */
+  private static MenuItem withoutPlugins(Desk desk, FileActions files) {
+    ObjectProperty<Path> folder = desk.faults().folderProperty();
+    MenuItem item = item("", null, files::dropPlugins);
+    item.setMnemonicParsing(false);
+    item.textProperty()
+        .bind(
+            Bindings.createStringBinding(
+                () ->
+                    folder.get() == null
+                        ? "No plugins in use"
+                        : "Stop using plugins of " + folder.get(),
+                folder));
+    item.disableProperty().bind(folder.isNull());
+    return item;
   }
 
   private Menu edit() {

@@ -45,7 +45,7 @@ public final class WindowView {
     this.pages = pages;
     FileActions files = new FileActions(desk, this::begin, quit);
     menu = new WindowMenu(desk, files, pages, this::show);
-    empty = new EmptyState(desk, files::open);
+    empty = new EmptyState(desk, files::open, files::beginWithCircuit);
     rail = new PageRail(pages, model.pressures(), this::show);
     work.setLeft(rail);
     empty.visibleProperty().bind(model.jobProperty().isNull().and(withoutJob.not()).or(beginning));

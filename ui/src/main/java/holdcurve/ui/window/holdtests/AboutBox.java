@@ -1,6 +1,7 @@
 package holdcurve.ui.window.holdtests;
 
 import holdcurve.job.HoldTest;
+import holdcurve.ui.window.frame.Texts;
 import java.util.Locale;
 import java.util.function.Consumer;
 import javafx.scene.control.CheckBox;
@@ -36,7 +37,7 @@ final class AboutBox extends VBox {
     date.setPrefColumnCount(9);
     date.setMinWidth(90);
     notes.setPromptText("Notes");
-    notes.setPrefRowCount(2);
+    notes.setPrefRowCount(1);
     notes.setWrapText(true);
     notes.addEventFilter(KeyEvent.KEY_PRESSED, AboutBox::tabLeaves);
     committing(temperature, model::temperature);
@@ -46,7 +47,7 @@ final class AboutBox extends VBox {
     HBox.setHgrow(date, Priority.ALWAYS);
     HBox line = new HBox(label("Fuel", temperature), temperature, label("Date", date), date);
     line.getStyleClass().add("hc-line");
-    getChildren().addAll(StepsBox.words("Clamps", "hc-heading"), clamps, line, notes);
+    getChildren().addAll(Texts.words("Clamps", "hc-heading"), clamps, line, notes);
     model.testProperty().addListener((property, before, now) -> show(now));
     show(model.testProperty().get());
   }
@@ -99,9 +100,7 @@ final class AboutBox extends VBox {
     }
     model.hoses().forEach(hose -> clamps.getChildren().add(clamp(hose, test)));
     if (model.hoses().isEmpty()) {
-      clamps
-          .getChildren()
-          .add(StepsBox.words("No hose of this circuit can be clamped.", "hc-muted"));
+      clamps.getChildren().add(Texts.words("No hose of this circuit can be clamped.", "hc-muted"));
     }
     temperature.setText(
         test.fuelTemperature().isPresent()

@@ -1,6 +1,7 @@
 package holdcurve.ui.window.holdtests;
 
 import holdcurve.finding.Finding;
+import holdcurve.ui.window.frame.Texts;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
@@ -24,7 +25,7 @@ final class FindingsBox extends VBox {
   private final HBox numbers = new HBox();
   private final TextField date = new TextField();
   private final List<TextField> fields = new ArrayList<>();
-  private final Label wrong = StepsBox.words("", "hc-small");
+  private final Label wrong = Texts.words("", "hc-small");
 
   FindingsBox(HoldTestsModel model) {
     this.model = model;
@@ -58,7 +59,7 @@ final class FindingsBox extends VBox {
     line.getStyleClass().add("hc-line");
     wrong.managedProperty().bind(wrong.textProperty().isNotEmpty());
     getChildren()
-        .addAll(StepsBox.words("Findings", "hc-heading"), list, kind, numbers, when, line, wrong);
+        .addAll(Texts.words("Findings", "hc-heading"), list, kind, numbers, when, line, wrong);
     model.testProperty().addListener((property, before, now) -> update());
     ask();
     update();
@@ -143,7 +144,7 @@ final class FindingsBox extends VBox {
   }
 
   private HBox row(Finding finding) {
-    Label words = StepsBox.words(finding.inDatedWords());
+    Label words = Texts.words(finding.inDatedWords());
     HBox.setHgrow(words, Priority.ALWAYS);
     Button remove = new Button("×");
     remove.setAccessibleText("Remove: " + finding.inDatedWords());

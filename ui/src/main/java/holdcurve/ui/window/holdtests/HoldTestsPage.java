@@ -6,6 +6,9 @@ import holdcurve.ui.window.frame.Page;
 import holdcurve.ui.window.plot.HoldPlot;
 import holdcurve.ui.window.plot.PlotPanel;
 import java.util.List;
+import javafx.beans.binding.Bindings;
+import javafx.beans.binding.DoubleBinding;
+import javafx.beans.property.ReadOnlyIntegerProperty;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.MenuItem;
@@ -24,9 +27,12 @@ import javafx.scene.layout.VBox;
 
 /** Readings typed against a stopwatch, or brought in, with clamps and findings beside them. */
 public final class HoldTestsPage implements Page {
+  /** Below this width the columns are narrower [sizes of the text]. */
+  private static final double NARROW = 66;
+
   private final Desk desk;
   private final HoldTestsModel model;
-  private final StackPane content;
+  private final StackPane content = new StackPane();
   private final StopwatchPane watch;
   private final ReadingList readings;
   private final TestBar tests;
@@ -42,7 +48,7 @@ public final class HoldTestsPage implements Page {
     work.setLeft(left());
     work.setCenter(middle());
     work.setRight(right());
-    content = new StackPane(work, new ImportCard(model));
+    content.getChildren().addAll(work, new ImportCard(model));
     content.addEventHandler(KeyEvent.KEY_TYPED, this::typed);
     content.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
   }
@@ -54,7 +60,7 @@ public final class HoldTestsPage implements Page {
     VBox left = new VBox(watch, readings, bring);
     VBox.setVgrow(readings, Priority.ALWAYS);
     left.getStyleClass().add("hc-side");
-    left.prefWidthProperty().bind(watch.entry().fontProperty().map(f -> 20.5 * f.getSize() / 1.25));
+    left.prefWidthProperty().bind(side(20.5, 16.5));
     return left;
   }
 
@@ -84,8 +90,20 @@ public final class HoldTestsPage implements Page {
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     scroll.setFocusTraversable(false);
     scroll.getStyleClass().add("hc-side-scroll");
-    scroll.prefWidthProperty().bind(watch.entry().fontProperty().map(f -> 20 * f.getSize() / 1.25));
+    scroll.prefWidthProperty().bind(side(20, 17));
     return scroll;
+  }
+
+  /**
+   * Width of a column beside the plot, in sizes of the text; where the window is narrow for the
+   * text, the plot is left more of it.
+   */
+  private DoubleBinding side(double usual, double narrow) {
+    ReadOnlyIntegerProperty letter = desk.looks().textSizeProperty();
+    return Bindings.createDoubleBinding(
+        () -> letter.get() * (content.getWidth() < NARROW * letter.get() ? narrow : usual),
+        letter,
+        content.widthProperty());
   }
 
   private static Button button(String text, Runnable what) {

@@ -1,5 +1,6 @@
 package holdcurve.ui.window.holdtests;
 
+import holdcurve.ui.window.frame.Texts;
 import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
@@ -27,7 +28,7 @@ final class ImportCard extends VBox {
     ScrollPane scroll = new ScrollPane(understood);
     scroll.setFitToWidth(true);
     HBox.setHgrow(scroll, Priority.ALWAYS);
-    VBox readings = new VBox(StepsBox.words("Readings", "hc-strong"), sample);
+    VBox readings = new VBox(Texts.words("Readings", "hc-strong"), sample);
     readings.setMinWidth(190);
     HBox middle = new HBox(scroll, readings);
     middle.getStyleClass().add("hc-card-middle");
@@ -35,7 +36,7 @@ final class ImportCard extends VBox {
     HBox buttons = new HBox(take, drop);
     buttons.getStyleClass().add("hc-line");
     getChildren()
-        .addAll(StepsBox.words("This is how it was understood", "hc-heading"), middle, buttons);
+        .addAll(Texts.words("This is how it was understood", "hc-heading"), middle, buttons);
     visibleProperty().bind(model.previewProperty().isNotNull());
     managedProperty().bind(visibleProperty());
     model.previewProperty().addListener((property, before, now) -> show(now));
@@ -45,10 +46,10 @@ final class ImportCard extends VBox {
     if (preview != null) {
       understood
           .getChildren()
-          .setAll(preview.understood().stream().map(s -> StepsBox.words("–  " + s)).toList());
+          .setAll(preview.understood().stream().map(s -> Texts.words("–  " + s)).toList());
       sample
           .getChildren()
-          .setAll(preview.sample(model.pressures()).stream().map(s -> StepsBox.words(s)).toList());
+          .setAll(preview.sample(model.pressures()).stream().map(s -> Texts.words(s)).toList());
       take.requestFocus();
     }
   }

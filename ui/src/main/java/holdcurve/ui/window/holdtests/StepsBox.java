@@ -1,10 +1,10 @@
 package holdcurve.ui.window.holdtests;
 
 import holdcurve.job.HoldTest;
-import javafx.scene.control.Label;
+import holdcurve.ui.window.frame.Texts;
 import javafx.scene.layout.VBox;
 
-/** How this hold is done; the step that is due stands out, with its caution. */
+/** What is to be done now, with its caution; what is done is gone, what comes later waits. */
 final class StepsBox extends VBox {
   private final HoldTestsModel model;
 
@@ -29,21 +29,13 @@ final class StepsBox extends VBox {
             test, model.watch().runningProperty().get(), model.clampsOnProperty().get());
     int number = 1;
     for (HoldSteps.Step step : HoldSteps.of(test)) {
-      boolean due = step.stage() == stage;
-      Label what = words(number++ + "  " + step.what(), due ? "hc-step-due" : "hc-muted");
-      getChildren().add(what);
-      if (due && !step.caution().isEmpty()) {
-        getChildren().add(words(step.caution(), "hc-caution", "hc-small"));
+      if (step.stage() == stage) {
+        getChildren().add(Texts.words(number + "  " + step.what(), "hc-step-due"));
+        if (!step.caution().isEmpty()) {
+          getChildren().add(Texts.words(step.caution(), "hc-caution", "hc-small"));
+        }
       }
+      number++;
     }
-  }
-
-  static Label words(String text, String... styles) {
-    Label label = new Label(text);
-    label.setWrapText(true);
-    label.setMinHeight(USE_PREF_SIZE);
-    label.setMaxWidth(Double.MAX_VALUE);
-    label.getStyleClass().addAll(styles);
-    return label;
   }
 }

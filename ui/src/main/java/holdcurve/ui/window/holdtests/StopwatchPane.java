@@ -152,8 +152,7 @@ final class StopwatchPane extends VBox {
     boolean begun =
         model.testProperty().get() != null
             && !model.testProperty().get().log().readings().isEmpty();
-    main.setText(
-        running ? "Reading (Space)" : begun ? "New hold (Space)" : "Pump stops now (Space)");
+    main.setText(running ? "Reading (Space)" : begun ? "New hold (Space)" : "Pump off (Space)");
     boolean clamped = running && !model.testProperty().get().clamped().isEmpty();
     clamps.setVisible(clamped && !model.clampsOnProperty().get());
     clamps.setManaged(clamps.isVisible());

@@ -2,6 +2,7 @@ package holdcurve.ui.window.practice;
 
 import holdcurve.ui.window.frame.FileDialogs;
 import holdcurve.ui.window.frame.Named;
+import holdcurve.ui.window.frame.Texts;
 import holdcurve.ui.window.job.CircuitTemplates;
 import java.util.Random;
 import javafx.geometry.Pos;
@@ -27,13 +28,13 @@ final class ChoicePanel extends VBox {
     open.setOnAction(event -> dialogs.chooseExercise(null).ifPresent(model::open));
     getChildren()
         .addAll(
-            large("A car with a hidden fault"),
+            Texts.large("A car with a hidden fault"),
             words(
                 "You prime it, watch the needle, clamp hoses, lift injectors, look for wet joints."
                     + " Each step costs minutes. Then you say what is wrong and how sure you are,"
                     + " and are told what it was and what your findings could have told you."),
             open,
-            large("Or one made up for you"),
+            Texts.large("Or one made up for you"),
             madeUp(model),
             instructor(draft, dialogs));
   }
@@ -80,17 +81,9 @@ final class ChoicePanel extends VBox {
     return both;
   }
 
-  private static Label large(String text) {
-    Label label = new Label(text);
-    label.getStyleClass().add("hc-large");
-    return label;
-  }
-
   private static Label words(String text) {
-    Label label = new Label(text);
-    label.setWrapText(true);
+    Label label = Texts.words(text);
     label.setMaxWidth(WIDTH);
-    label.setMinHeight(USE_PREF_SIZE);
     return label;
   }
 

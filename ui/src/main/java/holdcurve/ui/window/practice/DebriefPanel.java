@@ -5,6 +5,7 @@ import holdcurve.practice.RepairScore;
 import holdcurve.practice.Session;
 import holdcurve.ui.practice.DebriefText;
 import holdcurve.ui.practice.RepairWords;
+import holdcurve.ui.window.frame.Texts;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
@@ -28,6 +29,7 @@ final class DebriefPanel extends ScrollPane {
   DebriefPanel(Session session, Debrief debrief, PracticeModel model, Consumer<String> save) {
     setId("practice-debrief");
     setFitToWidth(true);
+    setFocusTraversable(true);
     DebriefText text = new DebriefText(session.exercise(), debrief);
     VBox page = new VBox();
     page.setMaxWidth(WIDTH);
@@ -73,7 +75,7 @@ final class DebriefPanel extends ScrollPane {
       page.getChildren().add(title);
     }
     for (String sentence : sentences) {
-      page.getChildren().add(wrapped(sentence));
+      page.getChildren().add(Texts.words(sentence));
     }
   }
 
@@ -88,7 +90,7 @@ final class DebriefPanel extends ScrollPane {
       "Step, and what came of it", "You, before", "Evidence, after", "It told", "Points at"
     };
     for (int column = 0; column < heads.length; column++) {
-      Label head = wrapped(heads[column]);
+      Label head = Texts.words(heads[column]);
       head.getStyleClass().add("hc-heading");
       table.add(head, column, 0);
     }
@@ -99,21 +101,14 @@ final class DebriefPanel extends ScrollPane {
   }
 
   private static void addRow(GridPane table, int row, Debrief.Line line) {
-    table.add(wrapped(line.step().words() + ": " + line.came()), 0, row);
+    table.add(Texts.words(line.step().words() + ": " + line.came()), 0, row);
     table.add(percent(line.learner()), 1, row);
     table.add(percent(line.evidence()), 2, row);
-    table.add(wrapped(DebriefText.told(line)), 3, row);
-    table.add(wrapped(line.leading()), 4, row);
+    table.add(Texts.words(DebriefText.told(line)), 3, row);
+    table.add(Texts.words(line.leading()), 4, row);
   }
 
   private static Label percent(double share) {
     return new Label(String.format(Locale.ROOT, "%.0f %%", 100 * share));
-  }
-
-  private static Label wrapped(String text) {
-    Label label = new Label(text);
-    label.setWrapText(true);
-    label.setMinHeight(USE_PREF_SIZE);
-    return label;
   }
 }

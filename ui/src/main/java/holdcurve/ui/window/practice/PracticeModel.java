@@ -250,8 +250,8 @@ public final class PracticeModel {
     Session at = session.get();
     Belief last = belief();
     forgetAnswer();
-    repairs.set(RepairChoice.of(at, last.leading()));
     named.set(words(at, last.leading()));
+    repairs.set(RepairChoice.of(at, last.leading()));
     busyWith(
         work.start(
                 "Preparing the debrief",

@@ -99,7 +99,9 @@ public final class PracticePage implements Page {
     if (session == null) {
       content.getChildren().setAll(choice);
     } else if (debrief != null) {
-      content.getChildren().setAll(new DebriefPanel(session, debrief, model, this::saveScore));
+      DebriefPanel told = new DebriefPanel(session, debrief, model, this::saveScore);
+      content.getChildren().setAll(told);
+      told.requestFocus();
     } else if (model.repairs().get() != null) {
       RepairPanel repair = new RepairPanel(model, model.repairs().get());
       content.getChildren().setAll(repair);

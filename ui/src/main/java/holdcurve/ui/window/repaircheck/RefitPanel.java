@@ -2,6 +2,7 @@ package holdcurve.ui.window.repaircheck;
 
 import holdcurve.refit.RefitStep;
 import holdcurve.ui.window.frame.Cautions;
+import holdcurve.ui.window.frame.Texts;
 import java.util.List;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
@@ -38,7 +39,7 @@ final class RefitPanel extends VBox {
     initials.textProperty().addListener((property, before, now) -> wanted.setVisible(false));
     HBox row = new HBox(title, initials, wanted);
     row.getStyleClass().add("field-row");
-    VBox head = new VBox(heading, words(Cautions.REPAIR, "hc-caution"), row);
+    VBox head = new VBox(heading, Texts.words(Cautions.REPAIR, "hc-caution", "hc-small"), row);
     head.getStyleClass().add("hc-refit-head");
     steps.getStyleClass().add("hc-refit-steps");
     ScrollPane scroll = new ScrollPane(steps);
@@ -92,9 +93,11 @@ final class RefitPanel extends VBox {
             tick ->
                 words
                     .getChildren()
-                    .add(words("done " + tick.date() + ", " + tick.by(), "hc-strong")));
+                    .add(
+                        Texts.words(
+                            "done " + tick.date() + ", " + tick.by(), "hc-strong", "hc-small")));
     if (!step.caution().isEmpty()) {
-      words.getChildren().add(words(step.caution(), "hc-muted"));
+      words.getChildren().add(Texts.words(step.caution(), "hc-muted", "hc-small"));
     }
     VBox row = new VBox(box, words);
     row.getStyleClass().add("hc-refit-step");
@@ -107,13 +110,5 @@ final class RefitPanel extends VBox {
       wanted.setVisible(true);
       initials.requestFocus();
     }
-  }
-
-  private static Label words(String text, String style) {
-    Label label = new Label(text);
-    label.getStyleClass().addAll(style, "hc-small");
-    label.setWrapText(true);
-    label.setMinHeight(USE_PREF_SIZE);
-    return label;
   }
 }

@@ -1,5 +1,8 @@
 package holdcurve.ui.window.suspects;
 
+import holdcurve.file.RankingTable;
+import holdcurve.file.RankingWriter;
+import holdcurve.file.SafeFile;
 import holdcurve.infer.HoldCurve;
 import holdcurve.infer.Ranking;
 import holdcurve.infer.Suspect;
@@ -8,8 +11,10 @@ import holdcurve.job.Job;
 import holdcurve.log.PressureUnit;
 import holdcurve.ui.window.job.OpenJobModel;
 import holdcurve.ui.window.plot.HoldPlot;
+import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.beans.property.BooleanProperty;
@@ -100,6 +105,28 @@ public final class SuspectsModel {
 
   private Optional<Suspect> chosenSuspect() {
     return Optional.ofNullable(chosen.get()).map(SuspectRow::suspect);
+  }
+
+  /**
+   * Writes the ranking in the background: as JSON if the name ends so, else as CSV.
+   *
+   * @param file replaced in one step, with a backup
+   */
+  public void save(Path file) {
+    Ranking ranking = jobs.ranking().resultProperty().get();
+    if (ranking == null) {
+      jobs.report("There is no ranking yet: press F5.");
+      return;
+    }
+    boolean json = file.toString().toLowerCase(Locale.ROOT).endsWith(".json");
+    jobs.work()
+        .start(
+            "Writing the ranking",
+            progress -> {
+              SafeFile.write(file, json ? RankingWriter.json(ranking) : RankingTable.csv(ranking));
+              return file;
+            },
+            written -> {});
   }
 
   /** What is listed, likeliest first. */

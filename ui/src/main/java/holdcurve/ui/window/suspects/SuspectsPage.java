@@ -1,6 +1,8 @@
 package holdcurve.ui.window.suspects;
 
 import holdcurve.ui.window.frame.Actions;
+import holdcurve.ui.window.frame.Desk;
+import holdcurve.ui.window.frame.FileKind;
 import holdcurve.ui.window.frame.Page;
 import java.util.List;
 import javafx.scene.Node;
@@ -16,13 +18,17 @@ public final class SuspectsPage implements Page {
   /** Share of the width that the ranking takes, within its own limits [-]. */
   private static final double RANKING_SHARE = 0.37;
 
+  private final SuspectsModel model;
+  private final Desk desk;
   private final BorderPane content = new BorderPane();
   private final TestTabs tests;
   private final RankingPanel ranking;
   private final NotesStrip notes;
   private final NextTestStrip nextTest;
 
-  public SuspectsPage(SuspectsModel model, NextTestModel next) {
+  public SuspectsPage(SuspectsModel model, NextTestModel next, Desk desk) {
+    this.model = model;
+    this.desk = desk;
     tests = new TestTabs(model);
     ranking = new RankingPanel(model);
     notes = new NotesStrip(model);
@@ -62,7 +68,14 @@ public final class SuspectsPage implements Page {
         Actions.of(
             "Fold notes in or out",
             Actions.onShortcut(KeyCode.E),
-            () -> notes.setExpanded(!notes.isExpanded())));
+            () -> notes.setExpanded(!notes.isExpanded())),
+        Actions.of("Save the ranking as CSV or JSON …", null, this::save));
+  }
+
+  private void save() {
+    desk.dialogs()
+        .save(FileKind.RANKING, desk.jobs().fileProperty().get(), "ranking.csv")
+        .ifPresent(model::save);
   }
 
   @Override

@@ -9,10 +9,16 @@ import holdcurve.ui.window.HandMadeRanking;
 import holdcurve.ui.window.Jobs;
 import holdcurve.ui.window.job.OpenJobModel;
 import holdcurve.ui.window.plot.HoldPlot;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class SuspectsModelTest {
+  @TempDir Path folder;
+
   private final OpenJobModel jobs =
       new OpenJobModel(JobReader::read, HandMadeRanking::new, Runnable::run, Runnable::run);
   private final SuspectsModel model = new SuspectsModel(jobs);
@@ -66,6 +72,17 @@ class SuspectsModelTest {
     assertTrue(
         model.notes().stream().anyMatch(note -> note.startsWith("no clamps:")),
         model.notes()::toString);
+  }
+
+  @Test
+  void theRankingIsSavedAsCsvOrJsonByItsName() throws IOException {
+    model.save(folder.resolve("a.csv"));
+    assertTrue(jobs.problemProperty().get().contains("no ranking yet"));
+    jobs.open(Jobs.TWO_HOLDS);
+    model.save(folder.resolve("a.csv"));
+    model.save(folder.resolve("a.json"));
+    assertTrue(Files.readString(folder.resolve("a.csv")).startsWith("# holdcurve-ranking/"));
+    assertTrue(Files.readString(folder.resolve("a.json")).startsWith("{"));
   }
 
   @Test
