@@ -1,8 +1,9 @@
 package holdcurve.finding;
 
 import holdcurve.check.Require;
+import holdcurve.log.PressureUnit;
+import holdcurve.saying.Saying;
 import java.time.LocalDate;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
@@ -50,7 +51,14 @@ public record DrawOff(
 
   @Override
   public String inWords() {
-    return String.format(
-        Locale.ROOT, "%.1f mL drawn off from %.2f to %.2f bar", volume * 1e6, from / 1e5, to / 1e5);
+    return inWords(PressureUnit.BAR);
+  }
+
+  @Override
+  public String inWords(PressureUnit unit) {
+    return Saying.of(
+            "%.1f mL drawn off from %s to %s",
+            volume * 1e6, Saying.number(from), Saying.pressure(to))
+        .in(unit);
   }
 }

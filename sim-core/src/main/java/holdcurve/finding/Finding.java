@@ -1,5 +1,6 @@
 package holdcurve.finding;
 
+import holdcurve.log.PressureUnit;
 import java.time.LocalDate;
 import java.util.Optional;
 
@@ -7,6 +8,11 @@ import java.util.Optional;
 public sealed interface Finding permits JointLook, DropCount, ReferenceHoseLook, DrawOff {
   /** What was found, for a person: a part of a sentence, such as "feed-hose dry". */
   String inWords();
+
+  /** The same with pressures in a unit. */
+  default String inWords(PressureUnit unit) {
+    return inWords();
+  }
 
   /** Id of the hold test during which it was; empty if outside one. */
   Optional<String> test();
@@ -19,6 +25,11 @@ public sealed interface Finding permits JointLook, DropCount, ReferenceHoseLook,
 
   /** What was found, with its day in front if that was noted. */
   default String inDatedWords() {
-    return date().map(day -> day + ", ").orElse("") + inWords();
+    return inDatedWords(PressureUnit.BAR);
+  }
+
+  /** The same with pressures in a unit. */
+  default String inDatedWords(PressureUnit unit) {
+    return date().map(day -> day + ", ").orElse("") + inWords(unit);
   }
 }

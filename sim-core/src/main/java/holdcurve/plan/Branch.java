@@ -1,15 +1,16 @@
 package holdcurve.plan;
 
+import holdcurve.saying.Saying;
 import java.util.List;
 
 /**
  * One likely outcome of a test and what would then be believed.
  *
- * @param outcome in plain words, a part of a sentence such as "the gauge stays above 1.6 bar"
+ * @param said what it shows, a part of a sentence such as "the gauge stays above 1.6 bar"
  * @param probability that it comes to this [-]
  * @param believed hypotheses with what would then be their probability, likeliest first
  */
-public record Branch(String outcome, double probability, List<Share> believed) {
+public record Branch(Saying said, double probability, List<Share> believed) {
   /**
    * A hypothesis and its probability.
    *
@@ -21,5 +22,10 @@ public record Branch(String outcome, double probability, List<Share> believed) {
 
   public Branch {
     believed = List.copyOf(believed);
+  }
+
+  /** What it shows, with pressures in bar. */
+  public String outcome() {
+    return said.toString();
   }
 }

@@ -1,6 +1,7 @@
 package holdcurve.plan;
 
 import holdcurve.infer.Hypothesis;
+import holdcurve.saying.Saying;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -13,7 +14,7 @@ final class Branches {
    * @param chances hypothesis, outcome → probability of the outcome [-]
    * @param o which outcome
    */
-  static Branch of(Futures futures, String words, double[][] chances, int o) {
+  static Branch of(Futures futures, Saying said, double[][] chances, int o) {
     double[] prior = futures.prior();
     double total = 0;
     for (int h = 0; h < prior.length; h++) {
@@ -26,6 +27,6 @@ final class Branches {
       shares.add(new Branch.Share(hypothesis.id(), hypothesis.name(), after));
     }
     shares.sort(Comparator.comparingDouble(Branch.Share::probability).reversed());
-    return new Branch(words, total, shares);
+    return new Branch(said, total, shares);
   }
 }

@@ -142,7 +142,7 @@ public final class CheapestOrder {
       Way then = way(after, testsLeft, used);
       cost += p * then.cost();
       solved += p * then.solved();
-      branches.add(new OrderNode.Next(test.test().branches().get(o).outcome(), p, then.first()));
+      branches.add(new OrderNode.Next(test.test().branches().get(o).said(), p, then.first()));
     }
     String name = test.test().procedure().name();
     return new Way(cost, solved, Optional.of(new OrderNode(name, true, test.cost(), branches)));

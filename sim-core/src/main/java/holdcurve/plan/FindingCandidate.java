@@ -5,6 +5,7 @@ import holdcurve.finding.Finding;
 import holdcurve.infer.Hypothesis;
 import holdcurve.infer.Possibility;
 import holdcurve.job.Job;
+import holdcurve.saying.Saying;
 import holdcurve.side.FindingEvidence;
 import holdcurve.side.SideEvidence;
 import holdcurve.side.Truth;
@@ -144,7 +145,7 @@ final class FindingCandidate implements CandidateTest {
     }
     List<Branch> branches = new ArrayList<>();
     for (int o = 0; o < words.size(); o++) {
-      branches.add(Branches.of(futures, words.get(o), merged, o));
+      branches.add(Branches.of(futures, Saying.plain(words.get(o)), merged, o));
     }
     ToDoubleFunction<Branch> likely = Branch::probability;
     branches.removeIf(branch -> likely.applyAsDouble(branch) < SHOWN);

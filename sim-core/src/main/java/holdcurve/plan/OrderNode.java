@@ -1,5 +1,6 @@
 package holdcurve.plan;
 
+import holdcurve.saying.Saying;
 import java.util.List;
 import java.util.Optional;
 
@@ -15,11 +16,16 @@ public record OrderNode(String action, boolean isTest, double cost, List<Next> b
   /**
    * An outcome.
    *
-   * @param outcome in plain words
+   * @param said what it shows
    * @param probability that it comes to this [-]
    * @param then what to do; absent where nothing is left to do
    */
-  public record Next(String outcome, double probability, Optional<OrderNode> then) {}
+  public record Next(Saying said, double probability, Optional<OrderNode> then) {
+    /** What it shows, with pressures in bar. */
+    public String outcome() {
+      return said.toString();
+    }
+  }
 
   public OrderNode {
     branches = List.copyOf(branches);

@@ -1,5 +1,6 @@
 package holdcurve.plan;
 
+import holdcurve.saying.Saying;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -118,19 +119,22 @@ final class ReadingBranches {
     return branches;
   }
 
-  private String outcome(Sorting sorting, int o) {
+  private Saying outcome(Sorting sorting, int o) {
     double[] limits = sorting.limits();
-    String level =
-        o == limits.length
-            ? bar(limits[o - 1]) + " bar or more"
-            : o == 0
-                ? "less than " + bar(limits[0]) + " bar"
-                : bar(limits[o - 1]) + " to " + bar(limits[o]) + " bar";
-    return level + " after " + when(times[sorting.reading()]);
+    String after = when(times[sorting.reading()]);
+    if (o == limits.length) {
+      return Saying.of("%s or more after %s", Saying.pressure(shown(limits[o - 1])), after);
+    }
+    return o == 0
+        ? Saying.of("less than %s after %s", Saying.pressure(shown(limits[0])), after)
+        : Saying.of(
+            "%s to %s after %s",
+            Saying.number(shown(limits[o - 1])), Saying.pressure(shown(limits[o])), after);
   }
 
-  private static String bar(double pascal) {
-    return String.format(Locale.ROOT, "%.2f", Math.max(0, pascal) / 1e5);
+  /** A needle stands at its stop below nothing [Pa gauge]. */
+  private static double shown(double pascals) {
+    return Math.max(0, pascals);
   }
 
   private static String when(double seconds) {

@@ -1,5 +1,6 @@
 package holdcurve.plan;
 
+import holdcurve.saying.Saying;
 import holdcurve.whatif.PriceList;
 import holdcurve.whatif.RepairChances;
 import java.util.Arrays;
@@ -118,8 +119,8 @@ final class RepairOrder {
               false,
               cost[repair],
               List.of(
-                  new OrderNode.Next("the hold passes", 1 - on, Optional.empty()),
-                  new OrderNode.Next("it doesn't", on, node(then)))));
+                  new OrderNode.Next(Saying.plain("the hold passes"), 1 - on, Optional.empty()),
+                  new OrderNode.Next(Saying.plain("it doesn't"), on, node(then)))));
     }
   }
 }

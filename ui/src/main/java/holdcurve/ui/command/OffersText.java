@@ -2,6 +2,7 @@ package holdcurve.ui.command;
 
 import holdcurve.circuit.Unit;
 import holdcurve.infer.Chance;
+import holdcurve.log.PressureUnit;
 import holdcurve.plan.CostPlan;
 import holdcurve.ui.offer.Money;
 import holdcurve.ui.offer.OrderWords;
@@ -47,7 +48,7 @@ final class OffersText {
       return;
     }
     out.println();
-    for (OrderWords.Line line : OrderWords.lines(order)) {
+    for (OrderWords.Line line : OrderWords.lines(order, PressureUnit.BAR)) {
       String indent = "  ".repeat(1 + line.depth());
       String head = line.head().isEmpty() ? "" : line.head() + ": ";
       Wrapped.print(out, indent + head, line.text());

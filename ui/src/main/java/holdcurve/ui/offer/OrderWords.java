@@ -1,6 +1,7 @@
 package holdcurve.ui.offer;
 
 import holdcurve.infer.Chance;
+import holdcurve.log.PressureUnit;
 import holdcurve.plan.CostPlan;
 import holdcurve.plan.OrderNode;
 import java.util.ArrayList;
@@ -24,10 +25,12 @@ public final class OrderWords {
   public record Line(int depth, String head, String text) {}
 
   private final CostPlan order;
+  private final PressureUnit unit;
   private final List<Line> lines = new ArrayList<>();
 
-  private OrderWords(CostPlan order) {
+  private OrderWords(CostPlan order, PressureUnit unit) {
     this.order = order;
+    this.unit = unit;
   }
 
   /** What the order costs, and how it may end. */
@@ -43,9 +46,13 @@ public final class OrderWords {
             + ".";
   }
 
-  /** Its steps; none where nothing would help. */
-  public static List<Line> lines(CostPlan order) {
-    OrderWords words = new OrderWords(order);
+  /**
+   * Its steps; none where nothing would help.
+   *
+   * @param unit of pressures in it
+   */
+  public static List<Line> lines(CostPlan order, PressureUnit unit) {
+    OrderWords words = new OrderWords(order, unit);
     words.add(order.first(), 0);
     return List.copyOf(words.lines);
   }
@@ -67,7 +74,7 @@ public final class OrderWords {
       } else {
         String end = next.then().isEmpty() ? ": nothing on the list helps." : ":";
         String chance = " (" + Chance.words(next.probability()) + ")";
-        lines.add(new Line(depth + 1, "", next.outcome() + chance + end));
+        lines.add(new Line(depth + 1, "", next.said().in(unit) + chance + end));
         add(next.then(), depth + 2);
       }
     }

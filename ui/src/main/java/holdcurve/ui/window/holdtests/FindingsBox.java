@@ -61,6 +61,7 @@ final class FindingsBox extends VBox {
     getChildren()
         .addAll(Texts.words("Findings", "hc-heading"), list, kind, numbers, when, line, wrong);
     model.testProperty().addListener((property, before, now) -> update());
+    model.pressures().unitProperty().addListener((property, before, now) -> update());
     ask();
     update();
   }
@@ -144,10 +145,10 @@ final class FindingsBox extends VBox {
   }
 
   private HBox row(Finding finding) {
-    Label words = Texts.words(finding.inDatedWords());
+    Label words = Texts.words(finding.inDatedWords(model.pressures().unit()));
     HBox.setHgrow(words, Priority.ALWAYS);
     Button remove = new Button("×");
-    remove.setAccessibleText("Remove: " + finding.inDatedWords());
+    remove.setAccessibleText("Remove: " + finding.inDatedWords(model.pressures().unit()));
     remove.getStyleClass().add("hc-flat");
     remove.setMinWidth(USE_PREF_SIZE);
     remove.setOnAction(event -> model.remove(finding));

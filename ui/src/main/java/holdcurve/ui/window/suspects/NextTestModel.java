@@ -1,6 +1,7 @@
 package holdcurve.ui.window.suspects;
 
 import holdcurve.infer.Beliefs;
+import holdcurve.log.PressureUnit;
 import holdcurve.plan.Plan;
 import holdcurve.plan.PlannedTest;
 import holdcurve.plan.Planner;
@@ -65,6 +66,11 @@ public final class NextTestModel {
             "Next test: %s (%.0f min)",
             best.procedure().name(),
             best.procedure().minutes());
+  }
+
+  /** The unit in which pressures are shown. */
+  ObjectProperty<PressureUnit> unit() {
+    return jobs.pressures().unitProperty();
   }
 
   /** The plan; null until it is known. */

@@ -47,6 +47,7 @@ final class NextTestStrip extends TitledPane {
     setContent(new VBox(6, choice, scroll));
     model.planProperty().addListener((property, before, now) -> show(now));
     model.chosenProperty().addListener((property, before, now) -> show(now));
+    model.unit().addListener((property, before, now) -> show(model.chosenProperty().get()));
     show(model.planProperty().get());
   }
 
@@ -94,12 +95,12 @@ final class NextTestStrip extends TitledPane {
     test.branches().forEach(branch -> meaning.getChildren().addAll(lines(branch)));
   }
 
-  private static List<Node> lines(Branch branch) {
+  private List<Node> lines(Branch branch) {
     List<Node> lines = new ArrayList<>();
     lines.add(
         line(
             "If it shows "
-                + branch.outcome()
+                + branch.said().in(model.unit().get())
                 + " ("
                 + Figures.percent(branch.probability(), 0)
                 + "):",

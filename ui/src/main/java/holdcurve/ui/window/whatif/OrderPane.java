@@ -3,6 +3,7 @@ package holdcurve.ui.window.whatif;
 import holdcurve.plan.CostPlan;
 import holdcurve.ui.offer.OrderWords;
 import holdcurve.ui.window.frame.Texts;
+import holdcurve.ui.window.job.Pressures;
 import javafx.geometry.Insets;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -16,10 +17,12 @@ final class OrderPane extends VBox {
   private static final double INDENT = 1.4;
 
   private final PartsModel model;
+  private final Pressures pressures;
   private final VBox lines = new VBox();
 
-  OrderPane(PartsModel model) {
+  OrderPane(PartsModel model, Pressures pressures) {
     this.model = model;
+    this.pressures = pressures;
     getStyleClass().add("hc-order");
     lines.setId("cheapest-order");
     lines.getStyleClass().add("hc-changes");
@@ -32,6 +35,9 @@ final class OrderPane extends VBox {
     VBox.setVgrow(scroll, Priority.ALWAYS);
     getChildren().addAll(Texts.heading("In which order"), work, scroll);
     model.orderProperty().addListener((property, before, now) -> show(now));
+    pressures
+        .unitProperty()
+        .addListener((property, before, now) -> show(model.orderProperty().get()));
     show(model.orderProperty().get());
   }
 
@@ -48,7 +54,7 @@ final class OrderPane extends VBox {
       return;
     }
     lines.getChildren().add(Texts.words(OrderWords.summary(order), "hc-strong"));
-    OrderWords.lines(order).forEach(line -> lines.getChildren().add(line(line)));
+    OrderWords.lines(order, pressures.unit()).forEach(line -> lines.getChildren().add(line(line)));
     order.assumptions().forEach(note -> lines.getChildren().add(Texts.aside(note)));
   }
 

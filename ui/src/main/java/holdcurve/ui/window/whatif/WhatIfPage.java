@@ -70,7 +70,7 @@ public final class WhatIfPage implements Page {
   private Node order() {
     parts.prefWidthProperty().bind(content.widthProperty().multiply(PARTS_SHARE));
     parts.setMinWidth(0);
-    OrderPane order = new OrderPane(model.parts());
+    OrderPane order = new OrderPane(model.parts(), model.jobs().pressures());
     order.setMinWidth(0);
     order.setPrefWidth(0);
     HBox.setHgrow(order, Priority.ALWAYS);
