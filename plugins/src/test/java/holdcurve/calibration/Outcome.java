@@ -29,7 +29,7 @@ record Outcome(
     Optional<Interval> size) {
   /**
    * @param suspects ids of its members
-   * @param right whether the truth is among them
+   * @param right whether the truth is among them; two leaks from one group are one to the gauge
    */
   record Claim(List<String> suspects, double probability, boolean right) {}
 
@@ -52,10 +52,16 @@ record Outcome(
           new Claim(
               cluster.stream().map(Suspect::id).toList(),
               cluster.stream().mapToDouble(Suspect::probability).sum(),
-              cluster.stream().anyMatch(s -> faults(s.id()).equals(sorted(truth.faults())))));
+              holds(cluster, sorted(truth.faults()))));
     }
     claims.sort(Comparator.comparingDouble(Claim::probability).reversed());
     return claims;
+  }
+
+  private static boolean holds(List<Suspect> cluster, List<String> truth) {
+    List<List<String>> named = cluster.stream().map(suspect -> faults(suspect.id())).toList();
+    return named.contains(truth)
+        || truth.size() > 1 && truth.stream().allMatch(fault -> named.contains(List.of(fault)));
   }
 
   private static String key(String id, Map<String, String> heads) {

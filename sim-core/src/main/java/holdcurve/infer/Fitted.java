@@ -20,7 +20,7 @@ record Fitted(Hypothesis hypothesis, HypothesisModel model, List<Fit> fits) {
 
   /** Log of prior weight times approximate evidence [nat]. */
   double logPosterior() {
-    return best().logEvidence() + Math.log(hypothesis.priorWeight());
+    return Coarsening.of(best().logEvidence(), best().found()) + Math.log(hypothesis.priorWeight());
   }
 
   Fitted with(List<Fit> more) {

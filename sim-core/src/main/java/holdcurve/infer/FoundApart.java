@@ -25,12 +25,12 @@ final class FoundApart {
       return Optional.empty();
     }
     Judged first = singles.get(0);
-    double best = found(first);
+    double best = first.found();
     List<String> others =
         singles.stream()
             .skip(1)
             .filter(other -> alike.drainAlike(member(first), member(other)))
-            .filter(other -> found(other) < best - CLEAR)
+            .filter(other -> other.found() < best - CLEAR)
             .map(other -> "'" + other.hypothesis().name() + "'")
             .toList();
     return others.isEmpty()
@@ -41,13 +41,6 @@ final class FoundApart {
                 + "' from "
                 + String.join(", ", others)
                 + "; what was found beside it does.");
-  }
-
-  /** Log likelihood of the findings at the hypothesis's best [nat]. */
-  private double found(Judged judged) {
-    Profile profile = Profile.of(data, judged);
-    int row = data.residualCount();
-    return profile == null ? Double.NEGATIVE_INFINITY : profile.log(row, row + data.sideCount());
   }
 
   private static Hypothesis.Member member(Judged judged) {

@@ -8,8 +8,8 @@ import java.util.stream.Collectors;
 /** Finds the groups of suspects that the tests so far cannot tell apart, and says why. */
 final class Grouping {
   /**
-   * Beyond this difference of log evidence the shape of the curve has told two suspects apart: a
-   * hundred to one, since it rests on laws that leaks in the field only half obey [nat].
+   * Beyond this difference of believed log evidence the shape of the curve has told two suspects
+   * apart: a hundred to one, since it rests on laws that leaks in the field only half obey [nat].
    */
   private static final double TOLD_APART = 4.6;
 
@@ -43,7 +43,7 @@ final class Grouping {
   }
 
   private boolean belongs(Judged one, Judged head) {
-    double apart = head.evidence().logEvidence() - one.evidence().logEvidence();
+    double apart = head.logEvidence() - one.logEvidence();
     return Math.abs(apart) < TOLD_APART
         && (alike.drainAlike(member(one), member(head))
             || alike.starveAlike(member(one), member(head)));

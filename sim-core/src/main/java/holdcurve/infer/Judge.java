@@ -19,12 +19,13 @@ import java.util.stream.Collectors;
 final class Judge {
   /**
    * A fit this far behind the best is taken at its approximate evidence, which is seldom off by
-   * more than one: its probability is below one per cent either way [nat].
+   * more than one, and that counts less than half: a probability of two per cent is then right
+   * within one [nat].
    */
-  private static final double NEGLIGIBLE = 6;
+  private static final double NEGLIGIBLE = 4;
 
   /** A pair holds a leading single fault, so its fit is as near and its approximation as good. */
-  private static final double NEGLIGIBLE_PAIR = 3;
+  private static final double NEGLIGIBLE_PAIR = 2;
 
   /** A fit this far behind needn't be brought to its end [nat]. */
   private static final double HOPELESS = 12;
@@ -109,7 +110,8 @@ final class Judge {
             .max(Comparator.comparingDouble(Fitted::logPosterior))
             .orElseThrow();
     double[] start = NextStart.of(model, leading.model(), leading.best().u());
-    double least = best - Math.log(pair.priorWeight()) - HOPELESS;
+    double wanted = best - Math.log(pair.priorWeight());
+    double least = Coarsening.behind(wanted, leading.best().found()) - HOPELESS;
     return fit(pair, model, start, least);
   }
 
@@ -137,7 +139,7 @@ final class Judge {
             ? approximate(likelihood.modes())
             : new CheckedEvidence(likelihood, workers.progress())
                 .estimate(seed * 31 + fit.hypothesis().id().hashCode(), error(probability));
-    return new Judged(fit.hypothesis(), fit.model(), likelihood, evidence);
+    return Judged.of(data, fit, likelihood, evidence);
   }
 
   /**

@@ -53,6 +53,15 @@ final class Profile {
     return new Profile(data, judged, u, rows, departures);
   }
 
+  /**
+   * Log likelihood of the findings at the hypothesis's best; minus infinity where it fails [nat].
+   */
+  static double found(JobModel data, Judged judged) {
+    Profile profile = of(data, judged);
+    int row = data.residualCount();
+    return profile == null ? Double.NEGATIVE_INFINITY : profile.log(row, row + data.sideCount());
+  }
+
   Judged judged() {
     return judged;
   }

@@ -48,8 +48,10 @@ final class RankingReport {
 
   private static ModelProbabilities probabilities(List<Judged> judged) {
     return ModelProbabilities.of(
-        judged.stream().mapToDouble(j -> j.evidence().logEvidence()).toArray(),
-        judged.stream().mapToDouble(j -> Math.min(j.evidence().standardError(), 10)).toArray(),
+        judged.stream().mapToDouble(Judged::logEvidence).toArray(),
+        judged.stream()
+            .mapToDouble(j -> Coarsening.POWER * Math.min(j.evidence().standardError(), 10))
+            .toArray(),
         judged.stream().mapToDouble(j -> Math.log(j.hypothesis().priorWeight())).toArray());
   }
 

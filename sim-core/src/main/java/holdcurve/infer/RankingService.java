@@ -16,7 +16,7 @@ public final class RankingService implements Ranker {
   private static final int LEADERS = 2;
 
   /** A leader that is this far behind the likeliest explanation is none [nat]. */
-  private static final double LEADER_MARGIN = 5;
+  private static final double LEADER_MARGIN = 3;
 
   private final FaultCatalogue catalogue;
   private final FaultPriors priors;

@@ -69,7 +69,7 @@ final class Realisation {
       idle.addAll(List.of(Shared.DAMPER_WIDTH, Shared.DAMPER_STOPS));
     }
     if (data.job().tests().stream().allMatch(test -> test.clamped().isEmpty())) {
-      idle.add(Shared.CLAMP_PLACE);
+      idle.addAll(List.of(Shared.FEED_CLAMP_PLACE, Shared.OTHER_CLAMP_PLACE));
     }
     if (parameters.isEmpty()) {
       idle.add(Shared.LAW_BEND);
@@ -241,13 +241,18 @@ final class Realisation {
         scaled(hose, Hose.COMPLIANCE, Math.exp(spread * latents.shared(u, Shared.COMPLIANCE)));
     double creep = soft(Hose.SLOW_CREEP.spread(), latents.shared(u, Shared.CREEP));
     double time = Math.exp(Hose.SLOW_CREEP_TIME.spread() * latents.shared(u, Shared.CREEP_TIME));
-    double place = Math.exp(priors.clampPlace() * latents.shared(u, Shared.CLAMP_PLACE));
+    Shared clamp = isFeed(hose) ? Shared.FEED_CLAMP_PLACE : Shared.OTHER_CLAMP_PLACE;
+    double place = Math.exp(priors.clampPlace() * latents.shared(u, clamp));
     double at = Math.min(0.95, hose.value(Hose.CLAMP_AT) * place);
     double quick = creep * soft(priors.quickCreep(), latents.shared(u, Shared.QUICK_CREEP));
     scaled = scaled(scaled, Hose.QUICK_CREEP, quick).with(Hose.CLAMP_AT, at);
     scaled = scaled(scaled, Hose.SLOW_CREEP, creep);
     scaled = scaled(scaled, Hose.QUICK_CREEP_TIME, time);
     return scaled(scaled, Hose.SLOW_CREEP_TIME, time);
+  }
+
+  private boolean isFeed(Part hose) {
+    return Hose.clampable(circuit).indexOf(hose.id()) == 0;
   }
 
   private Part regulator(Part regulator, double[] u) {

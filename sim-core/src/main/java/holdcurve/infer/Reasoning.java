@@ -11,7 +11,8 @@ import java.util.Set;
 
 /**
  * Says why: a suspect and its rival, each at its best, and what every part of the data and every
- * unknown makes of the difference. The weights of all parts add up to the odds of the two.
+ * unknown makes of the difference, as far as it is believed. The weights of all parts add up to the
+ * odds of the two.
  */
 final class Reasoning {
   /** A reason of less than this is left out: 1.6 times likelier [nat]. */
@@ -111,7 +112,8 @@ final class Reasoning {
           to++;
         }
         if (to > from) {
-          double weight = one.log(row + from, row + to) - other.log(row + from, row + to);
+          double weight =
+              Coarsening.POWER * (one.log(row + from, row + to) - other.log(row + from, row + to));
           double near = one.distance(test, from, to);
           double away = other.distance(test, from, to);
           String what = part(test, time[from], time[to - 1]) + distances(near, away, weight);
@@ -174,7 +176,7 @@ final class Reasoning {
     Set<String> keys = new LinkedHashSet<>(mine.keySet());
     keys.addAll(others.keySet());
     for (String key : keys) {
-      double weight = log(mine, key) - log(others, key);
+      double weight = Coarsening.POWER * (log(mine, key) - log(others, key));
       String words =
           weight < 0 ? "it needs " + words(mine, key) : "the other needs " + words(others, key);
       reasons.add(new Reason(words, weight));
@@ -190,7 +192,7 @@ final class Reasoning {
   }
 
   private static void addRest(Profile one, Profile other, List<Reason> reasons) {
-    double room = one.room() - other.room();
+    double room = Coarsening.POWER * (one.room() - other.room());
     double rougher = one.roughness() - other.roughness();
     String mine = "it fits only if readings or model are taken to be rougher";
     String others = "the other fits only if readings or model are taken to be rougher";

@@ -34,8 +34,13 @@ final class Strain {
         return "a set pressure " + degree(u) + high(u) + " for what is stated";
       case RESEAT_DROP:
         return "a regulator that shuts " + degree(u) + high(-u);
-      case CLAMP_PLACE:
-        return "clamps set " + degree(u) + (u > 0 ? " far from" : " close to") + " the pump";
+      case FEED_CLAMP_PLACE:
+        return "a feed clamp set " + degree(u) + (u > 0 ? " far from" : " close to") + " the pump";
+      case OTHER_CLAMP_PLACE:
+        return "a return clamp set "
+            + degree(u)
+            + (u > 0 ? " far from" : " close to")
+            + " the pump";
       case DAMPER_SIZE:
         return "a damper that takes up " + much(u);
       case DAMPER_PRESSURE:

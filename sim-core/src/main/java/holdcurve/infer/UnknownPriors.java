@@ -21,8 +21,8 @@ package holdcurve.infer;
  * @param lawBend exponent of a leak's law about its textbook value, standard deviation [-]
  * @param eyeShare reading error beside rounding, as a share of the resolution [-]
  * @param eyeFactor likewise, as a factor [-]
- * @param leastEye smallest reading error of any instrument [Pa]; measured loggers scatter by 3 to 4
- *     mbar
+ * @param leastEye smallest scatter about the curve [Pa]; measured loggers scatter by 3 to 4 mbar,
+ *     and no curve is right to that
  * @param modelError amplitude of the model's own error while little has fallen [Pa]
  * @param modelErrorFactor likewise, as a factor [-]
  */
@@ -51,7 +51,7 @@ record UnknownPriors(
     return new UnknownPriors(
         0.8,
         0.8,
-        0.8,
+        1,
         1e4,
         0.05,
         1.7,
@@ -59,14 +59,14 @@ record UnknownPriors(
         1,
         0.08e-6,
         0.8,
-        0.2,
+        0.3,
         0.5,
         0.2,
         0.2,
         0.35,
         0.4,
         1.7,
-        150,
+        500,
         1000,
         1.3);
   }
