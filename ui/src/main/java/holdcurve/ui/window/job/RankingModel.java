@@ -91,8 +91,7 @@ public final class RankingModel {
 
   private void rank(Job job, RankingRun started) {
     try {
-      Beliefs ranking =
-          started.run(() -> ranker.get().believe(job, SEED, DRAWS, started));
+      Beliefs ranking = started.run(() -> ranker.get().believe(job, SEED, DRAWS, started));
       screen.execute(() -> ended(started, job, ranking, ""));
     } catch (CancellationException e) {
       screen.execute(() -> ended(started, job, null, ""));
