@@ -18,6 +18,7 @@ import holdcurve.infer.RankingService;
 import holdcurve.job.EyeReadings;
 import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
+import holdcurve.job.Repair;
 import holdcurve.log.GaugeLog;
 import holdcurve.log.Reading;
 import holdcurve.model.NetworkAssembler.Detail;
@@ -31,6 +32,7 @@ import holdcurve.whatif.PriceList;
 import holdcurve.whatif.RepairChances;
 import holdcurve.whatif.RepairOffer;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -91,8 +93,11 @@ class RightAndWrongPartTest {
     for (int i = 0; i < times.length; i++) {
       readings.add(Reading.of(times[i], read[i]));
     }
-    return job.withTests(
-        List.of(HoldTest.of("after", Set.of(), new GaugeLog("after", readings, 0))));
+    List<HoldTest> tests = new ArrayList<>(job.tests());
+    String last = tests.get(tests.size() - 1).id();
+    tests.add(HoldTest.of("after", Set.of(), new GaugeLog("after", readings, 0)));
+    Repair repair = new Repair(LocalDate.of(2026, 4, 11), "", "", last, "a part renewed");
+    return job.withTests(tests).withUpkeep(job.upkeep().withRepair(repair));
   }
 
   private static CheckVerdict.Kind check(Job repaired) {

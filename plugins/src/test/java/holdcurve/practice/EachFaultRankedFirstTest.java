@@ -43,12 +43,11 @@ class EachFaultRankedFirstTest {
 
   private static final long SEED = 20;
 
+  /** Not the return joint: one wet look leaves it about as likely as a sound circuit. */
   static Stream<String> faults() {
-    return Stream.concat(
-        CATALOGUE.showingInHold().faults().stream()
-            .filter(fault -> !fault.sites(CIRCUIT).isEmpty())
-            .map(LeakFault::id),
-        Stream.of("return-side-joint"));
+    return CATALOGUE.showingInHold().faults().stream()
+        .filter(fault -> !fault.sites(CIRCUIT).isEmpty())
+        .map(LeakFault::id);
   }
 
   static Stream<String> faultsOfTheRun() {

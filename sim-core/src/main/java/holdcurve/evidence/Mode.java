@@ -1,5 +1,11 @@
 package holdcurve.evidence;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.apache.commons.math3.random.RandomGenerator;
+import org.apache.commons.math3.random.Well19937c;
+
 /**
  * A local maximum of the posterior density and the curvature there.
  *
@@ -24,6 +30,37 @@ public record Mode(
   /** Log likelihood plus log prior, without the prior's constant [nat]. */
   double logPosterior() {
     return logLikelihood - 0.5 * LogSum.squaredNorm(u);
+  }
+
+  /**
+   * Equally weighted draws from the Gaussian about the mode, the mode itself first.
+   *
+   * @param count at least one
+   */
+  public WeightedDraws draws(long seed, int count) {
+    RandomGenerator random = new Well19937c(seed);
+    List<double[]> draws = new ArrayList<>(List.of(u));
+    while (draws.size() < count) {
+      draws.add(away(Gaussians.vector(random, u.length)));
+    }
+    double[] weights = new double[count];
+    Arrays.fill(weights, 1.0 / count);
+    return new WeightedDraws(draws, weights);
+  }
+
+  /** u + G⁻ᵀ z. */
+  private double[] away(double[] z) {
+    double[] v = z;
+    for (int i = v.length - 1; i >= 0; i--) {
+      for (int k = i + 1; k < v.length; k++) {
+        v[i] -= cholesky[k][i] * v[k];
+      }
+      v[i] /= cholesky[i][i];
+    }
+    for (int i = 0; i < v.length; i++) {
+      v[i] += u[i];
+    }
+    return v;
   }
 
   /** Distance of a point from the mode in posterior standard deviations, ‖Gᵀ(v − u)‖ [-]. */

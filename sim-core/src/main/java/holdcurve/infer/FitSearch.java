@@ -166,7 +166,7 @@ final class FitSearch {
       for (int i = data.residualCount(); i < linear.departures().length; i++) {
         sum -= 0.5 * linear.departures()[i] * linear.departures()[i];
       }
-      return sum;
+      return sum + latents.logPriorOfSides(u);
     }
   }
 }

@@ -20,7 +20,8 @@ record Fitted(Hypothesis hypothesis, HypothesisModel model, List<Fit> fits) {
 
   /** Log of prior weight times approximate evidence [nat]. */
   double logPosterior() {
-    return Coarsening.of(best().logEvidence(), best().found()) + Math.log(hypothesis.priorWeight());
+    return model.coarsening().believed(best().logEvidence(), best().found())
+        + Math.log(hypothesis.priorWeight());
   }
 
   Fitted with(List<Fit> more) {

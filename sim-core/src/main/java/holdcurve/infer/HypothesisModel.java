@@ -52,6 +52,10 @@ final class HypothesisModel implements LogLikelihood {
     this.sides = new SideRows(this, data.sides(), data.series().size());
   }
 
+  Coarsening coarsening() {
+    return Coarsening.of(data.series().size());
+  }
+
   Realisation realisation() {
     return realisation;
   }

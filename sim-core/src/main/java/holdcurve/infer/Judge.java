@@ -2,7 +2,6 @@ package holdcurve.infer;
 
 import holdcurve.evidence.Evidence;
 import holdcurve.evidence.Mode;
-import holdcurve.evidence.WeightedDraws;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -32,6 +31,9 @@ final class Judge {
 
   /** Error granted to an approximate evidence [nat]. */
   private static final double APPROXIMATION_ERROR = 1;
+
+  /** Draws from the Gaussian about a fit, for the range of a size. */
+  private static final int APPROXIMATE_DRAWS = 60;
 
   private final JobModel data;
   private final UnknownPriors unknowns;
@@ -111,7 +113,7 @@ final class Judge {
             .orElseThrow();
     double[] start = NextStart.of(model, leading.model(), leading.best().u());
     double wanted = best - Math.log(pair.priorWeight());
-    double least = Coarsening.behind(wanted, leading.best().found()) - HOPELESS;
+    double least = model.coarsening().behind(wanted, leading.best().found()) - HOPELESS;
     return fit(pair, model, start, least);
   }
 
@@ -136,7 +138,7 @@ final class Judge {
     double margin = fit.hypothesis().members().size() < 2 ? NEGLIGIBLE : NEGLIGIBLE_PAIR;
     Evidence evidence =
         fit.logPosterior() < best - margin
-            ? approximate(likelihood.modes())
+            ? approximate(likelihood.modes(), seed * 31 + fit.hypothesis().id().hashCode())
             : new CheckedEvidence(likelihood, workers.progress())
                 .estimate(seed * 31 + fit.hypothesis().id().hashCode(), error(probability));
     return Judged.of(data, fit, likelihood, evidence);
@@ -151,13 +153,13 @@ final class Judge {
     return Math.max(0.1, Math.min(0.3, percent));
   }
 
-  private static Evidence approximate(List<Mode> modes) {
+  private static Evidence approximate(List<Mode> modes, long seed) {
     Mode mode = modes.get(0);
     return new Evidence(
         mode.laplaceLogEvidence(),
         APPROXIMATION_ERROR,
-        new WeightedDraws(List.of(mode.u()), new double[] {1}),
-        1,
+        mode.draws(seed, APPROXIMATE_DRAWS),
+        APPROXIMATE_DRAWS,
         Double.NaN,
         Evidence.Method.IMPORTANCE,
         true,

@@ -28,7 +28,7 @@ record Judged(
 
   /** Log of the evidence that is believed [nat]. */
   double logEvidence() {
-    return Coarsening.of(evidence.logEvidence(), found);
+    return model.coarsening().believed(evidence.logEvidence(), found);
   }
 
   /** Log of prior weight times believed evidence [nat]. */

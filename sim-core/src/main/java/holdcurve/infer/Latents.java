@@ -259,6 +259,17 @@ final class Latents {
     return u[warmth[test]];
   }
 
+  /**
+   * Log prior density of the unknowns that side evidence has of its own, constants left out [nat].
+   */
+  double logPriorOfSides(double[] u) {
+    double sum = 0;
+    for (int j = firstOfSides; j < u.length; j++) {
+      sum -= 0.5 * u[j] * u[j];
+    }
+    return sum;
+  }
+
   /** Clamp quality of a clamped test. */
   double clamp(double[] u, int test) {
     return u[clamp[test]];

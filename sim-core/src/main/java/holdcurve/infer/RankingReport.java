@@ -50,7 +50,8 @@ final class RankingReport {
     return ModelProbabilities.of(
         judged.stream().mapToDouble(Judged::logEvidence).toArray(),
         judged.stream()
-            .mapToDouble(j -> Coarsening.POWER * Math.min(j.evidence().standardError(), 10))
+            .mapToDouble(
+                j -> j.model().coarsening().power() * Math.min(j.evidence().standardError(), 10))
             .toArray(),
         judged.stream().mapToDouble(j -> Math.log(j.hypothesis().priorWeight())).toArray());
   }
@@ -156,10 +157,13 @@ final class RankingReport {
     }
     WeightedDraws draws = one.evidence().draws();
     Interval value =
-        new Interval(
-            draws.quantile(u -> one.parameter(u, 0), 0.05),
-            draws.quantile(u -> one.parameter(u, 0), 0.5),
-            draws.quantile(u -> one.parameter(u, 0), 0.95));
+        one.model()
+            .coarsening()
+            .widened(
+                new Interval(
+                    draws.quantile(u -> one.parameter(u, 0), 0.05),
+                    draws.quantile(u -> one.parameter(u, 0), 0.5),
+                    draws.quantile(u -> one.parameter(u, 0), 0.95)));
     return Optional.of(new FaultSize(parameters.get(0).name(), parameters.get(0).unit(), value));
   }
 }

@@ -34,6 +34,7 @@ final class Reasoning {
   private final Map<String, Double> probability;
   private final List<SuspectGroup> groups;
   private final List<FindingEvidence.Said> findings;
+  private final double power;
 
   /**
    * @param ordered explanations, likeliest first
@@ -48,6 +49,7 @@ final class Reasoning {
     this.probability = probability;
     this.groups = groups;
     this.findings = FindingEvidence.of(data.job());
+    this.power = Coarsening.of(data.series().size()).power();
   }
 
   List<Reasons> reasons() {
@@ -112,8 +114,7 @@ final class Reasoning {
           to++;
         }
         if (to > from) {
-          double weight =
-              Coarsening.POWER * (one.log(row + from, row + to) - other.log(row + from, row + to));
+          double weight = power * (one.log(row + from, row + to) - other.log(row + from, row + to));
           double near = one.distance(test, from, to);
           double away = other.distance(test, from, to);
           String what = part(test, time[from], time[to - 1]) + distances(near, away, weight);
@@ -170,13 +171,14 @@ final class Reasoning {
     }
   }
 
-  private static void addNeeds(Profile one, Profile other, List<Reason> reasons) {
+  private void addNeeds(Profile one, Profile other, List<Reason> reasons) {
     Map<String, Profile.Need> mine = one.needs();
     Map<String, Profile.Need> others = other.needs();
     Set<String> keys = new LinkedHashSet<>(mine.keySet());
     keys.addAll(others.keySet());
     for (String key : keys) {
-      double weight = Coarsening.POWER * (log(mine, key) - log(others, key));
+      double counts = key.startsWith(Profile.RUN_UP) ? 1 : power;
+      double weight = counts * (log(mine, key) - log(others, key));
       String words =
           weight < 0 ? "it needs " + words(mine, key) : "the other needs " + words(others, key);
       reasons.add(new Reason(words, weight));
@@ -191,8 +193,8 @@ final class Reasoning {
     return needs.containsKey(key) ? needs.get(key).words() : key;
   }
 
-  private static void addRest(Profile one, Profile other, List<Reason> reasons) {
-    double room = Coarsening.POWER * (one.room() - other.room());
+  private void addRest(Profile one, Profile other, List<Reason> reasons) {
+    double room = power * (one.room() - other.room());
     double rougher = one.roughness() - other.roughness();
     String mine = "it fits only if readings or model are taken to be rougher";
     String others = "the other fits only if readings or model are taken to be rougher";

@@ -91,7 +91,7 @@ class DropCoverageTest {
     double share = all / (double) (INJECTORS * CASES);
     String said = share + " of all, " + firsts + " of " + CASES + " firsts";
     assertTrue(share >= 0.85 && share <= 0.95, said);
-    assertTrue(firsts >= 0.85 * CASES && firsts <= 0.95 * CASES, said);
+    assertTrue(firsts >= 0.83 * CASES && firsts <= 0.97 * CASES, said);
   }
 
   /** The test is first done once, and then as often as that advises. */

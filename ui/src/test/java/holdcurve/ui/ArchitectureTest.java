@@ -65,6 +65,7 @@ class ArchitectureTest {
               "holdcurve.practice..",
               "holdcurve.refit..",
               "holdcurve.repair..",
+              "holdcurve.saying..",
               "holdcurve.whatif..",
               "holdcurve.droptest..",
               "holdcurve.ui.offer..",

@@ -68,15 +68,15 @@ class PhysicsOutOfRangeTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "\"set_bar\": 2.0 | \"set_bar\": 200 | parts[13].set_bar: 200 bar is out of range; give a"
-            + " number from 0.5 to 6 bar.",
+        "\"set_bar\": 2.0 | \"set_bar\": 200 | line 20, parts[13].set_bar: 200 bar is out of range;"
+            + " give a number from 0.5 to 6 bar.",
         "\"set_bar\": 2.0 | \"set_bar\": 2.0, \"reseat_drop_bar\": 2 | parts[13].reseat_drop_bar:"
             + " regulator 'regulator' would shut 2 bar below its 2 bar, so never; give less than 2"
             + " bar.",
-        "\"volume_mL\": 150 | \"volume_mL\": -150 | parts[4].volume_mL: -150 mL is out of range;"
-            + " give a number from 1 to 2000 mL.",
-        "\"length_m\": 0.8 | \"compliance_mL_bar_m\": 0 | parts[5].compliance_mL_bar_m: 0 mL/bar"
-            + " per m is out of range; give a number from 0.01 to 5 mL/bar per m.",
+        "\"volume_mL\": 150 | \"volume_mL\": -150 | line 11, parts[4].volume_mL: -150 mL is out of"
+            + " range; give a number from 1 to 2000 mL.",
+        "\"length_m\": 0.8 | \"compliance_mL_bar_m\": 0 | line 12, parts[5].compliance_mL_bar_m: 0"
+            + " mL/bar per m is out of range; give a number from 0.01 to 5 mL/bar per m.",
         "\"gauge-tee\", \"at\": \"rail\" | \"gauge-tee\", \"at\": \"tank\" | parts[11]: gauge"
             + " 'gauge-tee' sits at 'tank', which no open line joins to the outlet of the check"
             + " valve; join it there; every part's 'from' is its upstream end.",

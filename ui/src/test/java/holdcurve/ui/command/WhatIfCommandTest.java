@@ -72,6 +72,8 @@ class WhatIfCommandTest {
     Files.writeString(prices, "name,part,price\nnew valve,check-valve,cheap\n");
     says(Console.run("whatif", job, "--parts", prices.toString()), "'cheap' is no price");
     Files.writeString(prices, "what,price\nnew valve,45\n");
-    says(Console.run("whatif", job, "--parts", prices.toString()), "name them name,part,cures");
+    says(
+        Console.run("whatif", job, "--parts", prices.toString()),
+        "unknown entry 'what'; known here: cures");
   }
 }
