@@ -40,6 +40,12 @@ public record RunUp(int test, Start start, List<Stage> stages, List<Sample> read
   /** A last reading taken longer before the stop says less of the hold's start [s]. */
   private static final double JUST_BEFORE = 5;
 
+  /** Reading error beside rounding, as in the likelihood of holds: assumed [-]. */
+  private static final double EYE_SHARE = 0.4;
+
+  /** Smallest reading error of any instrument [Pa]. */
+  private static final double LEAST_EYE = 150;
+
   /**
    * A start of the pump.
    *
@@ -211,12 +217,6 @@ public record RunUp(int test, Start start, List<Stage> stages, List<Sample> read
     double apart = before.get(other).time() - before.get(i).time();
     return apart == 0 ? 0 : (before.get(other).pressure() - before.get(i).pressure()) / apart;
   }
-
-  /** Reading error beside rounding, as in the likelihood of holds: assumed [-]. */
-  private static final double EYE_SHARE = 0.4;
-
-  /** Smallest reading error of any instrument [Pa]. */
-  private static final double LEAST_EYE = 150;
 
   /** What the needle showed just before the pump stopped [Pa gauge]; empty if nobody looked. */
   public OptionalDouble justBefore() {

@@ -71,13 +71,11 @@ public final class FaultExplanation {
     for (Site site : sites) {
       text.paragraph(site.where() + ": look at " + String.join(", ", site.parts()));
     }
-    Condition usual = fault.apply(Condition.sound(circuit), sites.get(0), middle());
+    Condition usual =
+        fault.apply(
+            Condition.sound(circuit), sites.get(0), FaultParameter.usual(fault.parameters()));
     addEffect(usual, sites.size() > 1 ? ", " + sites.get(0).where() : "");
     addSketch(usual);
-  }
-
-  private double[] middle() {
-    return fault.parameters().stream().mapToDouble(p -> p.prior().at(0)).toArray();
   }
 
   private void addEffect(Condition usual, String where) {

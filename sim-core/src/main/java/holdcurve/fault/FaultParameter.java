@@ -1,6 +1,7 @@
 package holdcurve.fault;
 
 import holdcurve.circuit.Unit;
+import java.util.List;
 import java.util.Objects;
 
 /**
@@ -21,5 +22,10 @@ public record FaultParameter(
     Objects.requireNonNull(unit);
     Objects.requireNonNull(prior);
     Objects.requireNonNull(source);
+  }
+
+  /** The middle of what is believed of each before any reading, in their order [SI]. */
+  public static double[] usual(List<FaultParameter> parameters) {
+    return parameters.stream().mapToDouble(p -> p.prior().at(0)).toArray();
   }
 }

@@ -9,9 +9,7 @@ import holdcurve.injector.Service;
 import holdcurve.injector.SetFlow;
 import holdcurve.text.SpreadsheetText;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.Locale;
-import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
 /**
@@ -30,14 +28,8 @@ public final class BenchReportTable {
 
   /** The report as CSV text of format {@value BenchReport#FORMAT}. */
   public static String csv(BenchReport report) {
-    StringBuilder text = new StringBuilder("# " + BenchReport.FORMAT + "\n");
-    try {
-      CSVFormat format = CSVFormat.DEFAULT.builder().setRecordSeparator('\n').build();
-      new BenchReportTable(new CSVPrinter(text, format)).write(report);
-    } catch (IOException e) {
-      throw new UncheckedIOException("a StringBuilder does not fail", e);
-    }
-    return text.toString();
+    return FigureTable.text(
+        BenchReport.FORMAT, printer -> new BenchReportTable(printer).write(report));
   }
 
   private void write(BenchReport report) throws IOException {
@@ -93,7 +85,7 @@ public final class BenchReportTable {
     }
     if (flow.readings().drops().isPresent()) {
       double drops = flow.readings().drops().get().perMinute();
-      printer.printRecord(id, state, "drops", "1/min", number(drops), "", "");
+      printer.printRecord(id, state, "drops", "1/min", FigureTable.figure(drops), "", "");
     }
   }
 
@@ -103,7 +95,8 @@ public final class BenchReportTable {
 
   private void figure(String id, String state, String quantity, Unit unit, double value)
       throws IOException {
-    printer.printRecord(id, state, quantity, unit.symbol(), number(unit.fromSi(value)), "", "");
+    printer.printRecord(
+        id, state, quantity, unit.symbol(), FigureTable.figure(unit.fromSi(value)), "", "");
   }
 
   private void range(String id, String state, String quantity, Unit unit, Interval value)
@@ -113,12 +106,8 @@ public final class BenchReportTable {
         state,
         quantity,
         unit.symbol(),
-        number(unit.fromSi(value.middle())),
-        number(unit.fromSi(value.low())),
-        number(unit.fromSi(value.high())));
-  }
-
-  private static String number(double value) {
-    return String.format(Locale.ROOT, "%.4g", value);
+        FigureTable.figure(unit.fromSi(value.middle())),
+        FigureTable.figure(unit.fromSi(value.low())),
+        FigureTable.figure(unit.fromSi(value.high())));
   }
 }

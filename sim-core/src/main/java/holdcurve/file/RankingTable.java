@@ -12,9 +12,7 @@ import holdcurve.infer.Reasons;
 import holdcurve.infer.Suspect;
 import holdcurve.text.SpreadsheetText;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.Locale;
-import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
 /**
@@ -31,14 +29,7 @@ public final class RankingTable {
 
   /** The ranking as CSV text of format {@value Ranking#FORMAT}. */
   public static String csv(Ranking ranking) {
-    StringBuilder text = new StringBuilder("# " + Ranking.FORMAT + "\n");
-    try {
-      CSVFormat format = CSVFormat.DEFAULT.builder().setRecordSeparator('\n').build();
-      new RankingTable(new CSVPrinter(text, format)).write(ranking);
-    } catch (IOException e) {
-      throw new UncheckedIOException("a StringBuilder does not fail", e);
-    }
-    return text.toString();
+    return FigureTable.text(Ranking.FORMAT, printer -> new RankingTable(printer).write(ranking));
   }
 
   private void write(Ranking ranking) throws IOException {
@@ -67,13 +58,13 @@ public final class RankingTable {
             SpreadsheetText.harmless(reason.what()),
             "times likelier than " + reasons.rival(),
             "",
-            figure(Math.exp(reason.weight())));
+            FigureTable.figure(Math.exp(reason.weight())));
       }
     }
   }
 
   private void write(Suspect suspect) throws IOException {
-    String probability = figure(suspect.probability());
+    String probability = FigureTable.figure(suspect.probability());
     row(
         "suspect",
         "",
@@ -91,14 +82,14 @@ public final class RankingTable {
           SpreadsheetText.harmless(suspect.name()),
           size.name(),
           size.unit().symbol(),
-          figure(size.unit().fromSi(size.value().middle())),
-          figure(size.unit().fromSi(size.value().low())),
-          figure(size.unit().fromSi(size.value().high())));
+          FigureTable.figure(size.unit().fromSi(size.value().middle())),
+          FigureTable.figure(size.unit().fromSi(size.value().low())),
+          FigureTable.figure(size.unit().fromSi(size.value().high())));
     }
   }
 
   private void write(FallReport fall) throws IOException {
-    String whole = figure(Unit.BAR.fromSi(fall.fall()));
+    String whole = FigureTable.figure(Unit.BAR.fromSi(fall.fall()));
     row(
         "fall",
         SpreadsheetText.harmless(fall.test()),
@@ -145,9 +136,9 @@ public final class RankingTable {
         what,
         quantity,
         unit.symbol(),
-        figure(unit.fromSi(amount.mean())),
-        figure(unit.fromSi(amount.low())),
-        figure(unit.fromSi(amount.high())));
+        FigureTable.figure(unit.fromSi(amount.mean())),
+        FigureTable.figure(unit.fromSi(amount.low())),
+        FigureTable.figure(unit.fromSi(amount.high())));
   }
 
   private void row(String... cells) throws IOException {
@@ -157,10 +148,5 @@ public final class RankingTable {
     printer.print("");
     printer.print("");
     printer.println();
-  }
-
-  /** Four significant digits. */
-  private static String figure(double value) {
-    return String.format(Locale.ROOT, "%.4g", value);
   }
 }

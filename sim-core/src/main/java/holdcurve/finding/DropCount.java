@@ -3,7 +3,6 @@ package holdcurve.finding;
 import holdcurve.check.Require;
 import java.time.LocalDate;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
@@ -16,7 +15,7 @@ import java.util.OptionalInt;
  * @param when under which pressure
  */
 public record DropCount(String part, OptionalInt number, int drops, double duration, Moment when)
-    implements Finding {
+    implements SeenAtMoment {
   public DropCount {
     Require.notNegative(drops, "drops", "-");
     Require.positive(duration, "time over which drops were counted", "s");
@@ -31,16 +30,6 @@ public record DropCount(String part, OptionalInt number, int drops, double durat
   /** Counted at one injector of a part, just primed. */
   public static DropCount ofOne(String part, int number, int drops, double duration) {
     return new DropCount(part, OptionalInt.of(number), drops, duration, Moment.PRIMED);
-  }
-
-  @Override
-  public Optional<String> test() {
-    return when.test();
-  }
-
-  @Override
-  public Optional<LocalDate> date() {
-    return when.date();
   }
 
   @Override

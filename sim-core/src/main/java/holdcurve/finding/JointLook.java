@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param when under which pressure
  */
 public record JointLook(Optional<String> part, Optional<String> end, boolean wet, Moment when)
-    implements Finding {
+    implements SeenAtMoment {
   public JointLook {
     if (part.isEmpty() && (wet || end.isPresent())) {
       throw new IllegalArgumentException("a look that found fuel, or at one end, names its part");
@@ -28,16 +28,6 @@ public record JointLook(Optional<String> part, Optional<String> end, boolean wet
   /** No part was wet, the circuit just primed. */
   public static JointLook allDry() {
     return new JointLook(Optional.empty(), Optional.empty(), false, Moment.PRIMED);
-  }
-
-  @Override
-  public Optional<String> test() {
-    return when.test();
-  }
-
-  @Override
-  public Optional<LocalDate> date() {
-    return when.date();
   }
 
   @Override

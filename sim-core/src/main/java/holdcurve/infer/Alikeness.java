@@ -64,7 +64,7 @@ public final class Alikeness {
   }
 
   private boolean feeds(Hypothesis.Member member) {
-    return leaks(member).isEmpty()
+    return member.leaks(circuit).isEmpty()
         && !member.site().parts().isEmpty()
         && member.site().parts().stream()
             .map(circuit::part)
@@ -76,7 +76,7 @@ public final class Alikeness {
    * fuel drains none.
    */
   private boolean sizedAlike(Hypothesis.Member a, Hypothesis.Member b) {
-    if (leaks(a).isEmpty() || leaks(b).isEmpty()) {
+    if (a.leaks(circuit).isEmpty() || b.leaks(circuit).isEmpty()) {
       return false;
     }
     FaultParameter first = a.fault().parameters().get(0);
@@ -99,7 +99,7 @@ public final class Alikeness {
   public List<String> drained(Hypothesis.Member member) {
     Network network = network(Set.of());
     Optional<Node> node =
-        leaks(member).stream().findFirst().map(l -> network.layout().node(l.from()));
+        member.leaks(circuit).stream().findFirst().map(l -> network.layout().node(l.from()));
     List<String> parts = new ArrayList<>();
     for (Part part : circuit.parts()) {
       boolean inside =
@@ -117,7 +117,7 @@ public final class Alikeness {
   private Set<String> drain(Hypothesis.Member member, Set<String> clamped) {
     Network network = network(clamped);
     Set<String> paths = new TreeSet<>();
-    for (LeakPath leak : leaks(member)) {
+    for (LeakPath leak : member.leaks(circuit)) {
       paths.add(place(network, leak.from()) + " to " + place(network, leak.to()));
     }
     return paths;
@@ -126,12 +126,6 @@ public final class Alikeness {
   private static String place(Network network, String point) {
     Node node = network.layout().node(point);
     return node.boundary() ? OUTSIDE : node.name();
-  }
-
-  private List<LeakPath> leaks(Hypothesis.Member member) {
-    double[] typical =
-        member.fault().parameters().stream().mapToDouble(p -> p.prior().at(0)).toArray();
-    return member.fault().apply(Condition.sound(circuit), member.site(), typical).leaks();
   }
 
   private Network network(Set<String> clamped) {

@@ -10,6 +10,11 @@ package holdcurve.infer;
  * @param rise of the log posterior from there to the mean, as straight curves promise it [nat]
  */
 record Conditional(double[] from, double[] mean, Cholesky factor, double logMarginal, double rise) {
+  /** Log likelihood and prior where the curves were looked at, but for a constant [nat]. */
+  double logThere() {
+    return logMarginal - rise;
+  }
+
   /**
    * The same with the mean only so far away that the promised rise is {@code most}, and no more of
    * it in the marginal.

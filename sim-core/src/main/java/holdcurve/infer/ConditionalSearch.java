@@ -22,7 +22,6 @@ final class ConditionalSearch {
   private final ScaledSlopes slopes;
   private final int[] conditional;
   private double[] u;
-  private double objective = Double.POSITIVE_INFINITY;
   private double[] departures;
   private Conditional rest;
 
@@ -48,7 +47,7 @@ final class ConditionalSearch {
     for (int look = 1; look < LOOKS && rest.rise() > SMALL; look++) {
       part = isBetter(ahead(part)) ? 1 : part * SHORTER;
     }
-    Conditional believed = rest.rise() > SMALL ? rest.believed(BELIEVED) : rest;
+    Conditional believed = rest.believed(BELIEVED);
     return new MarginalLikelihood.Point(at(believed.mean()), believed);
   }
 
@@ -82,15 +81,13 @@ final class ConditionalSearch {
     if (seen == null) {
       return false;
     }
-    double[] x = Latents.pick(there, conditional);
-    double found = slopes.objective(x, seen);
-    if (found >= objective) {
+    Conditional about = slopes.about(Latents.pick(there, conditional), seen);
+    if (rest != null && about.logThere() <= rest.logThere()) {
       return false;
     }
     u = there;
     departures = seen;
-    objective = found;
-    rest = slopes.about(x, departures);
+    rest = about;
     return true;
   }
 }

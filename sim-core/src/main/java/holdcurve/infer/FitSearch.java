@@ -158,15 +158,8 @@ final class FitSearch {
       double[] s = scales.place();
       double log = scaled.about(x, linear.departures()).believed(NEAR).logMarginal();
       double prior = -0.5 * (s[0] * s[0] + s[1] * s[1]);
-      return new Fit(u, linear, scaled.precision(), scales, found(), log + prior);
-    }
-
-    private double found() {
-      double sum = 0;
-      for (int i = data.residualCount(); i < linear.departures().length; i++) {
-        sum -= 0.5 * linear.departures()[i] * linear.departures()[i];
-      }
-      return sum + latents.logPriorOfSides(u);
+      double found = model.found(u, linear.departures());
+      return new Fit(u, linear, scaled.precision(), scales, found, log + prior);
     }
   }
 }

@@ -1,5 +1,8 @@
 package holdcurve.infer;
 
+import holdcurve.circuit.Circuit;
+import holdcurve.circuit.Condition;
+import holdcurve.circuit.LeakPath;
 import holdcurve.fault.FaultParameter;
 import holdcurve.fault.LeakFault;
 import holdcurve.fault.Site;
@@ -19,6 +22,12 @@ public record Hypothesis(List<Member> members, double priorWeight) {
     /** {@code fault@site}. */
     public String id() {
       return fault.id() + "@" + site.id();
+    }
+
+    /** Leaks that it adds to a sound circuit at its usual size. */
+    public List<LeakPath> leaks(Circuit circuit) {
+      double[] usual = FaultParameter.usual(fault.parameters());
+      return fault.apply(Condition.sound(circuit), site, usual).leaks();
     }
   }
 

@@ -53,7 +53,7 @@ final class HypothesisModel implements LogLikelihood {
   }
 
   Coarsening coarsening() {
-    return Coarsening.of(data.series().size());
+    return data.coarsening();
   }
 
   Realisation realisation() {
@@ -186,6 +186,20 @@ final class HypothesisModel implements LogLikelihood {
       Arrays.fill(failed, Double.NaN);
       return failed;
     }
+  }
+
+  /**
+   * Log likelihood of what was found beside the gauge, with the prior of the unknowns that it has
+   * of its own [nat].
+   *
+   * @param rows departures there, or those whitened: side evidence is the same in both
+   */
+  double found(double[] u, double[] rows) {
+    double sum = latents.logPriorOfSides(u);
+    for (int i = data.residualCount(); i < rows.length; i++) {
+      sum -= 0.5 * rows[i] * rows[i];
+    }
+    return sum;
   }
 
   /** How far readings stand from the curve. */

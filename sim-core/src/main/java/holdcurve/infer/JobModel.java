@@ -80,12 +80,12 @@ record JobModel(
 
   /** What the needle showed just before the pump stopped [Pa gauge]; empty if nobody looked. */
   OptionalDouble readBefore(int test) {
-    for (SideEvidence side : sides) {
-      if (side instanceof RunUpEvidence runUp) {
-        return runUp.justBefore(test);
-      }
-    }
-    return OptionalDouble.empty();
+    return runUp().map(runUp -> runUp.justBefore(test)).orElse(OptionalDouble.empty());
+  }
+
+  /** How much the evidence of these readings counts. */
+  Coarsening coarsening() {
+    return Coarsening.of(series.size());
   }
 
   /** Log density of no departure at all [nat]. */

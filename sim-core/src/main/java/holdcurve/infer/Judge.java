@@ -17,9 +17,8 @@ import java.util.stream.Collectors;
  */
 final class Judge {
   /**
-   * A fit this far behind the best is taken at its approximate evidence, which is seldom off by
-   * more than one, and that counts less than half: a probability of two per cent is then right
-   * within one [nat].
+   * A fit this far behind the best, as far as it is believed, is taken at its approximate evidence,
+   * which is seldom off by more than one: its probability is below five per cent either way [nat].
    */
   private static final double NEGLIGIBLE = 4;
 
@@ -136,11 +135,11 @@ final class Judge {
   private Judged sample(Fitted fit, double best, double probability) {
     MarginalLikelihood likelihood = new MarginalLikelihood(data, fit.model(), fit.fits());
     double margin = fit.hypothesis().members().size() < 2 ? NEGLIGIBLE : NEGLIGIBLE_PAIR;
+    long own = seed * 31 + fit.hypothesis().id().hashCode();
     Evidence evidence =
         fit.logPosterior() < best - margin
-            ? approximate(likelihood.modes(), seed * 31 + fit.hypothesis().id().hashCode())
-            : new CheckedEvidence(likelihood, workers.progress())
-                .estimate(seed * 31 + fit.hypothesis().id().hashCode(), error(probability));
+            ? approximate(likelihood.modes(), own)
+            : new CheckedEvidence(likelihood, workers.progress()).estimate(own, error(probability));
     return Judged.of(data, fit, likelihood, evidence);
   }
 

@@ -61,11 +61,9 @@ final class Profile {
    */
   static double found(JobModel data, Judged judged) {
     Profile profile = of(data, judged);
-    int row = data.residualCount();
     return profile == null
         ? Double.NEGATIVE_INFINITY
-        : profile.log(row, row + data.sideCount())
-            + judged.model().realisation().latents().logPriorOfSides(profile.u);
+        : judged.model().found(profile.u, profile.rows);
   }
 
   Judged judged() {

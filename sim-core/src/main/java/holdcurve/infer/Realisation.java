@@ -150,26 +150,9 @@ final class Realisation {
   /** How many leaks a member adds. */
   int leakCount(int member) {
     if (leakCounts == null) {
-      leakCounts = leakCounts(hypothesis, circuit);
+      leakCounts = hypothesis.members().stream().mapToInt(m -> m.leaks(circuit).size()).toArray();
     }
     return leakCounts[member];
-  }
-
-  private static int[] leakCounts(Hypothesis hypothesis, Circuit circuit) {
-    Condition sound = Condition.sound(circuit);
-    return hypothesis.members().stream()
-        .mapToInt(
-            member ->
-                member
-                    .fault()
-                    .apply(sound, member.site(), typical(member.fault().parameters()))
-                    .leaks()
-                    .size())
-        .toArray();
-  }
-
-  private static double[] typical(List<FaultParameter> parameters) {
-    return parameters.stream().mapToDouble(p -> p.prior().at(0)).toArray();
   }
 
   /** Leaks in the field depart somewhat from the law that a fault gives them. */

@@ -49,7 +49,7 @@ final class Reasoning {
     this.probability = probability;
     this.groups = groups;
     this.findings = FindingEvidence.of(data.job());
-    this.power = Coarsening.of(data.series().size()).power();
+    this.power = data.coarsening().power();
   }
 
   List<Reasons> reasons() {

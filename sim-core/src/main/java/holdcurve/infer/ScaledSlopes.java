@@ -40,15 +40,14 @@ final class ScaledSlopes {
   Conditional about(double[] x, double[] departures) {
     double[] gradient = gradient(x, departures);
     double[] step = factor.solve(gradient);
-    double misfit = data.misfit(departures, scales);
     double rise = 0;
     double[] mean = new double[x.length];
     for (int j = 0; j < x.length; j++) {
       mean[j] = x[j] - step[j];
-      misfit += x[j] * x[j];
       rise += 0.5 * step[j] * gradient[j];
     }
-    double log = data.logDensityAtZero(scales) - 0.5 * (misfit + logDeterminant) + rise;
+    double log =
+        data.logDensityAtZero(scales) - objective(x, departures) - 0.5 * logDeterminant + rise;
     return new Conditional(x.clone(), mean, factor, log, rise);
   }
 

@@ -1,7 +1,6 @@
 package holdcurve.infer;
 
 import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Condition;
 import holdcurve.fault.LeakFault;
 import holdcurve.fault.Site;
 import holdcurve.finding.JointLook;
@@ -40,7 +39,6 @@ final class WetJoints {
   }
 
   private boolean leaks(LeakFault fault, Site site) {
-    double[] usual = fault.parameters().stream().mapToDouble(p -> p.prior().at(0)).toArray();
-    return !fault.apply(Condition.sound(circuit), site, usual).leaks().isEmpty();
+    return !new Hypothesis.Member(fault, site).leaks(circuit).isEmpty();
   }
 }

@@ -30,6 +30,11 @@ public record Upkeep(
     return new Upkeep(List.of(), PassLimit.usual(circuit), false, RefitList.shipped(), false);
   }
 
+  /** The job's own limit, or the usual one of a circuit, which may be a changed one. */
+  public PassLimit passOf(Circuit circuit) {
+    return passStated ? pass : PassLimit.usual(circuit);
+  }
+
   /** The same with one more repair at the end. */
   public Upkeep withRepair(Repair repair) {
     List<Repair> more = new ArrayList<>(repairs);

@@ -93,14 +93,7 @@ final class Looks {
   }
 
   private boolean isOutside(Hypothesis.Member member) {
-    double[] typical =
-        member.fault().parameters().stream().mapToDouble(p -> p.prior().at(0)).toArray();
-    return member
-        .fault()
-        .apply(holdcurve.circuit.Condition.sound(circuit), member.site(), typical)
-        .leaks()
-        .stream()
-        .anyMatch(leak -> leak.to().equals(Circuit.AIR));
+    return member.leaks(circuit).stream().anyMatch(leak -> leak.to().equals(Circuit.AIR));
   }
 
   private CandidateTest lifted(Part part) {

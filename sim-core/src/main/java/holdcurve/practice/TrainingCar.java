@@ -5,6 +5,7 @@ import holdcurve.circuit.Condition;
 import holdcurve.circuit.LeakPath;
 import holdcurve.circuit.Unit;
 import holdcurve.fault.FaultCatalogue;
+import holdcurve.fault.FaultParameter;
 import holdcurve.fault.LeakFault;
 import holdcurve.fault.Site;
 import holdcurve.finding.Finding;
@@ -91,7 +92,7 @@ public final class TrainingCar {
                 () ->
                     new IllegalArgumentException(
                         "'" + hidden.fault() + "' has no site '" + hidden.site() + "' here"));
-    double[] values = fault.parameters().stream().mapToDouble(p -> p.prior().at(0)).toArray();
+    double[] values = FaultParameter.usual(fault.parameters());
     if (!Double.isNaN(hidden.size())) {
       values[0] = hidden.size();
     }

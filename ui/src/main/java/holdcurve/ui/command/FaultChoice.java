@@ -74,7 +74,7 @@ final class FaultChoice {
 
   private static double[] values(LeakFault fault, String choice, String[] parts) {
     List<FaultParameter> parameters = fault.parameters();
-    double[] values = parameters.stream().mapToDouble(p -> p.prior().at(0)).toArray();
+    double[] values = FaultParameter.usual(parameters);
     if (parts.length > 1) {
       FaultParameter size = parameters.get(0);
       try {

@@ -155,9 +155,7 @@ final class WhatIfCommand implements Callable<Integer> {
   }
 
   private static Function<Circuit, PassLimit> limit(Job job) {
-    return job != null && job.upkeep().passStated()
-        ? circuit -> job.upkeep().pass()
-        : PassLimit::usual;
+    return job != null ? job.upkeep()::passOf : PassLimit::usual;
   }
 
   private Asked sound(Circuit circuit) {

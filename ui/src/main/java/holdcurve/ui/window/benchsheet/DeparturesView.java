@@ -1,6 +1,7 @@
 package holdcurve.ui.window.benchsheet;
 
 import holdcurve.injector.BenchLimits;
+import holdcurve.ui.window.frame.Scrolled;
 import holdcurve.ui.window.frame.Sign;
 import holdcurve.ui.window.frame.Texts;
 import java.util.List;
@@ -34,9 +35,7 @@ final class DeparturesView extends VBox {
     sentences.getStyleClass().add("hc-departures");
     VBox all = new VBox(heading, lines, sentences);
     all.getStyleClass().add("hc-departures");
-    ScrollPane scroll = new ScrollPane(all);
-    scroll.setFitToWidth(true);
-    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    ScrollPane scroll = Scrolled.down(all);
     VBox.setVgrow(scroll, Priority.ALWAYS);
     getChildren().add(scroll);
   }

@@ -23,10 +23,10 @@ final class DropForm {
   private static final double USUAL_STEP = 5e3;
 
   private final StringProperty step = new SimpleStringProperty("");
-  private final StringProperty pulses = new SimpleStringProperty("1");
-  private final StringProperty width = new SimpleStringProperty("250");
-  private final StringProperty pause = new SimpleStringProperty("8");
-  private final StringProperty idle = new SimpleStringProperty("60");
+  private final StringProperty pulses = new SimpleStringProperty("");
+  private final StringProperty width = new SimpleStringProperty("");
+  private final StringProperty pause = new SimpleStringProperty("");
+  private final StringProperty idle = new SimpleStringProperty("");
   private final StringProperty drawn = new SimpleStringProperty("");
   private final StringProperty drawnFrom = new SimpleStringProperty("");
   private final StringProperty drawnTo = new SimpleStringProperty("");

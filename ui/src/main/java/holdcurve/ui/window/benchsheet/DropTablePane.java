@@ -1,5 +1,6 @@
 package holdcurve.ui.window.benchsheet;
 
+import holdcurve.ui.window.frame.Scrolled;
 import holdcurve.ui.window.frame.Texts;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.StringBinding;
@@ -45,10 +46,7 @@ final class DropTablePane extends VBox {
     }
     model.rows().addListener((ListChangeListener<DropRow>) change -> fill());
     fill();
-    ScrollPane scroll = new ScrollPane(grid);
-    scroll.setFitToWidth(true);
-    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-    scroll.setFocusTraversable(false);
+    ScrollPane scroll = Scrolled.downAround(grid);
     VBox.setVgrow(scroll, Priority.ALWAYS);
     VBox top = new VBox(Texts.words(HOW), Texts.caution(CAUTION), folded(settings()));
     top.getStyleClass().add("hc-drop-top");

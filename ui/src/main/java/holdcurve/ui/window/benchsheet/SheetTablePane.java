@@ -1,6 +1,7 @@
 package holdcurve.ui.window.benchsheet;
 
 import holdcurve.fluid.Fluids;
+import holdcurve.ui.window.frame.Scrolled;
 import java.util.Locale;
 import javafx.beans.property.StringProperty;
 import javafx.collections.ListChangeListener;
@@ -42,10 +43,7 @@ final class SheetTablePane extends VBox {
     }
     model.rows().addListener((ListChangeListener<SheetRow>) change -> fill());
     fill();
-    ScrollPane scroll = new ScrollPane(grid);
-    scroll.setFitToWidth(true);
-    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-    scroll.setFocusTraversable(false);
+    ScrollPane scroll = Scrolled.downAround(grid);
     VBox.setVgrow(scroll, Priority.ALWAYS);
     getChildren().addAll(bench(), scroll, buttons(open, paste));
   }

@@ -3,6 +3,7 @@ package holdcurve.ui.window.holdtests;
 import holdcurve.ui.window.frame.Actions;
 import holdcurve.ui.window.frame.Desk;
 import holdcurve.ui.window.frame.Page;
+import holdcurve.ui.window.frame.Scrolled;
 import holdcurve.ui.window.plot.HoldPlot;
 import holdcurve.ui.window.plot.PlotPanel;
 import java.util.List;
@@ -85,10 +86,7 @@ public final class HoldTestsPage implements Page {
   private ScrollPane right() {
     VBox right = new VBox(new StepsBox(model), new AboutBox(model), new FindingsBox(model));
     right.getStyleClass().add("hc-side");
-    ScrollPane scroll = new ScrollPane(right);
-    scroll.setFitToWidth(true);
-    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-    scroll.setFocusTraversable(false);
+    ScrollPane scroll = Scrolled.downAround(right);
     scroll.getStyleClass().add("hc-side-scroll");
     scroll.prefWidthProperty().bind(side(20, 17));
     return scroll;

@@ -63,7 +63,7 @@ record AddableFault(LeakFault fault, Site site) {
   }
 
   private Change change(double shown) {
-    double[] values = fault.parameters().stream().mapToDouble(p -> p.prior().at(0)).toArray();
+    double[] values = FaultParameter.usual(fault.parameters());
     values[0] = unit().toSi(shown);
     String amount = (Plain.number(shown) + " " + unit().symbol()).strip();
     return Changes.add(

@@ -3,6 +3,7 @@ package holdcurve.ui.window.whatif;
 import holdcurve.infer.Chance;
 import holdcurve.ui.window.frame.Cautions;
 import holdcurve.ui.window.frame.Named;
+import holdcurve.ui.window.frame.Scrolled;
 import holdcurve.ui.window.frame.Texts;
 import java.util.List;
 import javafx.collections.ListChangeListener;
@@ -44,9 +45,7 @@ final class ChangePanel extends VBox {
             section("Add a fault", false, new AddFaultBox(model)),
             foot());
     list.getStyleClass().add("hc-change-list");
-    ScrollPane scroll = new ScrollPane(list);
-    scroll.setFitToWidth(true);
-    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    ScrollPane scroll = Scrolled.down(list);
     VBox.setVgrow(scroll, Priority.ALWAYS);
     getChildren().add(scroll);
     follow(model.remedies(), repairs, ChangePanel::row);

@@ -2,6 +2,7 @@ package holdcurve.ui.window.whatif;
 
 import holdcurve.plan.CostPlan;
 import holdcurve.ui.offer.OrderWords;
+import holdcurve.ui.window.frame.Scrolled;
 import holdcurve.ui.window.frame.Texts;
 import holdcurve.ui.window.job.Pressures;
 import javafx.geometry.Insets;
@@ -29,9 +30,7 @@ final class OrderPane extends VBox {
     Button work = new Button("Work out the cheapest order (F7)");
     work.setId("order");
     work.setOnAction(event -> model.order());
-    ScrollPane scroll = new ScrollPane(lines);
-    scroll.setFitToWidth(true);
-    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    ScrollPane scroll = Scrolled.down(lines);
     VBox.setVgrow(scroll, Priority.ALWAYS);
     getChildren().addAll(Texts.heading("In which order"), work, scroll);
     model.orderProperty().addListener((property, before, now) -> show(now));

@@ -107,11 +107,8 @@ public final class PartsModel {
   }
 
   private static RepairChances chances(Job job, List<Belief> beliefs, List<RepairOffer> offers) {
-    return new RepairChances(beliefs, job.circuit(), limit(job), offers, SEED);
-  }
-
-  static PassLimit limit(Job job) {
-    return job.upkeep().passStated() ? job.upkeep().pass() : PassLimit.usual(job.circuit());
+    PassLimit limit = job.upkeep().passOf(job.circuit());
+    return new RepairChances(beliefs, job.circuit(), limit, offers, SEED);
   }
 
   private void show(Job asked, RepairChances chances) {

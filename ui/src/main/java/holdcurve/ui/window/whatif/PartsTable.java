@@ -1,6 +1,7 @@
 package holdcurve.ui.window.whatif;
 
 import holdcurve.infer.Chance;
+import holdcurve.ui.window.frame.Scrolled;
 import holdcurve.ui.window.frame.Texts;
 import java.util.List;
 import javafx.collections.ListChangeListener;
@@ -35,10 +36,7 @@ final class PartsTable extends VBox {
     grid.setId("parts");
     grid.getStyleClass().add("hc-parts-rows");
     grid.getColumnConstraints().addAll(wide(), right(), right(), right());
-    ScrollPane scroll = new ScrollPane(grid);
-    scroll.setFitToWidth(true);
-    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-    scroll.setFocusTraversable(false);
+    ScrollPane scroll = Scrolled.downAround(grid);
     VBox.setVgrow(scroll, Priority.ALWAYS);
     getChildren()
         .addAll(

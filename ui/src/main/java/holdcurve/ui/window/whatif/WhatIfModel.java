@@ -1,6 +1,5 @@
 package holdcurve.ui.window.whatif;
 
-import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Part;
 import holdcurve.circuit.Ports;
 import holdcurve.fault.FaultCatalogue;
@@ -12,7 +11,6 @@ import holdcurve.infer.Progress;
 import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
 import holdcurve.log.GaugeLog;
-import holdcurve.pass.PassLimit;
 import holdcurve.ui.window.job.OpenJobModel;
 import holdcurve.ui.window.job.WorkModel;
 import holdcurve.ui.window.plot.HoldPlot;
@@ -24,7 +22,6 @@ import holdcurve.whatif.WhatIf;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -135,10 +132,6 @@ public final class WhatIfModel {
     changed();
   }
 
-  private static Function<Circuit, PassLimit> limit(Job job) {
-    return job.upkeep().passStated() ? circuit -> job.upkeep().pass() : PassLimit::usual;
-  }
-
   /** Everything that is tried. */
   Change tried() {
     Change all = Change.none();
@@ -201,7 +194,7 @@ public final class WhatIfModel {
   }
 
   private static Holds quickly(Job asked, List<Belief> believed, Change tried) {
-    WhatIf whatIf = WhatIf.quick(believed, limit(asked), SEED);
+    WhatIf whatIf = WhatIf.quick(believed, asked.upkeep()::passOf, SEED);
     return new Holds(
         whatIf.hold(asked.circuit(), Change.none()), whatIf.hold(asked.circuit(), tried));
   }
@@ -218,7 +211,7 @@ public final class WhatIfModel {
 
   private static Figures fully(
       Job asked, List<Belief> believed, Outlook known, Change tried, Progress progress) {
-    WhatIf whatIf = new WhatIf(believed, limit(asked), SEED);
+    WhatIf whatIf = new WhatIf(believed, asked.upkeep()::passOf, SEED);
     Outlook before = known == null ? whatIf.outlook(asked.circuit(), Change.none()) : known;
     progress.at(0.5, "after");
     return new Figures(before, tried.isNone() ? before : whatIf.outlook(asked.circuit(), tried));
