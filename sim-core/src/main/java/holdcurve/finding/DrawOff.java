@@ -4,8 +4,10 @@ import holdcurve.check.Require;
 import holdcurve.log.PressureUnit;
 import holdcurve.saying.Saying;
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * Fuel drawn off at the gauge tee into a measuring cylinder, with the pressure before and after:
@@ -31,7 +33,7 @@ public record DrawOff(
     Require.positive(from - to, "drop of the pressure while drawing off", "Pa");
     Require.notNegative(to, "pressure after drawing off", "Pa");
     Require.positive(duration, "time of drawing off", "s");
-    clamped = Set.copyOf(clamped);
+    clamped = Collections.unmodifiableSet(new TreeSet<>(clamped));
   }
 
   /** On a day that wasn't noted. */

@@ -3,9 +3,11 @@ package holdcurve.job;
 import holdcurve.log.GaugeLog;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.Collections;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * One hold: the pump ran, stopped, and the gauge was watched.
@@ -29,7 +31,7 @@ public record HoldTest(
     String date,
     String notes) {
   public HoldTest {
-    clamped = Set.copyOf(clamped);
+    clamped = Collections.unmodifiableSet(new TreeSet<>(clamped));
   }
 
   /** A hold with everything else as usual: clamps after 5 s, 20 s of priming. */

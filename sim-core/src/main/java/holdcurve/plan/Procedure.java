@@ -1,7 +1,9 @@
 package holdcurve.plan;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * How a test is done.
@@ -21,7 +23,7 @@ public record Procedure(
     List<String> steps,
     List<String> cautions) {
   public Procedure {
-    clamped = Set.copyOf(clamped);
+    clamped = Collections.unmodifiableSet(new TreeSet<>(clamped));
     steps = List.copyOf(steps);
     cautions = List.copyOf(cautions);
   }
