@@ -1,5 +1,6 @@
 package holdcurve.droptest;
 
+import holdcurve.check.Cancellation;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -124,6 +125,7 @@ final class PassedPosterior {
       Eye anywhere = new Eye(step, unsteady * step, FIRING, mean, Double.POSITIVE_INFINITY);
       scatters.add(new Scatter(anywhere, logAnywhere));
       for (double scatter : START_SCATTER) {
+        Cancellation.check();
         int reach = 6;
         for (int k = -reach; k <= reach; k++) {
           double start = mean + 0.15 * step * k;

@@ -1,5 +1,6 @@
 package holdcurve.evidence;
 
+import holdcurve.check.Cancellation;
 import java.util.Arrays;
 
 /** Counts calls, makes NaN an impossible point and remembers the best point seen. */
@@ -25,6 +26,7 @@ final class CountedLikelihood implements LogLikelihood {
 
   @Override
   public double logLikelihood(double[] u) {
+    Cancellation.check();
     ResidualLikelihood form = residualForm();
     return form == null
         ? note(u, inner.logLikelihood(u))

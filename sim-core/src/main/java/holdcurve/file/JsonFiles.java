@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import holdcurve.check.Cancellation;
 import holdcurve.check.InputException;
 import holdcurve.text.TextFile;
 import java.io.IOException;
@@ -60,6 +61,7 @@ final class JsonFiles {
    * @param understood takes what is to be said about the form of the file
    */
   static JsonPlace read(Path file, String kind, int version, List<String> understood) {
+    Cancellation.check();
     TextFile text = TextFile.read(file, MOST_MEGABYTES, RIGHT_FILE, RIGHT_FILE);
     if (!text.encoding().isEmpty()) {
       understood.add(text.said());

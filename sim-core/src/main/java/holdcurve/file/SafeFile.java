@@ -1,5 +1,6 @@
 package holdcurve.file;
 
+import holdcurve.check.Cancellation;
 import holdcurve.check.InputException;
 import java.io.IOException;
 import java.lang.System.Logger.Level;
@@ -33,6 +34,7 @@ public final class SafeFile {
    *
    * @throws InputException if it can't be written, saying where; the old content is then still
    *     there
+   * @throws java.util.concurrent.CancellationException if the thread is interrupted on the way
    */
   public static void write(Path target, String text) {
     write(target, text.getBytes(StandardCharsets.UTF_8));
@@ -67,6 +69,7 @@ public final class SafeFile {
       }
       clearOld(place, disk);
     } catch (IOException | ReadOnlyFileSystemException e) {
+      Cancellation.check();
       throw failed(target, e);
     }
   }

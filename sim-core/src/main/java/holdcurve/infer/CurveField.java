@@ -1,5 +1,6 @@
 package holdcurve.infer;
 
+import holdcurve.check.Cancellation;
 import java.util.Arrays;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
@@ -238,6 +239,7 @@ final class CurveField {
 
   /** What is foreseen at {@code u}. */
   Foreseen at(double[] u) {
+    Cancellation.check();
     double[] steps = steps(u);
     double[] departures = plain(u, steps);
     learnt.addTo(departures, steps);

@@ -8,6 +8,7 @@ import holdcurve.attribution.FallReport;
 import holdcurve.attribution.FallShare;
 import holdcurve.attribution.HoldFall;
 import holdcurve.attribution.LeakShare;
+import holdcurve.check.Cancellation;
 import holdcurve.circuit.Unit;
 import holdcurve.hold.Hold;
 import holdcurve.job.Job;
@@ -97,6 +98,7 @@ final class FallShares {
   private List<Kept> books(int test, double from, double to) {
     List<Kept> books = new ArrayList<>();
     for (Draw draw : draws) {
+      Cancellation.check();
       Realisation realisation = draw.judged().model().realisation();
       Hold hold =
           new Hold(realisation.condition(draw.u(), test), realisation.setup(draw.u(), test));

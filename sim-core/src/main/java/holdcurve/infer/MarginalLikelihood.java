@@ -1,5 +1,6 @@
 package holdcurve.infer;
 
+import holdcurve.check.Cancellation;
 import holdcurve.evidence.LogLikelihood;
 import holdcurve.evidence.Mode;
 import java.util.Comparator;
@@ -72,6 +73,7 @@ final class MarginalLikelihood implements LogLikelihood {
    * the conditional ones are foreseen to lie; null where the model fails.
    */
   Point at(double[] s) {
+    Cancellation.check();
     Foreseen foreseen = foresee(s);
     return search(foreseen.slopes()).from(foreseen.point().u());
   }

@@ -1,5 +1,6 @@
 package holdcurve.infer;
 
+import holdcurve.check.Cancellation;
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Condition;
 import holdcurve.hold.Hold;
@@ -92,6 +93,7 @@ public final class Possibility {
     RandomGenerator random = new Well19937c(seed);
     List<Possibility> possibilities = new ArrayList<>();
     for (int i = 0; i < count; i++) {
+      Cancellation.check();
       double[] u = new double[model.dimension()];
       Arrays.setAll(u, j -> random.nextGaussian());
       possibilities.add(of(job, model, priors, u));

@@ -1,5 +1,6 @@
 package holdcurve.infer;
 
+import holdcurve.check.Cancellation;
 import holdcurve.check.NoAnswerException;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.job.Job;
@@ -57,6 +58,7 @@ public final class RankingService implements Ranker {
   private RankingReport report(Job job, long seed, Workers workers, List<String> notes) {
     Answerable.check(job, notes);
     notes.addAll(catalogue.problems());
+    Cancellation.check();
     JobModel data = JobModel.of(job);
     FaultCatalogue spokenFor = SpokenFor.among(catalogue, data, unknowns);
     List<Hypothesis> all = Hypotheses.of(job.circuit(), spokenFor, priors, job.priors(), notes);

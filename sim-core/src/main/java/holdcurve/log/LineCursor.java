@@ -1,5 +1,6 @@
 package holdcurve.log;
 
+import holdcurve.check.Cancellation;
 import holdcurve.check.InputException;
 
 /**
@@ -22,6 +23,7 @@ final class LineCursor {
 
   /** Steps to the next line; false at the end. */
   boolean next() {
+    Cancellation.check();
     String text = source.text();
     if (next >= text.length()) {
       return false;

@@ -1,5 +1,6 @@
 package holdcurve.plan;
 
+import holdcurve.check.Cancellation;
 import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
@@ -52,6 +53,7 @@ final class ReadingOutcomes {
       outcome[h] = new double[expected[h].length * REPEATS][];
       readings[h] = new double[outcome[h].length][];
       for (int i = 0; i < outcome[h].length; i++) {
+        Cancellation.check();
         double[] mean = expected[h][i / REPEATS];
         double[] read = scattered(mean, lower, random);
         place[h][i / REPEATS] = solve(whitener, mean);
@@ -139,6 +141,7 @@ final class ReadingOutcomes {
     for (int h = 0; h < prior.length; h++) {
       for (int i = 0; i < outcome[h].length; i++) {
         if (i / REPEATS % FOLDS == fold) {
+          Cancellation.check();
           sum.add(h, Information.bits(gain(density, log, h, outcome[h][i])));
         }
       }

@@ -1,5 +1,6 @@
 package holdcurve.text;
 
+import holdcurve.check.Cancellation;
 import holdcurve.check.InputException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -39,6 +40,7 @@ final class TextDecoder {
     if (wide.isPresent()) {
       return new TextFile(name, new String(bytes, wide.get()), "UTF-16");
     }
+    Cancellation.check();
     try {
       String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
       return new TextFile(name, text, "");

@@ -1,5 +1,6 @@
 package holdcurve.text;
 
+import holdcurve.check.Cancellation;
 import holdcurve.check.InputException;
 import java.io.IOException;
 import java.io.InputStream;
@@ -37,6 +38,7 @@ public record TextFile(String name, String text, String encoding) {
       throw InputException.because(
           name, "", "there is no such file", "check the name and the folder", e);
     } catch (IOException | SecurityException e) {
+      Cancellation.check();
       throw InputException.because(
           name, "", "the file can't be read (" + e.getMessage() + ")", "check its permissions", e);
     }

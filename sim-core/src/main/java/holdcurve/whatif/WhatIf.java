@@ -128,9 +128,12 @@ public final class WhatIf {
   /** Draws whose simulation fails are left out. */
   private static WeightedDraws asked(List<Weighted> draws, Function<Weighted, double[]> question) {
     double[][] answers = new double[draws.size()][];
+    Thread asker = Thread.currentThread();
     IntStream.range(0, answers.length)
         .parallel()
+        .filter(i -> !asker.isInterrupted())
         .forEach(i -> answers[i] = answer(draws.get(i), question));
+    Cancellation.check();
     List<double[]> points = new ArrayList<>();
     List<Double> weights = new ArrayList<>();
     for (int i = 0; i < answers.length; i++) {

@@ -12,7 +12,11 @@ public final class Main {
 
   /** Exits with the command's exit code. */
   public static void main(String[] args) {
-    System.exit(run(args, writer(System.out), writer(System.err)));
+    PrintWriter err = writer(System.err);
+    StopRequest request = StopRequest.heeded(err);
+    int code = run(args, writer(System.out), err);
+    request.workEnded();
+    System.exit(code);
   }
 
   static int run(String[] args, PrintWriter out, PrintWriter err) {

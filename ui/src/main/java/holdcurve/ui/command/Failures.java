@@ -3,6 +3,7 @@ package holdcurve.ui.command;
 import holdcurve.check.InputException;
 import holdcurve.check.NoAnswerException;
 import holdcurve.model.SimulationException;
+import java.util.concurrent.CancellationException;
 
 /** What a person is told of work that ended early, and the exit code that goes with it. */
 final class Failures {
@@ -12,6 +13,9 @@ final class Failures {
 
   /** Never a stack trace; that of a fault of the program goes to the log. */
   static String sentence(Exception e) {
+    if (e instanceof CancellationException) {
+      return HoldcurveCommand.STOPPED_SENTENCE;
+    }
     if (exitCode(e) != HoldcurveCommand.BROKEN) {
       return e.getMessage();
     }
@@ -28,6 +32,9 @@ final class Failures {
   static int exitCode(Exception e) {
     if (e instanceof InputException) {
       return HoldcurveCommand.BAD_INPUT;
+    }
+    if (e instanceof CancellationException) {
+      return HoldcurveCommand.STOPPED;
     }
     boolean none = e instanceof NoAnswerException || e instanceof SimulationException;
     return none ? HoldcurveCommand.NO_ANSWER : HoldcurveCommand.BROKEN;

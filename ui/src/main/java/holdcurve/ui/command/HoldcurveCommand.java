@@ -31,7 +31,8 @@ import picocli.CommandLine.Spec;
     },
     footer = {
       "",
-      "Exit codes: 0 done, 1 a fault of the program, 2 bad input, 3 no answer could be given.",
+      "Exit codes: 0 done, 1 a fault of the program, 2 bad input, 3 no answer could be given,",
+      "130 stopped by Ctrl-C.",
       "Without a command the window opens."
     })
 public final class HoldcurveCommand implements Callable<Integer> {
@@ -43,6 +44,12 @@ public final class HoldcurveCommand implements Callable<Integer> {
 
   /** Exit code when the work was done and no answer is possible. */
   public static final int NO_ANSWER = 3;
+
+  /** Exit code of work that was interrupted, as shells have it for Ctrl-C. */
+  public static final int STOPPED = 130;
+
+  /** What is said then. */
+  public static final String STOPPED_SENTENCE = "Stopped. No file was changed halfway.";
 
   @Spec private CommandSpec spec;
 

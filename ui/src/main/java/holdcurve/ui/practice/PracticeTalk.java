@@ -1,5 +1,6 @@
 package holdcurve.ui.practice;
 
+import holdcurve.check.Cancellation;
 import holdcurve.finding.Finding;
 import holdcurve.job.HoldTest;
 import holdcurve.log.Reading;
@@ -202,6 +203,7 @@ public final class PracticeTalk {
       Thread.sleep(Math.round(1000 * seconds / lapse));
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
+      Cancellation.check();
     }
   }
 

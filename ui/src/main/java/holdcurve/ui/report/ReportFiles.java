@@ -44,7 +44,8 @@ public record ReportFiles(Path html, Path pdf) {
   /** Writes both, each in one step with a backup of what stood there. */
   public void write(JobReport report) {
     String page = ReportPage.html(report);
+    byte[] printed = ReportPdf.of(page);
     SafeFile.write(html, page);
-    SafeFile.write(pdf, ReportPdf.of(page));
+    SafeFile.write(pdf, printed);
   }
 }
