@@ -78,6 +78,18 @@ public record FaultCatalogue(List<LeakFault> faults, List<String> problems) {
   }
 
   /**
+   * Where a fault can sit in a circuit; nowhere if it gives a bad answer, which {@link #failures}
+   * then tells. May take a while.
+   */
+  public static List<Site> sites(LeakFault fault, Circuit circuit) {
+    try {
+      return fault.sites(circuit);
+    } catch (FaultFailure e) {
+      return List.of();
+    }
+  }
+
+  /**
    * The parts to look at for a suspect. Asks plugins for their sites, which may take a while.
    *
    * @param suspect id of a hypothesis: {@code fault@site}, or two of those joined by {@code +}
@@ -87,7 +99,7 @@ public record FaultCatalogue(List<LeakFault> faults, List<String> problems) {
     for (String member : suspect.split("\\+")) {
       String[] pieces = member.split("@", 2);
       byId(pieces[0]).stream()
-          .flatMap(fault -> fault.sites(circuit).stream())
+          .flatMap(fault -> sites(fault, circuit).stream())
           .filter(site -> pieces.length == 2 && site.id().equals(pieces[1]))
           .forEach(site -> parts.addAll(site.parts()));
     }

@@ -3,6 +3,7 @@ package holdcurve.fault;
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Condition;
 import holdcurve.circuit.LeakPath;
+import holdcurve.flow.FlowLaw;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -105,13 +106,17 @@ final class GuardedFault implements LeakFault {
     List<LeakPath> leaks = after.leaks();
     for (int i = before.leaks().size(); i < leaks.size(); i++) {
       LeakPath leak = leaks.get(i);
-      if (GuardedLaw.around(id(), leak.law()) != leak.law()) {
+      if (guarded(leak) != leak.law()) {
         List<LeakPath> changed = new ArrayList<>(leaks);
-        changed.replaceAll(l -> new LeakPath(l.from(), l.to(), GuardedLaw.around(id(), l.law())));
+        changed.replaceAll(l -> new LeakPath(l.from(), l.to(), guarded(l)));
         return new Condition(after.circuit(), changed);
       }
     }
     return after;
+  }
+
+  private FlowLaw guarded(LeakPath leak) {
+    return GuardedLaw.around(id(), leak.law(), this::remembered);
   }
 
   private void refuse(String problem) {

@@ -30,6 +30,7 @@ public final class FaultListWriter {
     ArrayNode list = root.putArray("faults");
     faults.forEach(fault -> add(list.addObject(), fault, circuit));
     catalogue.problems().forEach(root.withArray("problems")::add);
+    catalogue.failures().forEach(root.withArray("problems")::add);
     return JsonFiles.print(root);
   }
 
@@ -52,8 +53,7 @@ public final class FaultListWriter {
   }
 
   private static void addSites(ArrayNode list, LeakFault fault, Circuit circuit) {
-    fault
-        .sites(circuit)
+    FaultCatalogue.sites(fault, circuit)
         .forEach(
             site -> {
               ObjectNode node = list.addObject();

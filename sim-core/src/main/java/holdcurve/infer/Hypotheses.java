@@ -3,6 +3,7 @@ package holdcurve.infer;
 import holdcurve.check.Cancellation;
 import holdcurve.circuit.Circuit;
 import holdcurve.fault.FaultCatalogue;
+import holdcurve.fault.FaultFailure;
 import holdcurve.fault.LeakFault;
 import holdcurve.fault.Site;
 import java.util.ArrayList;
@@ -25,7 +26,8 @@ final class Hypotheses {
    * places.
    *
    * @param changed fault id → how many times likelier than usual
-   * @param problems receives a sentence for each plugin that fails when asked for its sites
+   * @param problems receives a sentence for each plugin that fails when asked for its sites or a
+   *     condition
    */
   static List<Hypothesis> of(
       Circuit circuit,
@@ -41,24 +43,30 @@ final class Hypotheses {
   }
 
   private void addSites(LeakFault fault, Circuit circuit, double changed, List<String> problems) {
+    List<Candidate> found = new ArrayList<>();
     try {
       List<Site> sites = fault.sites(circuit);
       double usual = priors.prevalence().getOrDefault(fault.id(), fault.prevalence());
       for (Site site : sites) {
         double weight = usual * changed / sites.size();
         if (weight > 0) {
-          candidates.add(new Candidate(new Hypothesis.Member(fault, site), weight));
+          found.add(new Candidate(usable(new Hypothesis.Member(fault, site), circuit), weight));
         }
       }
+      candidates.addAll(found);
     } catch (RuntimeException e) {
       Cancellation.passOn(e);
       problems.add(
-          "The fault plugin '"
-              + fault.id()
-              + "' is left out: it failed when asked for its sites ("
-              + e
-              + ").");
+          e instanceof FaultFailure
+              ? e.getMessage()
+              : "The fault plugin '" + fault.id() + "' is left out: it failed (" + e + ").");
     }
+  }
+
+  /** A fault that fails at its usual size must not take a share of the prior. */
+  private static Hypothesis.Member usable(Hypothesis.Member member, Circuit circuit) {
+    member.leaks(circuit);
+    return member;
   }
 
   private List<Hypothesis> list() {

@@ -7,6 +7,8 @@ import holdcurve.job.Job;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Ranks by Bayesian model evidence: each hypothesis is fitted to all tests at once, and judged by
@@ -73,7 +75,7 @@ public final class RankingService implements Ranker {
       throw new NoAnswerException(
           job.title() + ": no explanation could be simulated. " + String.join(" ", notes));
     }
-    notes.addAll(catalogue.failures());
+    catalogue.failures().stream().filter(f -> !notes.contains(f)).forEach(notes::add);
     return new RankingReport(job, data, alike, judged, seed, notes);
   }
 
@@ -81,6 +83,8 @@ public final class RankingService implements Ranker {
   private static List<Hypothesis> plausiblePairs(
       List<Hypothesis> all, List<Fitted> singles, Alikeness alike) {
     double best = best(singles);
+    Set<String> simulated =
+        singles.stream().map(j -> j.hypothesis().id()).collect(Collectors.toSet());
     List<String> leaders =
         singles.stream()
             .filter(j -> j.hypothesis().members().size() == 1)
@@ -91,6 +95,7 @@ public final class RankingService implements Ranker {
             .toList();
     return all.stream()
         .filter(h -> h.members().size() == 2)
+        .filter(h -> h.members().stream().allMatch(m -> simulated.contains(m.id())))
         .filter(h -> h.members().stream().anyMatch(m -> leaders.contains(m.id())))
         .filter(h -> !alike.drainAlike(h.members().get(0), h.members().get(1)))
         .toList();

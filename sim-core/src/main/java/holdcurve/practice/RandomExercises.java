@@ -81,7 +81,7 @@ public final class RandomExercises {
   private HiddenFault fault(int level, RandomGenerator random) {
     while (true) {
       LeakFault fault = catalogue.faults().get(random.nextInt(catalogue.faults().size()));
-      List<Site> sites = fault.sites(circuit);
+      List<Site> sites = FaultCatalogue.sites(fault, circuit);
       if (!sites.isEmpty()) {
         double z = BADNESS[level - 1] + 0.3 * random.nextGaussian();
         return new HiddenFault(

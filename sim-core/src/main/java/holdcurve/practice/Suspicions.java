@@ -34,7 +34,7 @@ public final class Suspicions {
             "The needle sinks slowly, and ever more slowly.",
             "Nothing to repair."));
     for (LeakFault fault : catalogue.showingInHold().faults()) {
-      for (Site site : fault.sites(circuit)) {
+      for (Site site : FaultCatalogue.sites(fault, circuit)) {
         all.add(
             new Suspicion(
                 fault.id() + "@" + site.id(),

@@ -209,10 +209,12 @@ class PluginFolderTest {
         "public List<Site> sites(Circuit c) { return List.of(Faults.site(c), Faults.site(c)); }",
         "two sites");
     refused(
-        "public List<Site> sites(Circuit c) { return List.of(new Site(\"a\", \"b\", \"moon\", List.of())); }",
+        "public List<Site> sites(Circuit c) { return List.of(new Site(\"a\", \"b\", \"moon\","
+            + " List.of())); }",
         "moon");
     refused(
-        "public List<Site> sites(Circuit c) { return List.of(new Site(\"a\", \"b\", \"end\", List.of(\"moon\"))); }",
+        "public List<Site> sites(Circuit c) { return List.of(new Site(\"a\", \"b\", \"end\","
+            + " List.of(\"moon\"))); }",
         "moon");
     refused(
         "public List<Site> sites(Circuit c) { return java.util.Collections.singletonList(null); }",
@@ -246,10 +248,22 @@ class PluginFolderTest {
   void lawThatThrowsLaterNamesItsPlugin() throws IOException {
     String flow = "d > 1e6 ? 1 / Integer.parseInt(\"0\") : 1e-14 * d";
     jars.fault("Bad", "bad", leak("s.point(), Circuit.AIR, " + law(flow, "1e-14")));
-    Condition after = applied(load().byId("bad").orElseThrow());
+    FaultCatalogue catalogue = load();
+    Condition after = applied(catalogue.byId("bad").orElseThrow());
     FaultFailure failure =
         assertThrows(FaultFailure.class, () -> after.leaks().get(0).law().flow(2e6));
     assertEquals("bad", failure.faultId());
+    assertEquals(List.of(failure.getMessage()), catalogue.failures());
+  }
+
+  @Test
+  void lawThatRunsOutOfNumbersLaterNamesItsPlugin() throws IOException {
+    String flow = "d > 1e6 ? 0 / 0.0 : 1e-14 * d";
+    jars.fault("Bad", "bad", leak("s.point(), Circuit.AIR, " + law(flow, "1e-14")));
+    FaultCatalogue catalogue = load();
+    Condition after = applied(catalogue.byId("bad").orElseThrow());
+    assertThrows(FaultFailure.class, () -> after.leaks().get(0).law().flow(2e6));
+    assertSays(catalogue.failures(), "gave NaN when its leak law");
   }
 
   @Test

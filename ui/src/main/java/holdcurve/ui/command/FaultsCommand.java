@@ -53,6 +53,7 @@ final class FaultsCommand implements Callable<Integer> {
     if (explained == null) {
       list(faults, circuit, out);
       catalogue.problems().forEach(out::println);
+      catalogue.failures().forEach(out::println);
     } else {
       out.println(FaultExplanation.of(faults.get(0), circuitOrShipped()));
     }
@@ -65,7 +66,7 @@ final class FaultsCommand implements Callable<Integer> {
     for (LeakFault fault : faults) {
       out.printf("%-22s %s%n", fault.id(), fault.name());
       if (circuit != null) {
-        printSites(fault, fault.sites(circuit), out);
+        printSites(fault, FaultCatalogue.sites(fault, circuit), out);
       }
     }
   }

@@ -20,7 +20,7 @@ record AddableFault(LeakFault fault, Site site) {
   static List<AddableFault> of(Circuit circuit, FaultCatalogue catalogue) {
     List<AddableFault> all = new ArrayList<>();
     for (LeakFault fault : catalogue.faults()) {
-      fault.sites(circuit).forEach(site -> all.add(new AddableFault(fault, site)));
+      FaultCatalogue.sites(fault, circuit).forEach(site -> all.add(new AddableFault(fault, site)));
     }
     return all;
   }
