@@ -1,6 +1,7 @@
 package holdcurve.ui.command;
 
 import holdcurve.check.InputException;
+import holdcurve.file.JobLock;
 import holdcurve.file.JobReader;
 import holdcurve.file.RefitFile;
 import holdcurve.file.RefitListWriter;
@@ -57,11 +58,28 @@ final class RefitCommand implements Callable<Integer> {
     RefitList list = job.upkeep().refit();
     RefitList changed = changed(list);
     if (!changed.equals(list)) {
-      RefitFile.write(file, changed);
+      write(changed);
     }
     print(changed, spec.commandLine().getOut());
     output.write(() -> RefitListWriter.json(job.title(), changed));
     return 0;
+  }
+
+  private void write(RefitList changed) {
+    JobLock lock =
+        JobLock.of(file)
+            .orElseThrow(
+                () ->
+                    InputException.at(
+                        file.toString(),
+                        "",
+                        "a window works on this job",
+                        "tick it there, or close the window first"));
+    try {
+      RefitFile.write(file, changed);
+    } finally {
+      lock.close();
+    }
   }
 
   private RefitList changed(RefitList list) {

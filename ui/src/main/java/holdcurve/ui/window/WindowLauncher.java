@@ -95,6 +95,7 @@ public final class WindowLauncher {
               background,
               Platform::runLater,
               autosave.map(Keeper.class::cast).orElse(Keeper.NONE));
+      model.claimFiles();
       Stage stage = new Stage();
       Desk desk =
           new Desk(
@@ -110,6 +111,7 @@ public final class WindowLauncher {
           event -> {
             model.ranking().cancel();
             model.work().cancelAll();
+            model.close();
             autosave.ifPresent(Autosave::close);
             closed.complete(null);
           });

@@ -52,7 +52,12 @@ public final class WindowView {
     work.visibleProperty().bind(empty.visibleProperty().not());
     StackPane middle = new StackPane(empty, work);
     JobDrop.accept(middle, model);
-    root.setTop(new VBox(bars(), new Banner(model), new RescueStrip(desk.rescue())));
+    root.setTop(
+        new VBox(
+            bars(),
+            new Banner(model),
+            new ElsewhereStrip(model, files::saveAs),
+            new RescueStrip(desk.rescue())));
     root.setCenter(middle);
     root.setBottom(new ProgressStrip(model));
     root.addEventHandler(KeyEvent.KEY_PRESSED, this::key);

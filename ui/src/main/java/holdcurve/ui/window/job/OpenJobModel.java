@@ -16,6 +16,8 @@ import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -48,6 +50,9 @@ public final class OpenJobModel {
   private final ReadOnlyObjectWrapper<Job> standing = new ReadOnlyObjectWrapper<>();
   private final BooleanBinding unsaved =
       Bindings.createBooleanBinding(() -> job.get() != standing.get(), job, standing);
+
+  private final Claim claim = new Claim();
+  private final ReadOnlyBooleanWrapper elsewhere = new ReadOnlyBooleanWrapper();
 
   private int latestOpening;
 
@@ -114,7 +119,8 @@ public final class OpenJobModel {
   private void read(Path path, int opening) {
     try {
       Job read = reader.apply(path);
-      screen.execute(() -> opened(path, read, opening));
+      boolean own = claim.take(path);
+      screen.execute(() -> opened(path, read, own, opening));
     } catch (InputException e) {
       screen.execute(() -> refused(e.getMessage(), opening));
     } catch (RuntimeException | Error e) {
@@ -124,9 +130,10 @@ public final class OpenJobModel {
     }
   }
 
-  private void opened(Path path, Job read, int opening) {
+  private void opened(Path path, Job read, boolean own, int opening) {
     if (opening == latestOpening) {
       take(read, path, read);
+      elsewhere.set(!own);
       rankIfPossible();
     }
   }
@@ -148,11 +155,33 @@ public final class OpenJobModel {
    * @param fileOrNull where it came from; saving goes there
    */
   public void begin(Job begun, Path fileOrNull) {
-    latestOpening++;
+    int opening = ++latestOpening;
     problem.set("");
     take(begun, fileOrNull, null);
+    elsewhere.set(false);
+    background.execute(() -> claimBegun(fileOrNull, opening));
     keeper.changed(begun, fileOrNull);
     rankIfPossible();
+  }
+
+  private void claimBegun(Path fileOrNull, int opening) {
+    boolean own = claim.take(fileOrNull);
+    screen.execute(
+        () -> {
+          if (opening == latestOpening) {
+            elsewhere.set(!own);
+          }
+        });
+  }
+
+  /** From now on two windows on one job are told of each other. */
+  public void claimFiles() {
+    claim.begin();
+  }
+
+  /** Lets go of the open job's file: the window is closed. */
+  public void close() {
+    claim.drop();
   }
 
   /**
@@ -227,10 +256,12 @@ public final class OpenJobModel {
     work.start(
         "Saving",
         progress -> {
+          claim.need(target);
           JobWriter.write(target, saved);
           return target;
         },
         path -> {
+          elsewhere.set(false);
           file.set(path);
           standing.set(saved);
           keeper.saved(saved, path);
@@ -305,6 +336,11 @@ public final class OpenJobModel {
   /** Where the open job was read from; null while none is open. */
   public ReadOnlyObjectProperty<Path> fileProperty() {
     return file.getReadOnlyProperty();
+  }
+
+  /** Whether another window works on the open job: then it can only be saved under another name. */
+  public ReadOnlyBooleanProperty elsewhereProperty() {
+    return elsewhere.getReadOnlyProperty();
   }
 
   /** The open job; null while none is open. */
