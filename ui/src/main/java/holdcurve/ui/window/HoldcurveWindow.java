@@ -97,13 +97,15 @@ public final class HoldcurveWindow {
 
   /** In the order of the work. */
   private static List<Page> pages(Desk desk, DoubleSupplier clock) {
+    WhatIfModel whatIf = new WhatIfModel(desk.jobs(), desk.faults()::catalogue);
+    desk.faults().folderProperty().addListener((property, before, now) -> whatIf.listFaults());
     return List.of(
         new CircuitPage(new CircuitModel(desk.jobs(), desk.faults())),
         new HoldTestsPage(desk, new HoldTestsModel(desk.jobs(), clock, LocalDate::now)),
         new SuspectsPage(new SuspectsModel(desk.jobs()), new NextTestModel(desk.jobs()), desk),
         new BenchSheetPage(
             new BenchSheetModel(desk.jobs(), LocalDate::now), new DropTestModel(desk.jobs()), desk),
-        new WhatIfPage(new WhatIfModel(desk.jobs(), desk.faults()::catalogue), desk),
+        new WhatIfPage(whatIf, desk),
         new RepairCheckPage(
             new RepairCheckModel(
                 desk.jobs(),

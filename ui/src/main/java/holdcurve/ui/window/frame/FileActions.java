@@ -2,6 +2,7 @@ package holdcurve.ui.window.frame;
 
 import holdcurve.file.CircuitReader;
 import holdcurve.file.JobWriter;
+import holdcurve.ui.window.job.RankingModel;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -63,6 +64,7 @@ final class FileActions {
                   "Reading plugins",
                   progress -> desk.faults().catalogue(),
                   catalogue -> {
+                    rankAgain();
                     if (!catalogue.problems().isEmpty()) {
                       desk.jobs().report(String.join(" ", catalogue.problems()));
                     }
@@ -72,6 +74,15 @@ final class FileActions {
 
   void dropPlugins() {
     desk.faults().folderProperty().set(null);
+    rankAgain();
+  }
+
+  /** What was ranked with other faults is out of date. */
+  private void rankAgain() {
+    RankingModel ranking = desk.jobs().ranking();
+    if (ranking.resultProperty().get() != null || ranking.busyProperty().get()) {
+      desk.jobs().rank();
+    }
   }
 
   /** A new job about a circuit of the user's own. */

@@ -1,5 +1,6 @@
 package holdcurve.ui.window.whatif;
 
+import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Part;
 import holdcurve.circuit.Ports;
 import holdcurve.fault.FaultCatalogue;
@@ -124,12 +125,20 @@ public final class WhatIfModel {
     swaps.setAll(Swap.of(asked.circuit()));
     swaps.forEach(swap -> swap.chosenProperty().addListener((p, before, now) -> changed()));
     parts.begin(asked, believed, jobs.ranking().beliefsProperty().get());
-    jobs.work()
-        .start(
-            "Looking which faults there are",
-            progress -> AddableFault.of(asked.circuit(), faults.get()),
-            found -> addable.setAll(found));
+    listFaults();
     changed();
+  }
+
+  /** Asks afresh which faults there are, as when plugins came or went. */
+  public void listFaults() {
+    if (job != null) {
+      Circuit circuit = job.circuit();
+      jobs.work()
+          .start(
+              "Looking which faults there are",
+              progress -> AddableFault.of(circuit, faults.get()),
+              found -> addable.setAll(found));
+    }
   }
 
   /** Everything that is tried. */
