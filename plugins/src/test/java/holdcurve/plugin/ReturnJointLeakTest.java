@@ -3,7 +3,6 @@ package holdcurve.plugin;
 import static holdcurve.plugin.TestStand.CIRCUIT;
 import static holdcurve.plugin.TestStand.NO_CLAMP;
 import static holdcurve.plugin.TestStand.RETURN;
-import static holdcurve.plugin.TestStand.bar;
 import static holdcurve.plugin.TestStand.fall;
 import static holdcurve.plugin.TestStand.hold;
 import static holdcurve.plugin.TestStand.mLPerMinute;
@@ -25,7 +24,7 @@ import org.junit.jupiter.api.Test;
 /** Behind the shut regulator: no hold shows it by itself. */
 class ReturnJointLeakTest {
 
-  private final Condition wet = with(new ReturnJointLeak(), mLPerMinute(1), bar(0.001), 0);
+  private final Condition wet = with(new ReturnJointLeak(), mLPerMinute(1));
 
   /** All that gets there is the weep of a sound regulator; a needle shows no 0.01 bar. */
   @Test
@@ -35,9 +34,11 @@ class ReturnJointLeakTest {
     assertEquals(fall(sound(), RETURN), fall(wet, RETURN), 0.01);
   }
 
+  /** Else a look while the pump runs, which is what tells it, would show nothing. */
   @Test
   void dripsWhileThePumpRuns() {
-    assertTrue(received(wet, 0, Circuit.AIR, 60) > 0);
+    double usual = received(median(new ReturnJointLeak()), 0, Circuit.AIR, 60);
+    assertTrue(usual > 0.1e-6, () -> usual + " m³ in a minute");
   }
 
   /** Why it matters: with it, a clamped return no longer clears a leaking regulator. */
@@ -45,8 +46,7 @@ class ReturnJointLeakTest {
   void undoesTheReturnClampIfTheRegulatorLeaksToo() {
     Condition seat = median(new RegulatorSeatLeak());
     ReturnJointLeak joint = new ReturnJointLeak();
-    Condition both =
-        joint.apply(seat, joint.sites(CIRCUIT).get(0), new double[] {mLPerMinute(1), 0, 0});
+    Condition both = joint.apply(seat, joint.sites(CIRCUIT).get(0), new double[] {mLPerMinute(1)});
     assertTrue(fall(both, RETURN) > 2 * fall(seat, RETURN));
   }
 

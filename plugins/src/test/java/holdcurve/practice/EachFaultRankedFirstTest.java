@@ -1,5 +1,6 @@
 package holdcurve.practice;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdcurve.circuit.Circuit;
@@ -7,6 +8,8 @@ import holdcurve.circuit.Unit;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.fault.LeakFault;
 import holdcurve.file.CircuitReader;
+import holdcurve.finding.Finding;
+import holdcurve.finding.JointLook;
 import holdcurve.infer.Progress;
 import holdcurve.infer.Ranking;
 import holdcurve.infer.RankingService;
@@ -17,7 +20,9 @@ import holdcurve.part.Injector;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -43,7 +48,6 @@ class EachFaultRankedFirstTest {
 
   private static final long SEED = 20;
 
-  /** Not the return joint: one wet look leaves it about as likely as a sound circuit. */
   static Stream<String> faults() {
     return CATALOGUE.showingInHold().faults().stream()
         .filter(fault -> !fault.sites(CIRCUIT).isEmpty())
@@ -84,6 +88,43 @@ class EachFaultRankedFirstTest {
     Ranking ranking =
         new RankingService(CATALOGUE).rank(session.job(steps.size()), 1, Progress.NONE);
     assertFirst(session.car().truth(), ranking);
+  }
+
+  /**
+   * No hold shows a return joint. One wet look is as likely to be spilt fuel; wiped dry, and wet
+   * again after the pump has run, is not.
+   */
+  @Test
+  void returnJointStandsFirstWhenWetAgain() {
+    Secret secret = new Secret(List.of(new HiddenFault("return-side-joint", "", Double.NaN)), SEED);
+    List<Step> steps =
+        List.of(
+            new Step.Hold(List.of(), 10),
+            new Step.Hold(List.of("return-hose"), 10),
+            new Step.LookAtJoints(),
+            new Step.LookAtJoints());
+    Exercise exercise =
+        new Exercise("each", 1, "each", CIRCUIT, GaugeSpec.usual(), steps, 1e6, secret);
+    Session session = new Session(exercise, CATALOGUE);
+    steps.forEach(step -> session.take(step, session.even()));
+    RankingService service = new RankingService(CATALOGUE);
+    Ranking once = service.rank(session.job(3), 1, Progress.NONE);
+    assertEquals("none", once.suspects().get(0).id());
+    Job twice = session.job(4).withFindings(inTheReturn(session.job(4).findings()));
+    Ranking again = service.rank(twice, 1, Progress.NONE);
+    assertFirst(session.car().truth(), again);
+    double chance = again.suspects().get(0).probability();
+    assertTrue(chance > 0.5, () -> chance + " " + twice.findings());
+  }
+
+  /** Who looks says at which end of a part: the regulator's other one is the rail's. */
+  private static List<Finding> inTheReturn(List<Finding> findings) {
+    return findings.stream()
+        .map(JointLook.class::cast)
+        .<Finding>map(
+            look ->
+                new JointLook(look.part(), Optional.of("return-start"), look.wet(), look.when()))
+        .toList();
   }
 
   private static void assertFirst(String truth, Ranking ranking) {
