@@ -25,7 +25,7 @@ public final class ReturnJointLeak implements LeakFault {
 
   private static final FaultParameter LEAK =
       new FaultParameter(
-          "leak at 0.1 bar, while the pump runs",
+          "leak at 0.1 bar with the pump running",
           Unit.MILLILITRE_PER_MINUTE,
           new Prior.LogNormal(Unit.MILLILITRE_PER_MINUTE.toSi(0.3), 3),
           "assumed: below 0.03 mL/min it dries off, above 3 it runs and is put right at once",

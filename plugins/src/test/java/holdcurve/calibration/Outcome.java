@@ -109,6 +109,7 @@ record Outcome(
   boolean accused() {
     return truth.isSound()
         && (ranking.verdict().kind() == Verdict.Kind.LEAK
+            || ranking.verdict().kind() == Verdict.Kind.FAULT
             || ranking.suspect(Suspect.NONE).probability() < 0.2);
   }
 

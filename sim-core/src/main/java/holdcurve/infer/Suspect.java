@@ -33,7 +33,10 @@ public record Suspect(
     curves = List.copyOf(curves);
   }
 
-  /** Loss through the fault at the test pressure [m³/s]; absent where the fault is no leak. */
+  /**
+   * Loss through the fault at the pressure that the name of its size states [m³/s]; absent where
+   * the fault is no leak.
+   */
   public Optional<Interval> leak() {
     return size.filter(FaultSize::isLeak).map(FaultSize::value);
   }

@@ -13,6 +13,8 @@ public record Verdict(Kind kind, String sentence) {
     SOUND,
     /** One suspect, or one group that can't be told apart, stands out. */
     LEAK,
+    /** Likewise, but it loses no fuel: it shuts too low, starves, or holds back. */
+    FAULT,
     /** Something is probably wrong, or perhaps not: the readings don't settle where. */
     OPEN,
     /** None of the listed faults gives such a log. */

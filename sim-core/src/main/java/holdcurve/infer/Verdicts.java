@@ -10,6 +10,8 @@ final class Verdicts {
   /** Probability from which an answer is given as one [-]. */
   private static final double EARNED = 0.8;
 
+  private static final String LEAK_AT = "leak at ";
+
   private final List<Suspect> suspects;
   private final List<SuspectGroup> groups;
   private final Misfit misfit;
@@ -45,21 +47,22 @@ final class Verdicts {
                   ? "Hose stretch, temperature and the weep of sound seats explain the fall."
                   : soundFall));
     }
-    return leakVerdict(sound);
+    return faultVerdict(sound);
   }
 
-  private Verdict leakVerdict(double sound) {
+  private Verdict faultVerdict(double sound) {
     Suspect first = suspects.get(0);
     Optional<SuspectGroup> group = leadingGroup();
     if (!first.isNone() && first.probability() >= EARNED) {
       return new Verdict(
-          Kind.LEAK,
+          kind(first),
           first.name() + " (" + Chance.words(first.probability()) + ")" + sized(first) + ".");
     }
     if (group.isPresent() && group.get().probability() >= EARNED) {
       return new Verdict(
-          Kind.LEAK,
-          "It leaks, and the source is one of "
+          kind(first),
+          (leaks(first) ? "It leaks, and the source is" : "It doesn't leak, but what is wrong is")
+              + " one of "
               + group.get().suspects().size()
               + " that these tests can't tell apart ("
               + Chance.words(group.get().probability())
@@ -72,21 +75,38 @@ final class Verdicts {
     if (1 - sound >= EARNED) {
       return new Verdict(
           Kind.OPEN,
-          "Something leaks ("
+          (leaks(first) ? "Something leaks (" : "Something is wrong (")
               + Chance.words(1 - sound)
-              + "), but these tests don't settle where: "
-              + first.name().toLowerCase(Locale.ROOT)
-              + " leads with "
-              + Chance.words(first.probability())
+              + "), but these tests don't settle "
+              + (leaks(first) ? "where" : "what")
+              + leading(first)
               + ".");
     }
     return new Verdict(
         Kind.OPEN,
         "Not settled: it may be sound ("
             + Chance.words(sound)
-            + ") or leak a little ("
+            + ") or "
+            + (first.isNone() || leaks(first) ? "leak a little (" : "not (")
             + Chance.words(1 - sound)
-            + "). Hold longer, or clamp and hold again.");
+            + ")"
+            + (first.isNone() || leaks(first) ? "" : leading(first))
+            + ". Hold longer, or clamp and hold again.");
+  }
+
+  private static String leading(Suspect first) {
+    return ": "
+        + first.name().toLowerCase(Locale.ROOT)
+        + " leads with "
+        + Chance.words(first.probability());
+  }
+
+  private static boolean leaks(Suspect suspect) {
+    return suspect.leak().isPresent();
+  }
+
+  private static Kind kind(Suspect suspect) {
+    return leaks(suspect) ? Kind.LEAK : Kind.FAULT;
   }
 
   private Optional<SuspectGroup> leadingGroup() {
@@ -101,12 +121,18 @@ final class Verdicts {
         .orElse(0);
   }
 
+  /** The name of a leak's size says at which pressure it is meant: "leak at 2 bar". */
   private static String sized(Suspect suspect) {
     return suspect
-        .leak()
+        .size()
+        .filter(size -> size.isLeak() && size.name().startsWith(LEAK_AT))
         .map(
-            leak ->
-                String.format(Locale.ROOT, ", about %.2g mL/min at 2 bar", leak.middle() * 60e6))
+            size ->
+                String.format(
+                    Locale.ROOT,
+                    ", about %.2g mL/min %s",
+                    size.value().middle() * 60e6,
+                    size.name().substring(LEAK_AT.length() - 3)))
         .orElse("");
   }
 }

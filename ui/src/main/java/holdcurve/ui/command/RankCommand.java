@@ -72,7 +72,7 @@ final class RankCommand implements Callable<Integer> {
     output.write(() -> RankingWriter.json(ranking));
     return switch (ranking.verdict().kind()) {
       case OPEN, UNEXPLAINED -> HoldcurveCommand.NO_ANSWER;
-      case LEAK, SOUND -> 0;
+      case LEAK, FAULT, SOUND -> 0;
     };
   }
 }

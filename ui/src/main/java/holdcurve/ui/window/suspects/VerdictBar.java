@@ -36,6 +36,7 @@ final class VerdictBar extends HBox {
     Verdict verdict = ranking.verdict();
     switch (verdict.kind()) {
       case LEAK -> show("leak", Sign.DROP, "Leak");
+      case FAULT -> show("leak", Sign.CROSS, "Fault");
       case SOUND -> show("sound", Sign.TICK, "Sound");
       case OPEN -> show("open", Sign.QUESTION, "Not settled");
       case UNEXPLAINED -> show("unexplained", Sign.CROSS, "Unexplained");
