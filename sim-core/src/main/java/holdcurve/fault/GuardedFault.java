@@ -7,7 +7,6 @@ import holdcurve.flow.FlowLaw;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
 
 /**
  * A fault whose every answer is looked at before it goes on. What it said of itself is kept from
@@ -18,7 +17,7 @@ final class GuardedFault implements LeakFault {
   private final LeakFault fault;
   private final FaultDescription said;
   private final PluginCall call;
-  private final AtomicReference<FaultFailure> failure = new AtomicReference<>();
+  private final PluginRecord record = new PluginRecord();
 
   /**
    * @param said by the fault, found good by {@link FaultCheck}
@@ -71,18 +70,20 @@ final class GuardedFault implements LeakFault {
 
   @Override
   public List<Site> sites(Circuit circuit) {
+    record.requireNotHung();
     try {
       List<Site> sites =
           call.ask(id(), "it was asked for its sites", () -> copy(fault.sites(circuit)));
       refuse(sites == null ? "gave no list of sites" : ConditionCheck.problem(sites, circuit));
       return List.copyOf(sites);
     } catch (FaultFailure e) {
-      throw remembered(e);
+      throw record.note(e);
     }
   }
 
   @Override
   public Condition apply(Condition condition, Site site, double[] parameters) {
+    record.requireNotHung();
     try {
       return call.ask(
           id(),
@@ -93,13 +94,13 @@ final class GuardedFault implements LeakFault {
             return guarded(condition, after);
           });
     } catch (FaultFailure e) {
-      throw remembered(e);
+      throw record.note(e);
     }
   }
 
   /** The first failure since it was loaded. */
   Optional<FaultFailure> failure() {
-    return Optional.ofNullable(failure.get());
+    return record.failure();
   }
 
   private Condition guarded(Condition before, Condition after) {
@@ -116,18 +117,13 @@ final class GuardedFault implements LeakFault {
   }
 
   private FlowLaw guarded(LeakPath leak) {
-    return GuardedLaw.around(id(), leak.law(), this::remembered);
+    return GuardedLaw.around(id(), leak.law(), record);
   }
 
   private void refuse(String problem) {
     if (!problem.isEmpty()) {
       throw new FaultFailure(id(), problem);
     }
-  }
-
-  private FaultFailure remembered(FaultFailure e) {
-    failure.compareAndSet(null, e);
-    return e;
   }
 
   private static List<Site> copy(List<Site> sites) {

@@ -1,55 +1,54 @@
 package holdcurve.fault;
 
 import holdcurve.flow.FlowLaw;
-import java.util.function.UnaryOperator;
+import java.util.function.DoubleUnaryOperator;
 
 /**
- * A leak law whose code came from a plugin folder: what it throws names the plugin. It is called on
- * the integrator's own thread, millions of times, so no time limit holds it.
+ * A leak law whose code came from a plugin folder: what it throws names the plugin, and it is
+ * thrown out where it doesn't come back. It is called on the integrator's own thread, millions of
+ * times.
  *
- * @param heard told of each failure before it is thrown
+ * @param record takes down each failure before it is thrown
  */
-record GuardedLaw(String who, FlowLaw law, UnaryOperator<FaultFailure> heard) implements FlowLaw {
+record GuardedLaw(String who, FlowLaw law, PluginRecord record) implements FlowLaw {
   private static final String ABOUT = "its leak law was worked out";
 
   @Override
   public double flow(double difference) {
-    try {
-      return finite(law.flow(difference), difference);
-    } catch (FaultFailure e) {
-      throw e;
-    } catch (RuntimeException | Error e) {
-      throw failure(e);
-    }
+    return answer(law::flow, difference);
   }
 
   @Override
   public double slope(double difference) {
+    return answer(law::slope, difference);
+  }
+
+  private double answer(DoubleUnaryOperator question, double difference) {
+    record.requireNotHung();
     try {
-      return finite(law.slope(difference), difference);
+      return finite(Watch.visit().ask(question, difference), difference);
     } catch (FaultFailure e) {
       throw e;
+    } catch (CutOffException e) {
+      String what = "gave no answer within " + Watch.LIMIT_SECONDS + " s when " + ABOUT;
+      throw record.noteHung(new FaultFailure(who, what, e));
     } catch (RuntimeException | Error e) {
-      throw failure(e);
+      String what = "failed when " + ABOUT + " (" + FaultFailure.words(e) + ")";
+      throw record.note(new FaultFailure(who, what, e));
     }
   }
 
   private double finite(double answer, double difference) {
     if (!Double.isFinite(answer)) {
       String what = "gave " + answer + " when " + ABOUT + " at " + difference + " Pa";
-      throw heard.apply(new FaultFailure(who, what));
+      throw record.note(new FaultFailure(who, what));
     }
     return answer;
   }
 
-  private FaultFailure failure(Throwable e) {
-    String what = "failed when " + ABOUT + " (" + FaultFailure.words(e) + ")";
-    return heard.apply(new FaultFailure(who, what, e));
-  }
-
   /** The law itself where its code is the program's own. */
-  static FlowLaw around(String who, FlowLaw law, UnaryOperator<FaultFailure> heard) {
+  static FlowLaw around(String who, FlowLaw law, PluginRecord record) {
     boolean own = law.getClass().getClassLoader() == FlowLaw.class.getClassLoader();
-    return own || law instanceof GuardedLaw ? law : new GuardedLaw(who, law, heard);
+    return own || law instanceof GuardedLaw ? law : new GuardedLaw(who, law, record);
   }
 }

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Condition;
 import holdcurve.circuit.Part;
+import holdcurve.flow.FlowLaw;
 import holdcurve.fluid.Petrol;
 import holdcurve.part.Hose;
 import holdcurve.part.Tank;
@@ -264,6 +265,39 @@ class PluginFolderTest {
     Condition after = applied(catalogue.byId("bad").orElseThrow());
     assertThrows(FaultFailure.class, () -> after.leaks().get(0).law().flow(2e6));
     assertSays(catalogue.failures(), "gave NaN when its leak law");
+  }
+
+  @Test
+  void lawThatHangsLaterIsCutOffAndNotAskedAgain() throws IOException {
+    hangsLater("Sleepy", FOREVER);
+    hangsLater("Busy", "long n = 0; while (true) { n++; }");
+  }
+
+  private void hangsLater(String name, String endless) throws IOException {
+    String flow = "d > 1e6 ? endless() : 1e-14 * d";
+    String law =
+        leak("s.point(), Circuit.AIR, " + law(flow, "1e-14"))
+            + " static double endless() { "
+            + endless
+            + " }";
+    String id = name.toLowerCase(java.util.Locale.ROOT);
+    jars.fault(name, id, law);
+    FaultCatalogue catalogue = load();
+    LeakFault fault = catalogue.byId(id).orElseThrow();
+    FlowLaw first = applied(fault).leaks().get(0).law();
+    FlowLaw second = applied(fault).leaks().get(0).law();
+    assertEquals(1e-8, first.flow(1e6), 1e-20);
+    FaultFailure failure = assertThrows(FaultFailure.class, () -> first.flow(2e6));
+    assertEquals(
+        "The fault plugin '"
+            + id
+            + "' gave no answer within 2.0 s when its leak law was worked out.",
+        failure.getMessage());
+    assertEquals(List.of(failure.getMessage()), catalogue.failures());
+    assertThrows(FaultFailure.class, () -> second.flow(1e5), "not asked again");
+    assertThrows(FaultFailure.class, () -> applied(fault));
+    assertDoesNotThrow(() -> applied(catalogue.byId("sound-trial").orElseThrow()));
+    assertDoesNotThrow(() -> Thread.sleep(20), "neither stopped nor interrupted later");
   }
 
   @Test

@@ -53,6 +53,7 @@ class PluginCommandsTest {
         "public Condition apply(Condition c, Site s, double[] p) {"
             + " throw new UnsupportedOperationException(\"not yet\"); }");
     BAD.put("Bursting", law("d > 1.2e5 && d < 1.9e5 ? 1 / Integer.parseInt(\"0\") : 1e-14 * d"));
+    BAD.put("Stalling", stalling());
     BAD.put("Unnumbered", law("d > 1.2e5 && d < 1.9e5 ? Double.NaN : 1e-14 * d"));
   }
 
@@ -65,6 +66,13 @@ class PluginCommandsTest {
         + flow
         + "; }"
         + " public double slope(double d) { return 1e-14; } })); }";
+  }
+
+  private static String stalling() {
+    return law("d > 1.2e5 && d < 1.9e5 ? endless() : 1e-14 * d")
+        + " static double endless() { "
+        + FOREVER
+        + " }";
   }
 
   // class loaders keep their jars open, which some systems won't let one delete
