@@ -52,19 +52,41 @@ public record GaugeLog(
 
   /** Readings at or after the pump stop, on a clock that is zero at the pump stop [s]. */
   public List<Reading> hold() {
-    return readings.stream().filter(r -> r.time() >= pumpStop).map(r -> r.since(pumpStop)).toList();
+    return sincePumpStop(readings.subList(beforeStop(), readings.size()));
+  }
+
+  /** How many readings there are before the pump stop. */
+  public int beforeStop() {
+    int from = 0;
+    int to = readings.size();
+    while (from < to) {
+      int middle = (from + to) / 2;
+      if (readings.get(middle).time() < pumpStop) {
+        from = middle + 1;
+      } else {
+        to = middle;
+      }
+    }
+    return from;
+  }
+
+  private List<Reading> sincePumpStop(List<Reading> some) {
+    return pumpStop == 0 ? some : some.stream().map(r -> r.since(pumpStop)).toList();
   }
 
   /** Readings before the pump stop; zero is the pump stop, so their times are negative [s]. */
   public List<Reading> buildUp() {
-    return readings.stream().filter(r -> r.time() < pumpStop).map(r -> r.since(pumpStop)).toList();
+    return sincePumpStop(readings.subList(0, beforeStop()));
   }
 
   /** The whole log on a clock that is zero at the pump stop. */
   public GaugeLog fromPumpStop() {
+    if (pumpStop == 0) {
+      return this;
+    }
     return new GaugeLog(
         source,
-        readings.stream().map(r -> r.since(pumpStop)).toList(),
+        sincePumpStop(readings),
         events.stream().map(e -> new TimedEvent(e.time() - pumpStop, e.event())).toList(),
         0);
   }

@@ -70,17 +70,19 @@ public final class HoldcurveWindow {
   }
 
   /** Likewise, with everything else of a desk. */
-  static void fill(Stage stage, Desk desk) {
-    fill(stage, desk, () -> System.nanoTime() / 1e9);
+  static Rehearsal fill(Stage stage, Desk desk) {
+    return fill(stage, desk, () -> System.nanoTime() / 1e9);
   }
 
   /**
    * Likewise, with a clock for the stopwatch.
    *
    * @param clock any steady clock [s]
+   * @return to be run once the stage is shown, for a quick window from then on
    */
-  static void fill(Stage stage, Desk desk, DoubleSupplier clock) {
-    WindowView view = new WindowView(desk, pages(desk, clock), stage::close);
+  static Rehearsal fill(Stage stage, Desk desk, DoubleSupplier clock) {
+    List<Page> pages = pages(desk, clock);
+    WindowView view = new WindowView(desk, pages, stage::close);
     Rectangle2D screen = Screen.getPrimary().getVisualBounds();
     Scene scene =
         new Scene(
@@ -93,10 +95,11 @@ public final class HoldcurveWindow {
     stage.setMinWidth(800);
     stage.setMinHeight(560);
     stage.titleProperty().bind(view.windowTitle());
+    return new Rehearsal(pages, scene);
   }
 
   /** In the order of the work. */
-  private static List<Page> pages(Desk desk, DoubleSupplier clock) {
+  static List<Page> pages(Desk desk, DoubleSupplier clock) {
     WhatIfModel whatIf = new WhatIfModel(desk.jobs(), desk.faults()::catalogue);
     desk.faults().folderProperty().addListener((property, before, now) -> whatIf.listFaults());
     return List.of(

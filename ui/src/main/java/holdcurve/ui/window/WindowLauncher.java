@@ -106,7 +106,7 @@ public final class WindowLauncher {
               new NativeFileDialogs(stage),
               new SimpleStringProperty());
       new Settings(home.resolve("window.properties"), writer).attach(desk);
-      HoldcurveWindow.fill(stage, desk);
+      Rehearsal rehearsal = HoldcurveWindow.fill(stage, desk);
       stage.setOnHidden(
           event -> {
             model.ranking().cancel();
@@ -116,11 +116,16 @@ public final class WindowLauncher {
             closed.complete(null);
           });
       stage.show();
-      if (jobOrNull != null) {
-        model.open(jobOrNull);
-      }
+      rehearsal.run(() -> openIfAsked(model, jobOrNull));
     } catch (RuntimeException | Error e) {
       closed.completeExceptionally(e);
+    }
+  }
+
+  /** Unless the person has begun something else by then. */
+  private static void openIfAsked(OpenJobModel model, Path jobOrNull) {
+    if (jobOrNull != null && model.jobProperty().get() == null) {
+      model.open(jobOrNull);
     }
   }
 

@@ -4,35 +4,27 @@ import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.concurrent.locks.LockSupport;
 import javafx.application.Platform;
+import org.testfx.util.WaitForAsyncUtils;
 
 /**
  * Watches how long the thread of the screen works without a pause. Counts its CPU time, not the
- * clock, so that a busy machine doesn't fail the test.
+ * clock, so that a busy machine doesn't fail the test. It queues itself again each time it has had
+ * its turn, so that it stands between any two pieces of work.
  */
 final class FxWatch implements AutoCloseable {
-  private static final long BEAT_MS = 5;
+  private static final long REST_NS = 200_000;
 
   private final ThreadMXBean threads = ManagementFactory.getThreadMXBean();
   private final AtomicLong longest = new AtomicLong();
-  private final Thread beating = new Thread(this::beat, "beat");
   private volatile boolean done;
   private long last = -1;
 
+  /** Returns once it watches. */
   FxWatch() {
-    beating.setDaemon(true);
-    beating.start();
-  }
-
-  private void beat() {
-    while (!done) {
-      Platform.runLater(this::listen);
-      try {
-        TimeUnit.MILLISECONDS.sleep(BEAT_MS);
-      } catch (InterruptedException e) {
-        return;
-      }
-    }
+    WaitForAsyncUtils.asyncFx(this::listen);
+    WaitForAsyncUtils.waitForFxEvents();
   }
 
   private void listen() {
@@ -40,7 +32,11 @@ final class FxWatch implements AutoCloseable {
     if (last >= 0) {
       longest.accumulateAndGet(now - last, Math::max);
     }
-    last = now;
+    LockSupport.parkNanos(REST_NS);
+    last = threads.getCurrentThreadCpuTime();
+    if (!done) {
+      Platform.runLater(this::listen);
+    }
   }
 
   /** Longest work without a pause so far [ms of CPU]. */

@@ -47,8 +47,15 @@ public final class BenchSheetPage implements Page {
         .getTabs()
         .addAll(
             new Tab("Flow bench", flowBench()),
-            new Tab("Matched sets", sets),
-            new Tab("Drop test in the car", dropTest));
+            whenSelected("Matched sets", sets),
+            whenSelected("Drop test in the car", dropTest));
+  }
+
+  /** A tab that is filled when it is first turned to: tables of fields take long to lay out. */
+  private static Tab whenSelected(String title, Node content) {
+    Tab tab = new Tab(title);
+    tab.setOnSelectionChanged(event -> tab.setContent(content));
+    return tab;
   }
 
   private Node flowBench() {

@@ -1,14 +1,8 @@
 package holdcurve.ui.window.holdtests;
 
-import holdcurve.circuit.Circuit;
 import holdcurve.finding.Finding;
-import holdcurve.infer.HoldCurve;
-import holdcurve.job.GaugeSpec;
 import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
-import holdcurve.live.Expectation;
-import holdcurve.live.Judgement;
-import holdcurve.live.SoundHold;
 import holdcurve.log.GaugeLog;
 import holdcurve.log.GaugeLogReader;
 import holdcurve.log.Reading;
@@ -17,13 +11,11 @@ import holdcurve.ui.window.job.JobEdits;
 import holdcurve.ui.window.job.OpenJobModel;
 import holdcurve.ui.window.job.Pressures;
 import holdcurve.ui.window.job.TestEdits;
-import holdcurve.ui.window.job.WorkModel;
 import holdcurve.ui.window.plot.HoldPlot;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -47,12 +39,12 @@ public final class HoldTestsModel {
   /** A hold is read for ten minutes: common practice [s]. */
   private static final double USUAL_SPAN = 600;
 
-  private static final long SEED = 1;
   private static final double KELVIN = 273.15;
 
   private final OpenJobModel jobs;
   private final Stopwatch watch;
   private final Supplier<LocalDate> today;
+  private final SoundBand sound;
 
   private final ObservableList<String> testIds = FXCollections.observableArrayList();
   private final ObservableList<String> shownIds = FXCollections.unmodifiableObservableList(testIds);
@@ -71,20 +63,6 @@ public final class HoldTestsModel {
 
   private GaugeLog shownLog;
   private List<Reading> hold = List.of();
-  private Expectation expectation;
-  private Question asked;
-  private WorkModel.Item asking;
-
-  /** Everything that an expectation depends on. */
-  private record Question(
-      Circuit circuit,
-      GaugeSpec gauge,
-      Set<String> clamped,
-      double clampTime,
-      double primeTime,
-      OptionalDouble temperature,
-      Reading first,
-      double span) {}
 
   /**
    * @param clock any steady clock [s]
@@ -94,6 +72,7 @@ public final class HoldTestsModel {
     this.jobs = jobs;
     this.watch = new Stopwatch(clock);
     this.today = today;
+    this.sound = new SoundBand(jobs.work(), this::show);
     jobs.takenUpProperty().addListener((property, before, now) -> watch.stop());
     jobs.jobProperty().addListener((property, before, now) -> update());
     jobs.pressures().unitProperty().addListener((property, before, now) -> update());
@@ -128,83 +107,27 @@ public final class HoldTestsModel {
     }
     if (now.log() != shownLog) {
       shownLog = now.log();
-      List<Reading> all = shownLog.fromPumpStop().readings();
-      hold = all.stream().dropWhile(reading -> reading.time() < 0).toList();
-      readings.setAll(all);
+      readings.setAll(shownLog.fromPumpStop().readings());
+      hold = shownLog.hold();
       correcting.set(null);
     }
-    ask(now);
-    List<HoldCurve> curves = expectation == null ? List.of() : List.of(expectation.band());
+    sound.ask(job(), now, hold, span(now));
     plot.set(
         HoldPlot.of(
             now,
             new HoldPlot.Wish(
-                curves.stream().findFirst(),
-                curves,
+                sound.curve(),
+                sound.curve().stream().toList(),
                 span(now),
                 showBuildUp.get(),
                 jobs.pressures().unit())));
-    Judgement said =
-        expectation == null
-            ? new Judgement(Judgement.Kind.EARLY, Double.POSITIVE_INFINITY)
-            : Judgement.of(expectation, hold);
-    judgement.set(JudgementWords.of(said, expectation));
+    judgement.set(sound.words(hold));
   }
 
   private double span(HoldTest now) {
     double read = now.log().holdSpan();
     boolean done = !watch.runningProperty().get() && hold.size() > 2;
     return done ? read : Math.max(USUAL_SPAN, USUAL_SPAN / 2 * Math.ceil(read / (USUAL_SPAN / 2)));
-  }
-
-  /** Asks in the background what a sound circuit would show, where that isn't known yet. */
-  private void ask(HoldTest now) {
-    Job job = jobs.jobProperty().get();
-    Optional<Reading> first = hold.stream().filter(reading -> !reading.doubtful()).findFirst();
-    Question question =
-        first
-            .map(
-                reading ->
-                    new Question(
-                        job.circuit(),
-                        job.gauge(),
-                        now.clamped(),
-                        now.clampTime(),
-                        now.primeTime(),
-                        now.fuelTemperature(),
-                        reading,
-                        span(now)))
-            .orElse(null);
-    if (Objects.equals(question, asked)) {
-      return;
-    }
-    if (asking != null) {
-      asking.cancel();
-    }
-    asked = question;
-    expectation = null;
-    if (question != null) {
-      asking =
-          jobs.work()
-              .start(
-                  "Expected readings",
-                  progress ->
-                      SoundHold.expect(
-                          question.circuit(),
-                          question.gauge(),
-                          now,
-                          question.span(),
-                          SEED,
-                          progress),
-                  found -> answered(question, found));
-    }
-  }
-
-  private void answered(Question question, Optional<Expectation> found) {
-    if (question.equals(asked)) {
-      expectation = found.orElse(null);
-      show();
-    }
   }
 
   private void change(String what, UnaryOperator<HoldTest> change) {

@@ -149,6 +149,10 @@ public final class JobEdits {
   /** Only the tests that a ranking can use. */
   public static Job rankable(Job job) {
     return job.withTests(
-        job.tests().stream().filter(test -> test.log().hold().size() >= FEWEST_READINGS).toList());
+        job.tests().stream().filter(test -> held(test.log()) >= FEWEST_READINGS).toList());
+  }
+
+  private static int held(GaugeLog log) {
+    return log.readings().size() - log.beforeStop();
   }
 }

@@ -41,7 +41,7 @@ public record HoldPlot(
     int buildUp) {
 
   /** Most marks drawn: more would hide one another, and take long to draw. */
-  private static final int MOST_MARKS = 400;
+  public static final int MOST_MARKS = 400;
 
   private static final int MOST_CURVE_POINTS = 1000;
 
@@ -88,7 +88,7 @@ public record HoldPlot(
     TimeAxis axis = TimeAxis.of(span);
     double stop = test.log().pumpStop();
     List<Reading> all = test.log().readings();
-    int before = (int) all.stream().takeWhile(reading -> reading.time() < stop).count();
+    int before = test.log().beforeStop();
     List<Reading> shown = wish.buildUp() ? all : all.subList(before, all.size());
     List<Mark> marks = marks(shown, stop, axis, wish.unit());
     Optional<Curve> curve = wish.chosen().map(chosen -> curve(chosen, axis, wish.unit()));

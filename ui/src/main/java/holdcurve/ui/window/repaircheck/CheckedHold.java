@@ -8,7 +8,9 @@ import holdcurve.repair.HoldTable;
 import holdcurve.ui.window.plot.HoldChart;
 import holdcurve.ui.window.plot.HoldPlot;
 import holdcurve.ui.window.plot.Marks;
+import holdcurve.ui.window.plot.Thinning;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
@@ -21,6 +23,7 @@ import javafx.scene.shape.Line;
 import javafx.scene.shape.LineTo;
 import javafx.scene.shape.MoveTo;
 import javafx.scene.shape.Path;
+import javafx.scene.shape.PathElement;
 import javafx.scene.shape.Rectangle;
 
 /** A hold over the band it should lie in, the band of its own history, and an earlier hold. */
@@ -96,7 +99,7 @@ final class CheckedHold extends VBox {
           edge(curve.time(), curve.low());
           edge(curve.time(), curve.high());
         });
-    last.ifPresent(test -> test.log().hold().forEach(this::cross));
+    last.ifPresent(test -> crosses(test.log().hold()));
   }
 
   private void edge(double[] times, double[] values) {
@@ -107,21 +110,30 @@ final class CheckedHold extends VBox {
     }
   }
 
-  private void cross(Reading reading) {
+  private void crosses(List<Reading> readings) {
+    double[] pressures = readings.stream().mapToDouble(Reading::pressure).toArray();
+    List<PathElement> all = new ArrayList<>();
+    for (int i : Thinning.keep(pressures, HoldPlot.MOST_MARKS)) {
+      cross(all, readings.get(i));
+    }
+    earlier.getElements().setAll(all);
+  }
+
+  private void cross(List<PathElement> path, Reading reading) {
     double x = x(reading.time());
     double y = y(reading.pressure());
     if (plot.timeAxis().in(reading.time()) <= plot.time().high()) {
-      addCross(earlier, x, y);
+      addCross(path, x, y);
     }
   }
 
-  private static void addCross(Path path, double x, double y) {
-    path.getElements()
-        .addAll(
-            new MoveTo(x - ARM, y - ARM),
-            new LineTo(x + ARM, y + ARM),
-            new MoveTo(x - ARM, y + ARM),
-            new LineTo(x + ARM, y - ARM));
+  private static void addCross(List<PathElement> path, double x, double y) {
+    Collections.addAll(
+        path,
+        new MoveTo(x - ARM, y - ARM),
+        new LineTo(x + ARM, y + ARM),
+        new MoveTo(x - ARM, y + ARM),
+        new LineTo(x + ARM, y - ARM));
   }
 
   private double x(double seconds) {
@@ -146,7 +158,7 @@ final class CheckedHold extends VBox {
 
   private static Node crossSample() {
     Path path = path("hc-earlier");
-    addCross(path, ARM, ARM);
+    addCross(path.getElements(), ARM, ARM);
     return path;
   }
 }

@@ -1,0 +1,201 @@
+package holdcurve.ui.window;
+
+import holdcurve.fault.FaultCatalogue;
+import holdcurve.job.Job;
+import holdcurve.log.GaugeLog;
+import holdcurve.log.Reading;
+import holdcurve.ui.theme.Looks;
+import holdcurve.ui.window.frame.Desk;
+import holdcurve.ui.window.frame.Page;
+import holdcurve.ui.window.job.CircuitTemplates;
+import holdcurve.ui.window.job.FaultsModel;
+import holdcurve.ui.window.job.JobEdits;
+import holdcurve.ui.window.job.OpenJobModel;
+import holdcurve.ui.window.job.RescueModel;
+import holdcurve.ui.window.job.TestEdits;
+import holdcurve.ui.window.plot.HoldPlot;
+import holdcurve.ui.window.plot.PlotPanel;
+import java.util.ArrayDeque;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.Queue;
+import java.util.concurrent.CancellationException;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
+import javafx.animation.PauseTransition;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.ListView;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.Slider;
+import javafx.scene.control.Tab;
+import javafx.scene.control.TabPane;
+import javafx.scene.control.TableColumn;
+import javafx.scene.control.TableView;
+import javafx.scene.control.TextArea;
+import javafx.scene.control.TextField;
+import javafx.scene.control.TitledPane;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.Pane;
+import javafx.scene.layout.StackPane;
+import javafx.util.Duration;
+
+/**
+ * Every page shown once out of sight, on an invented hold, in short steps while the person still
+ * looks at the first page. What a page costs at first is mostly the loading of classes; all at once
+ * that would hold the screen up for a third of a second when a job is opened.
+ */
+final class Rehearsal {
+  /** Between two steps, so that keys and drawing come in between. */
+  private static final Duration BREATH = Duration.millis(5);
+
+  /** As many as a logger gives, so that what is done for each is compiled. */
+  private static final int READINGS = 20_000;
+
+  private final Queue<Runnable> steps = new ArrayDeque<>();
+  private final StackPane stand = new StackPane();
+
+  /**
+   * @param pages those of the window; they are shown as they are
+   * @param scene where it is played: what styles come to is kept by the scene
+   */
+  Rehearsal(List<Page> pages, Scene scene) {
+    stand.setVisible(false);
+    stand.setManaged(false);
+    stand.resize(scene.getWidth(), scene.getHeight());
+    ((Pane) scene.getRoot()).getChildren().add(stand);
+    Node rail = scene.lookup("#pages");
+    steps.add(rail::applyCss);
+    controls().forEach(control -> steps.add(() -> stage(control.get())));
+    pages.forEach(this::add);
+    pages.forEach(this::add);
+    OpenJobModel jobs = inert();
+    steps.add(() -> HoldcurveWindow.pages(inert(jobs), () -> 0));
+    steps.add(() -> jobs.begin(invented(), null));
+  }
+
+  /**
+   * Goes through it step by step. Call it on the thread of the screen.
+   *
+   * @param then run after the last step
+   */
+  void run(Runnable then) {
+    Runnable step = steps.poll();
+    if (step == null) {
+      ((Pane) stand.getParent()).getChildren().remove(stand);
+      then.run();
+      return;
+    }
+    step.run();
+    PauseTransition breath = new PauseTransition(BREATH);
+    breath.setOnFinished(event -> run(then));
+    breath.play();
+  }
+
+  /** Reads nothing, ranks nothing. */
+  private static OpenJobModel inert() {
+    return new OpenJobModel(
+        path -> invented(),
+        () -> {
+          throw new CancellationException();
+        },
+        work -> {},
+        work -> {});
+  }
+
+  private static Desk inert(OpenJobModel jobs) {
+    return new Desk(
+        jobs,
+        new FaultsModel(FaultCatalogue::load, null),
+        new RescueModel(jobs, List.of()),
+        new Looks(),
+        near -> Optional.empty(),
+        new SimpleStringProperty());
+  }
+
+  private void add(Page page) {
+    if (page.content() instanceof TabPane tabs) {
+      tabs.getTabs().forEach(tab -> steps.add(() -> unlessShown(tabs, () -> stage(tab))));
+    }
+    steps.add(() -> unlessShown(page.content(), () -> stage(page.content())));
+  }
+
+  private static void unlessShown(Node node, Runnable step) {
+    if (node.getScene() == null) {
+      step.run();
+    }
+  }
+
+  private void stage(Tab tab) {
+    Node content = tab.getContent();
+    if (content != null) {
+      tab.setContent(null);
+      stage(content);
+      tab.setContent(content);
+    }
+  }
+
+  private void stage(Node node) {
+    stand.getChildren().setAll(node);
+    stand.applyCss();
+    stand.layout();
+    stand.getChildren().clear();
+  }
+
+  /** The controls that take longest at first, each alone. */
+  private static List<Supplier<Node>> controls() {
+    return List.of(
+        () -> new TextField("1.85"),
+        () -> new ScrollPane(new CheckBox("x")),
+        () -> new ListView<String>(),
+        TableView::new,
+        Rehearsal::table,
+        () -> new TitledPane("x", new ToggleButton("x")),
+        () -> new TabPane(new Tab("x")),
+        () -> new Slider(0, 1, 0.5),
+        () -> new ComboBox<String>(),
+        TextArea::new,
+        Rehearsal::fields,
+        Rehearsal::fields,
+        Rehearsal::plot);
+  }
+
+  private static TableView<String> table() {
+    TableView<String> table = new TableView<>();
+    for (int column = 0; column < 3; column++) {
+      TableColumn<String, String> words = new TableColumn<>("x");
+      words.setCellValueFactory(cell -> new ReadOnlyStringWrapper(cell.getValue()));
+      table.getColumns().add(words);
+    }
+    table.getItems().addAll(Collections.nCopies(40, "x"));
+    return table;
+  }
+
+  private static FlowPane fields() {
+    FlowPane fields = new FlowPane();
+    IntStream.range(0, 12).forEach(i -> fields.getChildren().add(new TextField("1.85")));
+    return fields;
+  }
+
+  private static PlotPanel plot() {
+    PlotPanel plot = new PlotPanel(new SimpleBooleanProperty());
+    Job job = invented();
+    plot.show(HoldPlot.of(job.tests().get(0), HoldPlot.Wish.PLAIN), "");
+    return plot;
+  }
+
+  private static Job invented() {
+    List<Reading> readings =
+        IntStream.range(0, READINGS).mapToObj(i -> Reading.of(0.1 * i, 2e5 - i)).toList();
+    Job blank = JobEdits.blank("", CircuitTemplates.circuit(CircuitTemplates.all().get(0)));
+    return JobEdits.change(
+        blank, JobEdits.FIRST_TEST, hold -> TestEdits.withLog(hold, new GaugeLog("", readings, 0)));
+  }
+}
