@@ -69,10 +69,7 @@ final class Rehearsal {
   Rehearsal(List<Page> pages, Scene scene) {
     stand.setVisible(false);
     stand.setManaged(false);
-    stand.resize(scene.getWidth(), scene.getHeight());
-    ((Pane) scene.getRoot()).getChildren().add(stand);
-    Node rail = scene.lookup("#pages");
-    steps.add(rail::applyCss);
+    steps.add(() -> enter(scene));
     controls().forEach(control -> steps.add(() -> stage(control.get())));
     pages.forEach(this::add);
     pages.forEach(this::add);
@@ -97,6 +94,12 @@ final class Rehearsal {
     PauseTransition breath = new PauseTransition(BREATH);
     breath.setOnFinished(event -> run(then));
     breath.play();
+  }
+
+  private void enter(Scene scene) {
+    stand.resize(scene.getWidth(), scene.getHeight());
+    ((Pane) scene.getRoot()).getChildren().add(stand);
+    scene.lookup("#pages").applyCss();
   }
 
   /** Reads nothing, ranks nothing. */
