@@ -26,7 +26,7 @@ public record Operation(
     double injectorDuty,
     double manifoldPressure,
     double fuelTemperature,
-    Optional<PolynomialSplineFunction> measuredTemperature,
+    Optional<MeasuredTemperature> measuredTemperature,
     Map<String, ValveState> valves,
     Pace pace) {
   /** 20 °C, where nothing else is known [K]. */
@@ -109,7 +109,7 @@ public record Operation(
         injectorDuty,
         manifoldPressure,
         fuelTemperature,
-        Optional.of(curve),
+        Optional.of(new MeasuredTemperature(curve)),
         valves,
         pace);
   }

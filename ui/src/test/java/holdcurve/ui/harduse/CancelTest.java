@@ -49,10 +49,10 @@ class CancelTest {
   }
 
   static Stream<Work> work() throws IOException {
-    Path log = BigLog.write(folder.resolve("big.csv"), 72_000);
     String rail = SCENARIOS.resolve("rail-loss.job.json").toString();
     String repaired = SCENARIOS.resolve("repaired-check-valve.job.json").toString();
     String circuit = SCENARIOS.resolve("circuits/six-cylinder-return-line.circuit.json").toString();
+    Path log = BigLog.write(folder.resolve("big.csv"), Path.of(circuit), 0.1);
     String exercise = SCENARIOS.resolve("exercises/long-cranking.exercise.json").toString();
     return Stream.of(
         new Work("rank " + rail, 4000),
