@@ -135,6 +135,13 @@ public final class Network implements StiffEquations {
         return true;
       }
     }
+    for (int i = 0; i < storages.length; i++) {
+      for (Storage storage : storages[i]) {
+        if (storage instanceof VapourStorage vapour && vapour.isJumped(from[i], to[i])) {
+          return true;
+        }
+      }
+    }
     return false;
   }
 

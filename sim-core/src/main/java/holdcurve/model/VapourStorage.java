@@ -15,6 +15,9 @@ final class VapourStorage implements Storage {
   /** e^−50 times the largest capacity of vapour is far below the last place of any wall's. */
   private static final double TAIL = 50;
 
+  /** Vapour that may appear or vanish unseen within a step [m³]. */
+  private static final double UNSEEN = 1e-9;
+
   private final Storage growth;
   private final double end;
 
@@ -41,6 +44,17 @@ final class VapourStorage implements Storage {
   @Override
   public double capacitySlope(double pressure) {
     return pressure > end ? 0 : growth.capacitySlope(pressure);
+  }
+
+  /**
+   * Whether vapour forms or collapses between two pressures that lie too far apart for a step to
+   * see how: within a few widths the capacity changes by orders of magnitude, and the rates at
+   * either end know nothing of what lies between.
+   */
+  boolean isJumped(double from, double to) {
+    return Math.min(from, to) < end
+        && Math.abs(to - from) > 2 * WIDTH
+        && Math.abs(growth.volume(to) - growth.volume(from)) > UNSEEN;
   }
 
   @Override
