@@ -23,7 +23,7 @@ import java.util.List;
 public final class BlockedReturn extends PartChange {
   private static final FaultParameter BORE =
       new FaultParameter(
-          "bore left, as if all along",
+          "bore left, as if the whole hose were that narrow",
           Unit.MILLIMETRE,
           new Prior.LogNormal(Unit.MILLIMETRE.toSi(2), 1.4),
           "assumed: a sound one has 6 to 8 mm, and above 3 mm nobody notices",
@@ -45,12 +45,14 @@ public final class BlockedReturn extends PartChange {
 
   @Override
   public String symptoms() {
-    return "Pressure above what the regulator is set to while the pump runs, dropping to it when the pump stops; rich running, wet plugs.";
+    return "Pressure above what the regulator is set to while the pump runs, dropping to it when"
+        + " the pump stops; rich running, wet plugs.";
   }
 
   @Override
   public String repair() {
-    return "Relieve the pressure, lead the return hose from the regulator into a can, and run the pump: if the pressure comes right, clear or renew the line to the tank.";
+    return "Relieve the pressure, lead the return hose from the regulator into a can, and run the"
+        + " pump: if the pressure comes right, clear or renew the line to the tank.";
   }
 
   @Override

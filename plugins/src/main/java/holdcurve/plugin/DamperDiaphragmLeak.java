@@ -20,8 +20,7 @@ import java.util.List;
  */
 public final class DamperDiaphragmLeak implements LeakFault {
   private static final FaultParameter TRANSITION =
-      LeakSizes.transition(
-          0.5, 8, "from a torn diaphragm (free outflow) to a porous one (laminar)");
+      LeakSizes.transition(0.5, 8, "from a torn diaphragm (runs) to a porous one (seeps)");
 
   private static final FaultParameter LOST =
       new FaultParameter(
@@ -43,7 +42,8 @@ public final class DamperDiaphragmLeak implements LeakFault {
 
   @Override
   public String symptoms() {
-    return "The damper's vent or adjusting screw is wet or smells of fuel; the feed hums and the needle trembles while the pump runs.";
+    return "The damper's vent or adjusting screw is wet or smells of fuel; the feed hums and the"
+        + " needle trembles while the pump runs.";
   }
 
   @Override

@@ -24,12 +24,14 @@ public final class InjectorTipLeak extends TipLeak {
 
   @Override
   public String symptoms() {
-    return "Hard hot start, black smoke at first, a smell of fuel from the intake; a wet tip when the injectors are lifted.";
+    return "Hard hot start, black smoke at first, a smell of fuel from the intake; a wet tip when"
+        + " the injectors are lifted.";
   }
 
   @Override
   public String repair() {
-    return "Lift the injectors with the rail under pressure and count drops at each; clean or replace those that drip.";
+    return "Relieve the pressure, lift the injectors with their rail, prime, and count drops at"
+        + " each; clean or replace those that drip.";
   }
 
   @Override

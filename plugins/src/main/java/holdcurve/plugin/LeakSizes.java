@@ -36,7 +36,7 @@ final class LeakSizes {
    */
   static FaultParameter transition(double median, double factor, String source) {
     return new FaultParameter(
-        "pressure below which the flow is laminar",
+        "pressure below which it seeps rather than runs",
         Unit.BAR,
         new Prior.LogNormal(Unit.BAR.toSi(median), factor),
         "assumed: " + source,

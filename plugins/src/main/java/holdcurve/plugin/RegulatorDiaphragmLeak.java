@@ -18,8 +18,7 @@ import java.util.List;
  */
 public final class RegulatorDiaphragmLeak implements LeakFault {
   private static final FaultParameter TRANSITION =
-      LeakSizes.transition(
-          0.5, 8, "from a torn diaphragm (free outflow) to a porous one (laminar)");
+      LeakSizes.transition(0.5, 8, "from a torn diaphragm (runs) to a porous one (seeps)");
 
   @Override
   public String id() {
@@ -33,12 +32,14 @@ public final class RegulatorDiaphragmLeak implements LeakFault {
 
   @Override
   public String symptoms() {
-    return "Fuel in the thin hose between regulator and manifold, or a smell of it at the regulator's vent; rich running, black smoke, a flooded start.";
+    return "Fuel in the thin hose between regulator and manifold, or a smell of it at the"
+        + " regulator's vent; rich running, black smoke, a flooded start.";
   }
 
   @Override
   public String repair() {
-    return "Pull the thin hose off the regulator under pressure: if it is wet inside, replace the regulator. Don't run the engine until then.";
+    return "Prime, stop the pump, pull the thin hose off the regulator: if it is wet inside,"
+        + " replace the regulator. Don't run the engine until then.";
   }
 
   @Override

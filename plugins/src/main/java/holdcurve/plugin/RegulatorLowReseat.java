@@ -30,7 +30,7 @@ public final class RegulatorLowReseat implements LeakFault {
 
   private static final FaultParameter BLEED =
       new FaultParameter(
-          "bleed for each bar that it is still open",
+          "flow back for each bar above where it shuts",
           Unit.LITRE_PER_MINUTE_BAR,
           new Prior.LogNormal(Unit.LITRE_PER_MINUTE_BAR.toSi(0.03), 3),
           "assumed: the first fall takes seconds",
@@ -48,12 +48,14 @@ public final class RegulatorLowReseat implements LeakFault {
 
   @Override
   public String symptoms() {
-    return "A quick first fall when the pump stops, then the needle stands: the car starts well but the gauge looks bad.";
+    return "A quick first fall when the pump stops, then the needle stands: the car starts well but"
+        + " the gauge looks bad.";
   }
 
   @Override
   public String repair() {
-    return "Flush the regulator; if the first fall stays, its spring or diaphragm is tired: replace it if starting suffers.";
+    return "Flush the regulator; if the first fall stays, its spring or diaphragm is tired: replace"
+        + " it if starting suffers.";
   }
 
   @Override

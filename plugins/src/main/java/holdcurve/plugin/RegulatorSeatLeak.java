@@ -18,7 +18,7 @@ import java.util.List;
  */
 public final class RegulatorSeatLeak implements LeakFault {
   private static final FaultParameter TRANSITION =
-      LeakSizes.transition(0.5, 8, "from a score (free outflow) to a film under dirt (laminar)");
+      LeakSizes.transition(0.5, 8, "from a score (runs) to a film under dirt (seeps)");
 
   @Override
   public String id() {
@@ -32,7 +32,8 @@ public final class RegulatorSeatLeak implements LeakFault {
 
   @Override
   public String symptoms() {
-    return "Pressure sinks after the pump stops, everything is dry, and it stays up while the return hose is clamped.";
+    return "Pressure sinks after the pump stops, everything is dry, and it stays up while the"
+        + " return hose is clamped.";
   }
 
   @Override

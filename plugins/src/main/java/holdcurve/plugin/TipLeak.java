@@ -14,8 +14,7 @@ import holdcurve.flow.OrificeLaw;
  */
 abstract class TipLeak implements LeakFault {
   static final FaultParameter TRANSITION =
-      LeakSizes.transition(
-          0.5, 8, "from a score (free outflow) to a gap of some micrometres (laminar)");
+      LeakSizes.transition(0.5, 8, "from a score (runs) to a gap of some micrometres (seeps)");
 
   @Override
   public Condition apply(Condition condition, Site site, double[] parameters) {

@@ -7,6 +7,8 @@ import holdcurve.circuit.Circuit;
 import holdcurve.explain.FaultExplanation;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.fault.LeakFault;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 class ExplanationsTest {
@@ -35,6 +37,26 @@ class ExplanationsTest {
     String text = FaultExplanation.of(new CloggedFilter(), TestStand.CIRCUIT);
     assertContains(text, "pressure it takes at 1 L/min: 1.5 bar instead of 0.05");
     assertContains(text, "A hold can't speak for it");
+  }
+
+  /** Pump and filter hardly show while nothing is drawn; with the injectors open they do. */
+  @Test
+  void whatActsWhileFuelFlowsIsShownRunning() {
+    String text = FaultExplanation.of(new CloggedFilter(), TestStand.CIRCUIT);
+    Matcher open =
+        Pattern.compile("held open as well: ([0-9.]+) bar instead of ([0-9.]+)\\.")
+            .matcher(text.replaceAll("\\s+", " "));
+    assertTrue(open.find(), text);
+    double clogged = Double.parseDouble(open.group(1));
+    assertTrue(clogged < Double.parseDouble(open.group(2)) - 0.2, text);
+    assertContains(text, "a mist that any spark lights");
+  }
+
+  @Test
+  void aReturnJointIsLookedAt() {
+    String text = FaultExplanation.of(new ReturnJointLeak(), TestStand.CIRCUIT);
+    assertContains(text, "0.3 mL/min at 0.1 bar");
+    assertContains(text, "wet, wiped, and wet again");
   }
 
   @Test

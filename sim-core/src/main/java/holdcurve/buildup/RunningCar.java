@@ -51,7 +51,7 @@ final class RunningCar {
           "a pump's delivery",
           "a pump's highest pressure",
           "a filter's resistance",
-          "a regulator's gain",
+          "a regulator's opening under excess pressure",
           "a flow of the injectors",
           "a needle's lag");
 

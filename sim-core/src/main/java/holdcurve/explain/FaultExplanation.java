@@ -16,6 +16,10 @@ public final class FaultExplanation {
   /** Standard-normal coordinate of the ends of a 90 % range [-]. */
   private static final double END = 1.6449;
 
+  private static final String CAUTION =
+      "Before any of it: cold engine, no flame or spark, fresh air, extinguisher at hand; relieve"
+          + " the pressure before a joint is opened.";
+
   private final LeakFault fault;
   private final Circuit circuit;
   private final Paragraphs text = new Paragraphs();
@@ -39,7 +43,7 @@ public final class FaultExplanation {
   private String text() {
     text.heading(fault.name() + " (" + fault.id() + ")");
     text.heading("What one notices").paragraph(fault.symptoms());
-    text.heading("What puts it right").paragraph(fault.repair());
+    text.heading("What puts it right").paragraph(fault.repair()).paragraph(CAUTION);
     text.heading("How bad it can be, before any reading");
     fault.parameters().forEach(parameter -> text.paragraph(size(parameter)));
     addSites(fault.sites(circuit));
@@ -82,7 +86,7 @@ public final class FaultExplanation {
     text.heading("What it does");
     text.paragraph("At its usual size" + where + ":");
     for (LeakPath leak : usual.leaks()) {
-      text.paragraph(LawInWords.of(leak));
+      text.paragraph(LawInWords.of(leak, fault.parameters().get(0)));
     }
     for (Part part : usual.circuit().parts()) {
       Part sound = circuit.part(part.id());
@@ -105,12 +109,26 @@ public final class FaultExplanation {
         + ".";
   }
 
-  private void addSketch(Condition usual) {
-    text.heading("What a hold without clamps looks like");
-    if (!fault.showsInHold()) {
-      text.paragraph("A hold can't speak for it. Look at the build-up and the running pressure.");
+  private void addRun(Condition usual) {
+    text.heading("What tells it");
+    if (!usual.leaks().isEmpty()) {
+      text.paragraph(
+          "A hold can't speak for it, nor can a gauge. Wipe the joints there dry, let the pump run"
+              + " and look: one that is wet, wiped, and wet again leaks.");
       return;
     }
+    text.paragraph("A hold can't speak for it; the readings while the pump runs can:");
+    RunInWords.of(Condition.sound(circuit), usual).forEach(text::paragraph);
+    text.paragraph(RunInWords.HOW);
+    text.paragraph(RunInWords.MIST);
+  }
+
+  private void addSketch(Condition usual) {
+    if (!fault.showsInHold()) {
+      addRun(usual);
+      return;
+    }
+    text.heading("What a hold without clamps looks like");
     try {
       text.verbatim(HoldSketch.of(circuit, usual));
     } catch (RuntimeException e) {

@@ -2,39 +2,66 @@ package holdcurve.explain;
 
 import holdcurve.circuit.LeakPath;
 import holdcurve.circuit.Unit;
+import holdcurve.fault.FaultParameter;
 import holdcurve.flow.FlowLaw;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Says how a leak depends on pressure, from what its law does and not from what it is called. */
 final class LawInWords {
-  private static final double HIGH = Unit.BAR.toSi(2);
-  private static final double LOW = Unit.BAR.toSi(1);
-  private static final double STEP = Unit.BAR.toSi(0.05);
+  private static final double USUAL = 2;
+  private static final int STEPS = 40;
+  private static final Pattern STATED = Pattern.compile("leak at ([0-9]+(\\.[0-9]+)?) bar\\b.*");
 
-  /** A leak that passes less than this share of its flow at 2 bar is called dry [-]. */
+  /** A leak that passes less than this share of its flow at full pressure is called dry [-]. */
   private static final double DRY = 0.02;
 
-  private LawInWords() {}
+  private final FlowLaw law;
+  private final double bar;
+  private final double most;
 
-  static String of(LeakPath leak) {
-    String way = "From " + leak.from() + " to " + leak.to() + ": ";
-    double most = leak.law().flow(HIGH);
-    if (!(most > 0)) {
-      return way + "nothing at 2 bar; it leaks only above that.";
-    }
-    String size = Quantities.withUnit(most, Unit.MILLILITRE_PER_MINUTE) + " at 2 bar";
-    return way + size + ". " + shape(leak.law(), most);
+  private LawInWords(FlowLaw law, double bar) {
+    this.law = law;
+    this.bar = bar;
+    this.most = flow(bar);
   }
 
-  private static String shape(FlowLaw law, double most) {
-    double share = law.flow(LOW) / most;
+  /**
+   * @param size of the fault, whose name may say at which pressure it is meant: "leak at 2 bar"
+   */
+  static String of(LeakPath leak, FaultParameter size) {
+    Matcher stated = STATED.matcher(size.name());
+    double bar = stated.matches() ? Double.parseDouble(stated.group(1)) : USUAL;
+    return "From "
+        + leak.from()
+        + " to "
+        + leak.to()
+        + ": "
+        + new LawInWords(leak.law(), bar > 0 ? bar : USUAL).words();
+  }
+
+  private double flow(double pressure) {
+    return law.flow(Unit.BAR.toSi(pressure));
+  }
+
+  private String words() {
+    String at = " at " + Quantities.withUnit(Unit.BAR.toSi(bar), Unit.BAR);
+    return most > 0
+        ? Quantities.withUnit(most, Unit.MILLILITRE_PER_MINUTE) + at + ". " + shape()
+        : "nothing" + at + "; it leaks only above that.";
+  }
+
+  private String shape() {
+    double share = flow(bar / 2) / most;
     if (share < 0.3) {
-      return "Dry below about "
-          + String.format(Locale.ROOT, "%.1f", Unit.BAR.fromSi(driesUp(law, most)))
+      return "Nothing below about "
+          + String.format(Locale.ROOT, "%.1f", driesUp())
           + " bar: the pressure has to lift it.";
     }
-    String half = String.format(Locale.ROOT, "At 1 bar it passes %.0f %% of that: ", 100 * share);
-    return half + slackening(share);
+    String half = Quantities.withUnit(Unit.BAR.toSi(bar / 2), Unit.BAR);
+    return String.format(Locale.ROOT, "At %s it passes %.0f %% of that: ", half, 100 * share)
+        + slackening(share);
   }
 
   /** 50 % is laminar flow, 71 % free outflow through a hole. */
@@ -53,11 +80,11 @@ final class LawInWords {
         : "it hardly slackens while the pressure falls.";
   }
 
-  private static double driesUp(FlowLaw law, double most) {
-    double pressure = HIGH;
-    while (pressure > STEP && law.flow(pressure) > DRY * most) {
-      pressure -= STEP;
+  private double driesUp() {
+    int step = STEPS;
+    while (step > 1 && flow(bar * step / STEPS) > DRY * most) {
+      step--;
     }
-    return pressure;
+    return bar * step / STEPS;
   }
 }

@@ -44,6 +44,10 @@ public final class Planner {
     }
     tests.sort(Comparator.comparingDouble(PlannedTest::bitsPerMinute).reversed());
     return new Plan(
-        beliefs.ranking().job(), seed, Information.entropy(futures.prior()), tests, List.of());
+        beliefs.ranking().job(),
+        seed,
+        Information.entropy(futures.prior()),
+        tests,
+        BuildUpLog.notes(beliefs.job(), beliefs.ranking().verdict(), futures.hypotheses()));
   }
 }

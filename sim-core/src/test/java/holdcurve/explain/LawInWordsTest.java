@@ -3,6 +3,9 @@ package holdcurve.explain;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdcurve.circuit.LeakPath;
+import holdcurve.circuit.Unit;
+import holdcurve.fault.FaultParameter;
+import holdcurve.fault.Prior;
 import holdcurve.flow.FlowLaw;
 import holdcurve.flow.LaminarLaw;
 import holdcurve.flow.OpeningJointLaw;
@@ -26,12 +29,22 @@ class LawInWordsTest {
 
   @Test
   void jointDriesUp() {
-    says(OpeningJointLaw.throughPoint(FLOW, 2e5, 1.2e5, 1e3), "Dry below about 1.2 bar");
+    says(OpeningJointLaw.throughPoint(FLOW, 2e5, 1.2e5, 1e3), "Nothing below about 1.2 bar");
   }
 
   @Test
   void softSeatHardlySlackens() {
     says(SeatLaw.throughPoint(FLOW, 2e5, 1e4, 0.8), "hardly slackens");
+  }
+
+  /** A tenth of a bar is all that a return has. */
+  @Test
+  void thePressureOfTheSizeIsTheOneSaid() {
+    saysOfSize(
+        "leak at 0.1 bar with the pump running",
+        LaminarLaw.throughPoint(FLOW, 1e4),
+        "0.5 mL/min at 0.1 bar",
+        "At 0.05 bar it passes 50 %");
   }
 
   @Test
@@ -40,7 +53,14 @@ class LawInWordsTest {
   }
 
   private static void says(FlowLaw law, String... words) {
-    String text = LawInWords.of(new LeakPath("rail", "air", law));
+    saysOfSize("leak at 2 bar", law, words);
+  }
+
+  private static void saysOfSize(String size, FlowLaw law, String... words) {
+    FaultParameter parameter =
+        new FaultParameter(
+            size, Unit.MILLILITRE_PER_MINUTE, new Prior.LogNormal(1e-9, 2), "assumed", false);
+    String text = LawInWords.of(new LeakPath("rail", "air", law), parameter);
     for (String word : words) {
       assertTrue(text.contains(word), () -> word + ": " + text);
     }
