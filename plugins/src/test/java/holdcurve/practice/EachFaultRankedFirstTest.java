@@ -1,6 +1,7 @@
 package holdcurve.practice;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdcurve.circuit.Circuit;
@@ -14,6 +15,7 @@ import holdcurve.infer.Progress;
 import holdcurve.infer.Ranking;
 import holdcurve.infer.RankingService;
 import holdcurve.infer.SuspectGroup;
+import holdcurve.infer.Verdict;
 import holdcurve.job.GaugeSpec;
 import holdcurve.job.Job;
 import holdcurve.part.Injector;
@@ -135,5 +137,6 @@ class EachFaultRankedFirstTest {
                 .map(SuspectGroup::suspects)
                 .anyMatch(group -> group.contains(first) && group.contains(truth)),
         () -> truth + " is hidden, but " + first + " stands first");
+    assertNotEquals(Verdict.Kind.UNEXPLAINED, ranking.verdict().kind(), truth);
   }
 }

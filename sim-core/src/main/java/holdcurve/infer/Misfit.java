@@ -23,6 +23,9 @@ final class Misfit {
   /** Readings in a row that must depart alike: one alone is a slip. */
   private static final int RUN = 3;
 
+  /** Mean squared departure of a run-up, in deviations, beyond which nothing explains it [-]. */
+  private static final double RUN_UP_LIMIT = 9;
+
   private final Optional<String> where;
 
   Misfit(JobModel data, Judged best) {
@@ -59,7 +62,24 @@ final class Misfit {
                 series.time()[start]));
       }
     }
-    return Optional.empty();
+    return data.runUp()
+        .filter(run -> meanSquare(best.model().departures(point.u()), run.rows()) > RUN_UP_LIMIT)
+        .map(run -> "what was read before the pump stopped");
+  }
+
+  /**
+   * Of the last rows, which are those of the run-up: about one where all is explained; nothing
+   * where the model fails.
+   */
+  private static double meanSquare(double[] rows, int last) {
+    if (rows == null) {
+      return 0;
+    }
+    double sum = 0;
+    for (int i = rows.length - last; i < rows.length; i++) {
+      sum += rows[i] * rows[i];
+    }
+    return sum / last;
   }
 
   private static int runOff(ReadingSeries series, double[] curve, double offset, double limit) {

@@ -10,17 +10,19 @@ final class Plugins {
   @Option(
       names = "--plugins",
       paramLabel = "FOLDER",
+      defaultValue = "${env:HOLDCURVE_PLUGINS}",
       description =
           "Also use the fault plugins in the jars of this folder. A jar is a program: name only a"
-              + " folder whose jars you trust.")
+              + " folder whose jars you trust. To name one for good, set HOLDCURVE_PLUGINS; without"
+              + " either, no plugin is loaded.")
   private Path folder;
 
   /** The folder named; null if none was. */
   Path folder() {
-    return folder;
+    return folder == null || folder.toString().isBlank() ? null : folder;
   }
 
   FaultCatalogue catalogue() {
-    return FaultCatalogue.load(Optional.ofNullable(folder));
+    return FaultCatalogue.load(Optional.ofNullable(folder()));
   }
 }

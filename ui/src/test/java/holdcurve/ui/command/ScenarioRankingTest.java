@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -72,6 +73,30 @@ class ScenarioRankingTest {
       assertFalse(group.get("suspects").toString().contains(first.get("id").asText()));
     }
     assertTrue(ranking.get("notes").toString().contains("what was found beside it does"));
+  }
+
+  /** No pump and no fault throws the needle about by two bar each second. */
+  @Test
+  void aBuildUpThatNothingExplainsIsCalledSo() throws IOException {
+    Path log = folder.resolve("thrown-about.csv");
+    StringBuilder text = new StringBuilder();
+    for (String line :
+        Files.readAllLines(SCENARIOS.resolve("logs").resolve("blocked-return-run.csv"))) {
+      boolean before = line.startsWith("-");
+      String time = line.split(",")[0];
+      String pressure = time.matches(".*[02468]") ? "2.90" : "0.50";
+      text.append(before ? time + "," + pressure : line).append('\n');
+    }
+    Files.writeString(log, text);
+    Console console =
+        Console.run(
+            "rank",
+            "--circuit",
+            SCENARIOS.resolve("circuits/six-cylinder-return-line.circuit.json").toString(),
+            log.toString());
+    assertEquals(3, console.exitCode(), console.err());
+    String said = console.out().replaceAll("\\s+", " ");
+    assertTrue(said.contains("explains this: what was read before the pump stopped departs"), said);
   }
 
   /** Common practice, no source: 2.0 bar, and about 1.7 after five minutes, is acceptable. */
