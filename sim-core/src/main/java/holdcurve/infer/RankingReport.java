@@ -7,6 +7,7 @@ import holdcurve.evidence.WeightedDraws;
 import holdcurve.fault.FaultParameter;
 import holdcurve.job.Job;
 import holdcurve.part.Seats;
+import holdcurve.saying.Saying;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -92,7 +93,7 @@ final class RankingReport {
         .toList();
   }
 
-  private String soundFall(List<FallReport> falls) {
+  private Saying soundFall(List<FallReport> falls) {
     return new SoundFall(job).sentence(falls);
   }
 

@@ -1,12 +1,24 @@
 package holdcurve.infer;
 
+import holdcurve.saying.Saying;
+
 /**
  * The answer in one sentence.
  *
  * @param kind what sort of answer it is
- * @param sentence for a mechanic, with its full stop
+ * @param words a sentence or more for a mechanic, with full stops
  */
-public record Verdict(Kind kind, String sentence) {
+public record Verdict(Kind kind, Saying words) {
+  /** One whose sentence has no pressure in it. */
+  public Verdict(Kind kind, String sentence) {
+    this(kind, Saying.plain(sentence));
+  }
+
+  /** The words, with pressures in bar. */
+  public String sentence() {
+    return words.toString();
+  }
+
   /** What the readings allow to say. */
   public enum Kind {
     /** It holds as a sound circuit does. */

@@ -1,6 +1,7 @@
 package holdcurve.infer;
 
 import holdcurve.infer.Verdict.Kind;
+import holdcurve.saying.Saying;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -15,12 +16,12 @@ final class Verdicts {
   private final List<Suspect> suspects;
   private final List<SuspectGroup> groups;
   private final Misfit misfit;
-  private final String soundFall;
+  private final Saying soundFall;
 
   /**
-   * @param soundFall one or more sentences on the fall of a circuit found sound; may be empty
+   * @param soundFall one or more sentences on the fall of a circuit found sound
    */
-  Verdicts(List<Suspect> suspects, List<SuspectGroup> groups, Misfit misfit, String soundFall) {
+  Verdicts(List<Suspect> suspects, List<SuspectGroup> groups, Misfit misfit, Saying soundFall) {
     this.soundFall = soundFall;
     this.suspects = suspects;
     this.groups = groups;
@@ -40,12 +41,7 @@ final class Verdicts {
     if (sound >= EARNED) {
       return new Verdict(
           Kind.SOUND,
-          "It holds as a sound circuit does ("
-              + Chance.words(sound)
-              + "). "
-              + (soundFall.isEmpty()
-                  ? "Hose stretch, temperature and the weep of sound seats explain the fall."
-                  : soundFall));
+          Saying.of("It holds as a sound circuit does (%s). %s", Chance.words(sound), soundFall));
     }
     return faultVerdict(sound);
   }

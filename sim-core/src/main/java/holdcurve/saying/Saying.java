@@ -9,7 +9,8 @@ import java.util.Locale;
  * A sentence, or a part of one, whose pressures are written out when it is read.
  *
  * @param format as for {@link String#format}; a pressure stands as {@code %s}
- * @param arguments of the format; each {@link Pressure} is written in the reader's unit
+ * @param arguments of the format; each {@link Pressure}, and each saying that stands in this one,
+ *     is written in the reader's unit
  */
 public record Saying(String format, List<Object> arguments) {
   /**
@@ -30,7 +31,7 @@ public record Saying(String format, List<Object> arguments) {
   }
 
   /**
-   * @param arguments {@link Pressure}s and whatever else the format takes
+   * @param arguments {@link Pressure}s, sayings and whatever else the format takes
    */
   public static Saying of(String format, Object... arguments) {
     return new Saying(format, Arrays.asList(arguments));
@@ -63,9 +64,15 @@ public record Saying(String format, List<Object> arguments) {
 
   /** Written out for a reader who wants pressures in this unit. */
   public String in(PressureUnit unit) {
-    Object[] written =
-        arguments.stream().map(one -> one instanceof Pressure p ? p.in(unit) : one).toArray();
+    Object[] written = arguments.stream().map(one -> written(one, unit)).toArray();
     return String.format(Locale.ROOT, format, written);
+  }
+
+  private static Object written(Object argument, PressureUnit unit) {
+    if (argument instanceof Pressure pressure) {
+      return pressure.in(unit);
+    }
+    return argument instanceof Saying saying ? saying.in(unit) : argument;
   }
 
   /** In bar. */

@@ -73,10 +73,12 @@ public final class WhatIf {
         change.what(),
         outlook(circuit, Change.none()),
         outlook(circuit, change),
-        notes(change.circuit().apply(circuit).fluid(), change));
+        notes(circuit, change));
   }
 
-  private static List<String> notes(Fluid fluid, Change change) {
+  /** What a reader of a comparison should know; may be empty. */
+  public static List<String> notes(Circuit circuit, Change change) {
+    Fluid fluid = change.circuit().apply(circuit).fluid();
     return change.fuelTemperature().stream()
         .filter(kelvins -> Boiling.keptBelow(fluid, kelvins) < kelvins)
         .mapToObj(kelvins -> Boiling.note(fluid, kelvins))

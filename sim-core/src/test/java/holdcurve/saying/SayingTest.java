@@ -21,4 +21,10 @@ class SayingTest {
   void wordsWithPercentSignsStayAsTheyAre() {
     assertEquals("90 % dry", Saying.plain("90 % dry").in(PressureUnit.KPA));
   }
+
+  @Test
+  void aSayingStandsInAnother() {
+    Saying whole = Saying.of("It shows %s.", range);
+    assertEquals("It shows 105 to 145 kPa after 10 min.", whole.in(PressureUnit.KPA));
+  }
 }

@@ -6,6 +6,7 @@ import holdcurve.circuit.Unit;
 import holdcurve.infer.FaultSize;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
@@ -43,10 +44,10 @@ final class ReportFigures {
         Locale.ROOT,
         "%s: %s %s (%s to %s)",
         size.name(),
-        plain(unit.fromSi(size.value().middle()), 2),
+        figures(unit.fromSi(size.value().middle())),
         unit.symbol(),
-        plain(unit.fromSi(size.value().low()), 2),
-        plain(unit.fromSi(size.value().high()), 2));
+        figures(unit.fromSi(size.value().low())),
+        figures(unit.fromSi(size.value().high())));
   }
 
   /** What the circuit file states of a part. */
@@ -68,6 +69,15 @@ final class ReportFigures {
   /** A property's value [SI] in its own unit. */
   static String value(Property property, double value) {
     return (plain(property.unit().fromSi(value), 4) + " " + property.unit().symbol()).strip();
+  }
+
+  /** Two figures, with their nought: 0.30 beside 0.22 to 0.39. */
+  private static String figures(double value) {
+    return Math.abs(value) >= 10 || value == 0
+        ? plain(value, 2)
+        : new BigDecimal(value)
+            .setScale(1 - (int) Math.floor(Math.log10(Math.abs(value))), RoundingMode.HALF_EVEN)
+            .toPlainString();
   }
 
   private static String plain(double value, int digits) {

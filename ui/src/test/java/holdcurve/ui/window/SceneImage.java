@@ -20,7 +20,7 @@ public final class SceneImage {
   private SceneImage() {}
 
   /** A picture of a window at a size, which must show something. */
-  static void write(Stage stage, Path file, int width, int height) throws Exception {
+  public static void write(Stage stage, Path file, int width, int height) throws Exception {
     settled(
         () -> {
           stage.setX(0);

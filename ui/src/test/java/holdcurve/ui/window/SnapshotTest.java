@@ -19,6 +19,7 @@ import java.util.Map;
 import java.util.Optional;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.scene.control.CheckBox;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.TabPane;
 import javafx.scene.control.TitledPane;
 import javafx.scene.input.Clipboard;
@@ -96,6 +97,13 @@ class SnapshotTest {
     run(looks::enlarge);
     run(looks::enlarge);
     picture("hold-tests-larger-text", 1920, 1080);
+    picture("hold-tests-larger-text", 1280, 720);
+    ComboBox<?> kind = (ComboBox<?>) find("#finding-kind");
+    for (int i = 0; i < kind.getItems().size(); i++) {
+      int chosen = i;
+      run(() -> kind.getSelectionModel().select(chosen));
+      picture("finding-" + i, 1280, 720);
+    }
     robot.push(KeyCode.CONTROL, KeyCode.N);
     picture("begin", 1280, 720);
   }

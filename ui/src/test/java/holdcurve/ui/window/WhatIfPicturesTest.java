@@ -65,6 +65,9 @@ class WhatIfPicturesTest {
       picture("whatif-" + theme.styleClass(), 1280, 720);
       picture("whatif-" + theme.styleClass(), 1920, 1080);
     }
+    run(looks::enlarge);
+    run(looks::enlarge);
+    picture("whatif-larger-text", 1280, 720);
   }
 
   @Test

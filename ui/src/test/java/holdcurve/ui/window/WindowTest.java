@@ -10,7 +10,10 @@ import holdcurve.file.JobReader;
 import holdcurve.infer.Progress;
 import holdcurve.infer.Ranker;
 import holdcurve.infer.Ranking;
+import holdcurve.infer.Verdict;
 import holdcurve.job.Job;
+import holdcurve.log.PressureUnit;
+import holdcurve.saying.Saying;
 import holdcurve.ui.theme.Looks;
 import holdcurve.ui.theme.Theme;
 import holdcurve.ui.window.job.OpenJobModel;
@@ -151,6 +154,27 @@ class WindowTest {
     assertTrue(words.contains("Pressure [bar]"));
     assertTrue(words.contains("Leak"));
     assertEquals("no clamps", ((TabPane) find(".tab-pane")).getTabs().get(0).getText());
+  }
+
+  @Test
+  void theVerdictIsWrittenInTheUnitShown() throws Exception {
+    Saying lost = Saying.of("Of the %s lost, most is stretch.", Saying.pressure(0.3e5));
+    ranker =
+        (job, seed, progress) -> {
+          Ranking made = HandMadeRanking.of(job);
+          return new Ranking(
+              made.job(),
+              made.seed(),
+              new Verdict(Verdict.Kind.SOUND, lost),
+              made.suspects(),
+              made.groups(),
+              made.testPressure(),
+              made.notes());
+        };
+    open(Jobs.TWO_HOLDS);
+    assertTrue(visibleWords().contains("Of the 0.30 bar lost, most is stretch."));
+    robot.interact(() -> model.pressures().unitProperty().set(PressureUnit.KPA));
+    assertTrue(visibleWords().contains("Of the 30 kPa lost, most is stretch."));
   }
 
   @Test

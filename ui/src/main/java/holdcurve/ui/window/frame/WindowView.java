@@ -50,6 +50,8 @@ public final class WindowView {
     work.setLeft(rail);
     empty.visibleProperty().bind(model.jobProperty().isNull().and(withoutJob.not()).or(beginning));
     work.visibleProperty().bind(empty.visibleProperty().not());
+    empty.managedProperty().bind(empty.visibleProperty());
+    work.managedProperty().bind(work.visibleProperty());
     StackPane middle = new StackPane(empty, work);
     JobDrop.accept(middle, model);
     root.setTop(

@@ -13,7 +13,6 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** Clamps, fuel temperature, date and notes of a hold. */
@@ -32,10 +31,8 @@ final class AboutBox extends VBox {
     temperature.setPromptText("°C");
     temperature.setPrefColumnCount(4);
     temperature.setAccessibleText("Fuel temperature in °C");
-    temperature.setMinWidth(60);
     date.setPromptText("2026-04-11");
     date.setPrefColumnCount(9);
-    date.setMinWidth(90);
     notes.setPromptText("Notes");
     notes.setPrefRowCount(1);
     notes.setWrapText(true);
@@ -43,20 +40,21 @@ final class AboutBox extends VBox {
     committing(temperature, model::temperature);
     committing(date, model::date);
     committing(notes, model::notes);
-    HBox.setHgrow(temperature, Priority.ALWAYS);
-    HBox.setHgrow(date, Priority.ALWAYS);
-    HBox line = new HBox(label("Fuel", temperature), temperature, label("Date", date), date);
-    line.getStyleClass().add("hc-line");
+    FlowPane line = new FlowPane(labelled("Fuel", temperature), labelled("Date", date));
+    line.getStyleClass().add("hc-buttons");
     getChildren().addAll(Texts.words("Clamps", "hc-heading"), clamps, line, notes);
     model.testProperty().addListener((property, before, now) -> show(now));
     show(model.testProperty().get());
   }
 
-  private static Label label(String text, TextField field) {
+  private static HBox labelled(String text, TextField field) {
     Label label = new Label(text);
     label.setLabelFor(field);
     label.setMinWidth(USE_PREF_SIZE);
-    return label;
+    field.setMinWidth(USE_PREF_SIZE);
+    HBox pair = new HBox(label, field);
+    pair.getStyleClass().add("hc-line");
+    return pair;
   }
 
   private static void committing(TextInputControl field, Consumer<String> commit) {

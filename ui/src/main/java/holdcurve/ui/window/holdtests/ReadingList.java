@@ -19,6 +19,9 @@ import javafx.util.Callback;
 
 /** The readings taken so far, and what can be done with one. */
 final class ReadingList extends VBox {
+  /** Room left for a scroll bar [px]. */
+  private static final double SCROLL_BAR = 16;
+
   private final HoldTestsModel model;
   private final TableView<Reading> table = new TableView<>();
   private int filled;
@@ -28,11 +31,11 @@ final class ReadingList extends VBox {
     getStyleClass().add("hc-readings");
     table.setId("readings");
     table.setItems(model.readings());
-    table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
+    table.setColumnResizePolicy(TableView.UNCONSTRAINED_RESIZE_POLICY);
     table.setPlaceholder(placeholder());
-    column("Time", 80, reading -> Entry.clock(reading.time()));
-    column("Gauge", 100, reading -> model.pressures().text(reading.pressure()));
-    column("", 110, ReadingList::remark);
+    column("Time", 0.28, reading -> Entry.clock(reading.time()));
+    column("Gauge", 0.36, reading -> model.pressures().text(reading.pressure()));
+    column("", 0.36, ReadingList::remark);
     table.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     table.setOnMouseClicked(
         event -> {
@@ -77,12 +80,15 @@ final class ReadingList extends VBox {
     return reading.doubtful() ? (words.isEmpty() ? "doubtful" : "doubtful, " + words) : words;
   }
 
-  private void column(String title, double width, Callback<Reading, String> words) {
+  /**
+   * @param share of the width [-]
+   */
+  private void column(String title, double share, Callback<Reading, String> words) {
     TableColumn<Reading, String> column = new TableColumn<>(title);
     column.setCellValueFactory(cell -> text(words.call(cell.getValue())));
     column.setSortable(false);
     column.setReorderable(false);
-    column.setPrefWidth(width);
+    column.prefWidthProperty().bind(table.widthProperty().subtract(SCROLL_BAR).multiply(share));
     table.getColumns().add(column);
   }
 

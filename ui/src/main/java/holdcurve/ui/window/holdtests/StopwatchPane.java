@@ -12,6 +12,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import javafx.scene.text.TextAlignment;
 import javafx.util.Duration;
 
 /** The watch, the one big button, and the line where readings are typed. */
@@ -35,6 +36,9 @@ final class StopwatchPane extends VBox {
     main.setId("mark");
     main.setMaxWidth(Double.MAX_VALUE);
     main.getStyleClass().add("accent");
+    main.setWrapText(true);
+    main.setTextAlignment(TextAlignment.CENTER);
+    main.setMinHeight(USE_PREF_SIZE);
     main.setFocusTraversable(false);
     main.setOnAction(event -> press());
     HBox.setHgrow(main, Priority.ALWAYS);

@@ -4,19 +4,29 @@ import holdcurve.ui.window.frame.Actions;
 import holdcurve.ui.window.frame.Desk;
 import holdcurve.ui.window.frame.FileKind;
 import holdcurve.ui.window.frame.Page;
+import holdcurve.ui.window.frame.Scrolled;
 import java.util.List;
+import javafx.beans.property.ReadOnlyIntegerProperty;
 import javafx.scene.Node;
 import javafx.scene.control.MenuItem;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** Measured against simulated, and who explains it. */
 public final class SuspectsPage implements Page {
   /** Share of the width that the ranking takes, within its own limits [-]. */
   private static final double RANKING_SHARE = 0.37;
+
+  /** Least height of the plots with their words [sizes of the text]. */
+  private static final double PLOT_LETTERS = 17;
+
+  /** From this height on the details stay while the next test is unfolded [sizes of the text]. */
+  private static final double ROOM_FOR_ALL = 55;
 
   private final SuspectsModel model;
   private final Desk desk;
@@ -33,16 +43,38 @@ public final class SuspectsPage implements Page {
     ranking = new RankingPanel(model);
     notes = new NotesStrip(model);
     VBox.setVgrow(tests, Priority.ALWAYS);
-    VBox left = new VBox(tests, new SuspectDetails(model));
+    nextTest = new NextTestStrip(next);
+    ScrollPane details = details();
+    VBox left = new VBox(tests, details);
     left.setMinWidth(0);
     left.setPrefWidth(0);
     HBox.setHgrow(left, Priority.ALWAYS);
     ranking.prefWidthProperty().bind(content.widthProperty().multiply(RANKING_SHARE));
     content.setTop(new VerdictBar(model));
     content.setCenter(new HBox(left, ranking));
-    nextTest = new NextTestStrip(next);
     content.setBottom(new VBox(nextTest, notes));
     model.ranking().addListener((property, before, now) -> focus());
+  }
+
+  /** Gives way to the plot, and is gone while the next test takes the room of both. */
+  private ScrollPane details() {
+    ScrollPane details = Scrolled.downAround(new SuspectDetails(model));
+    details.getStyleClass().add("hc-details-scroll");
+    details.setMinHeight(0);
+    details.setMaxHeight(Region.USE_PREF_SIZE);
+    VBox.setVgrow(details, Priority.SOMETIMES);
+    ReadOnlyIntegerProperty letter = desk.looks().textSizeProperty();
+    tests.setPrefHeight(0);
+    tests.minHeightProperty().bind(letter.multiply(PLOT_LETTERS));
+    details
+        .visibleProperty()
+        .bind(
+            nextTest
+                .expandedProperty()
+                .not()
+                .or(content.heightProperty().greaterThan(letter.multiply(ROOM_FOR_ALL))));
+    details.managedProperty().bind(details.visibleProperty());
+    return details;
   }
 
   @Override

@@ -10,10 +10,12 @@ import javafx.scene.layout.Region;
 
 /** The answer in one sentence, with a sign and a word for its kind. */
 final class VerdictBar extends HBox {
+  private final SuspectsModel model;
   private final Label word = new Label();
   private final Label sentence = new Label();
 
   VerdictBar(SuspectsModel model) {
+    this.model = model;
     getStyleClass().add("hc-verdict");
     setId("verdict");
     word.getStyleClass().add("hc-word");
@@ -23,6 +25,7 @@ final class VerdictBar extends HBox {
     sentence.setMinHeight(Region.USE_PREF_SIZE);
     HBox.setHgrow(sentence, Priority.ALWAYS);
     model.ranking().addListener((property, before, now) -> show(now));
+    model.unit().addListener((property, before, now) -> show(model.ranking().getValue()));
     show(model.ranking().getValue());
   }
 
@@ -41,7 +44,7 @@ final class VerdictBar extends HBox {
       case OPEN -> show("open", Sign.QUESTION, "Not settled");
       case UNEXPLAINED -> show("unexplained", Sign.CROSS, "Unexplained");
     }
-    sentence.setText(verdict.sentence());
+    sentence.setText(verdict.words().in(model.unit().getValue()));
   }
 
   private void show(String style, Sign sign, String kind) {

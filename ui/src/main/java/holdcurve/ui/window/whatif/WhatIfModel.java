@@ -48,7 +48,7 @@ public final class WhatIfModel {
   record Holds(HoldOutlook before, HoldOutlook after) {}
 
   /** Likewise, with everything else that is compared. */
-  record Figures(Outlook before, Outlook after) {}
+  record Figures(Outlook before, Outlook after, List<String> notes) {}
 
   private final OpenJobModel jobs;
   private final Supplier<FaultCatalogue> faults;
@@ -223,7 +223,10 @@ public final class WhatIfModel {
     WhatIf whatIf = new WhatIf(believed, asked.upkeep()::passOf, SEED);
     Outlook before = known == null ? whatIf.outlook(asked.circuit(), Change.none()) : known;
     progress.at(0.5, "after");
-    return new Figures(before, tried.isNone() ? before : whatIf.outlook(asked.circuit(), tried));
+    return new Figures(
+        before,
+        tried.isNone() ? before : whatIf.outlook(asked.circuit(), tried),
+        WhatIf.notes(asked.circuit(), tried));
   }
 
   private void stop() {

@@ -4,6 +4,7 @@ import holdcurve.ui.window.frame.Actions;
 import holdcurve.ui.window.frame.Desk;
 import holdcurve.ui.window.frame.FileKind;
 import holdcurve.ui.window.frame.Page;
+import holdcurve.ui.window.frame.Texts;
 import holdcurve.ui.window.plot.HoldChart;
 import java.util.List;
 import javafx.scene.Node;
@@ -33,6 +34,7 @@ public final class WhatIfPage implements Page {
   private final HoldChart after = new HoldChart();
   private final ChangePanel changes;
   private final ComparisonTable table;
+  private final Label note = Texts.words("", "hc-small");
   private final TriedBar tried;
   private final PartsTable parts;
 
@@ -48,6 +50,9 @@ public final class WhatIfPage implements Page {
     content
         .getTabs()
         .addAll(new Tab("Try a change", changing()), new Tab("What to order", order()));
+    note.setId("what-if-note");
+    note.getStyleClass().add("hc-legend");
+    note.managedProperty().bind(note.textProperty().isNotEmpty());
     model.holdsProperty().addListener((property, was, now) -> show());
     model.figuresProperty().addListener((property, was, now) -> show());
     model.jobs().pressures().unitProperty().addListener((property, was, now) -> show());
@@ -60,7 +65,7 @@ public final class WhatIfPage implements Page {
     HBox plots = new HBox(plot("Before, with what was read", before), plot("After", after));
     plots.getStyleClass().add("hc-pair");
     VBox.setVgrow(plots, Priority.ALWAYS);
-    VBox middle = new VBox(tried, plots, table);
+    VBox middle = new VBox(tried, plots, table, note);
     middle.setMinWidth(0);
     pane.setCenter(middle);
     pane.setRight(changes);
@@ -93,6 +98,10 @@ public final class WhatIfPage implements Page {
   private void show() {
     table.show(model.holdsProperty().get(), model.figuresProperty().get());
     tried.show();
+    note.setText(
+        model.figuresProperty().get() == null
+            ? ""
+            : String.join(" ", model.figuresProperty().get().notes()));
     if (model.holdsProperty().get() != null) {
       before.show(model.beforePlot());
       after.show(model.afterPlot());

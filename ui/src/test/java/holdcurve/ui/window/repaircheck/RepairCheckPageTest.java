@@ -128,6 +128,19 @@ class RepairCheckPageTest {
   }
 
   @Test
+  void picturesInEveryLook() throws Exception {
+    press("#check");
+    for (Theme theme : Theme.values()) {
+      run(() -> looks.themeProperty().set(theme));
+      for (int height : new int[] {720, 1080}) {
+        int width = height * 16 / 9;
+        String name = "repair-check-" + theme.styleClass() + "-" + width + "x" + height + ".png";
+        SceneImage.write(stage, PICTURES.resolve(name), width, height);
+      }
+    }
+  }
+
+  @Test
   void aTickNeedsInitialsAndCanBeTakenBack() throws Exception {
     String step = "#step-workplace";
     run(() -> ((CheckBox) find(step)).fire());

@@ -119,4 +119,14 @@ class WhatIfModelTest {
     jobs.pressures().unitProperty().set(PressureUnit.PSI);
     assertTrue(set.text(jobs.pressures()).endsWith(" psi"));
   }
+
+  @Test
+  void hotFuelIsSaidToBoil() {
+    Lever fuel =
+        model.levers().stream().filter(l -> l.name().startsWith("Fuel at")).findFirst().get();
+    assertEquals(List.of(), model.figuresProperty().get().notes());
+    fuel.valueProperty().set(60);
+    String note = String.join(" ", model.figuresProperty().get().notes());
+    assertTrue(note.startsWith("At 60 °C this fuel boils in the open"), note);
+  }
 }
