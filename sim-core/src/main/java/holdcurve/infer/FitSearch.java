@@ -25,6 +25,11 @@ final class FitSearch {
   /** A search that aims this near to a known fit ends, in squared standard deviations [-]. */
   private static final double SAME = 0.25;
 
+  /** Roughest start [standard deviations], and steps up to it. */
+  private static final double ROUGHEST = 8;
+
+  private static final double ROUGHER = 0.5;
+
   private final JobModel data;
   private final HypothesisModel model;
   private final Latents latents;
@@ -61,7 +66,7 @@ final class FitSearch {
 
   /** Null where the model fails, or where the fit is known. */
   private Fit search(double[] start) {
-    State state = new State(start);
+    State state = new State(rough(start));
     double damping = 0.3;
     for (int iteration = 0; state.isPossible() && iteration < ITERATIONS; iteration++) {
       Workers.stopIfCancelled(progress);
@@ -88,6 +93,28 @@ final class FitSearch {
       state = new State(next);
     }
     return state.isPossible() ? state.fit(state.fitScales()) : null;
+  }
+
+  /**
+   * The start with readings taken to be about as rough as its curves are far off: with the
+   * precision of a logger, a search that begins far off is stuck in the first narrow valley.
+   */
+  private double[] rough(double[] start) {
+    double[] departures = model.departures(start);
+    if (departures == null) {
+      return start;
+    }
+    double sum = 0;
+    for (int i = 0; i < data.residualCount(); i++) {
+      sum += departures[i] * departures[i];
+    }
+    double off = Math.sqrt(sum / data.residualCount());
+    double[] rough = start.clone();
+    int scale = latents.scales()[0];
+    while (rough[scale] < ROUGHEST && model.readingDeviation(rough) < off) {
+      rough[scale] += ROUGHER;
+    }
+    return rough;
   }
 
   private boolean isKnown(double[] aim) {

@@ -20,8 +20,7 @@ record Fitted(Hypothesis hypothesis, HypothesisModel model, List<Fit> fits) {
 
   /** Log of prior weight times approximate evidence [nat]. */
   double logPosterior() {
-    return model.coarsening().believed(best().logEvidence(), best().found())
-        + Math.log(hypothesis.priorWeight());
+    return best().logEvidence() + Math.log(hypothesis.priorWeight());
   }
 
   Fitted with(List<Fit> more) {

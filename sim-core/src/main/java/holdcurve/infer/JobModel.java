@@ -20,14 +20,20 @@ import java.util.OptionalDouble;
  * @param errors reading error of each test
  * @param operations operation of each test, before clamps
  * @param sides what was found out beside the readings
+ * @param coarsening how much the readings count in every likelihood
  */
 record JobModel(
     Job job,
     List<ReadingSeries> series,
     List<ReadingError> errors,
     List<Operation> operations,
-    List<SideEvidence> sides) {
+    List<SideEvidence> sides,
+    Coarsening coarsening) {
   static JobModel of(Job job) {
+    return of(job, Coarsening.of(job.tests().size()));
+  }
+
+  static JobModel of(Job job, Coarsening coarsening) {
     List<ReadingSeries> series = new ArrayList<>();
     List<ReadingError> errors = new ArrayList<>();
     List<Operation> operations = new ArrayList<>();
@@ -41,13 +47,14 @@ record JobModel(
         new ArrayList<>(
             FindingEvidence.of(job).stream().map(FindingEvidence.Said::evidence).toList());
     RunUpEvidence.of(job).ifPresent(sides::add);
-    return new JobModel(job, series, errors, operations, sides);
+    return new JobModel(job, series, errors, operations, sides, coarsening);
   }
 
   /** Tests that are still to be done: no readings, only how they would be run. */
   static JobModel planned(Job job) {
     List<Operation> operations = job.tests().stream().map(TestOperations::of).toList();
-    return new JobModel(job, List.of(), List.of(), operations, List.of());
+    return new JobModel(
+        job, List.of(), List.of(), operations, List.of(), Coarsening.of(operations.size()));
   }
 
   /** Number of residuals of the readings. */
@@ -83,22 +90,17 @@ record JobModel(
     return runUp().map(runUp -> runUp.justBefore(test)).orElse(OptionalDouble.empty());
   }
 
-  /** How much the evidence of these readings counts. */
-  Coarsening coarsening() {
-    return Coarsening.of(series.size());
-  }
-
-  /** Log density of no departure at all [nat]. */
+  /** Log density of no departure at all, that of readings at its power [nat]. */
   double logDensityAtZero(Scales scales) {
-    double logDeterminant = 0;
+    double readings = residualCount() * Math.log(2 * Math.PI);
     for (ReadingError error : errors) {
-      logDeterminant += error.logDeterminant(scales);
+      readings += error.logDeterminant(scales);
     }
-    return -0.5 * (logDeterminant + (residualCount() + sideCount()) * Math.log(2 * Math.PI));
+    return -0.5 * (coarsening.power() * readings + sideCount() * Math.log(2 * Math.PI));
   }
 
   /**
-   * rᵀΣ⁻¹r of departures r [-].
+   * rᵀΣ⁻¹r of departures r, that of readings times its power [-].
    *
    * @param departures of all readings [Pa], then residuals of side evidence [-]
    */
@@ -106,7 +108,7 @@ record JobModel(
     double sum = 0;
     int place = 0;
     for (ReadingError error : errors) {
-      sum += error.misfit(error.weighted(departures, place), scales);
+      sum += coarsening.power() * error.misfit(error.weighted(departures, place), scales);
       place += error.size();
     }
     for (int i = place; i < departures.length; i++) {
@@ -125,6 +127,9 @@ record JobModel(
     int place = 0;
     for (ReadingError error : errors) {
       error.whiten(departures, scales, rows, place);
+      for (int i = place; i < place + error.size(); i++) {
+        rows[i] *= Math.sqrt(coarsening.power());
+      }
       place += error.size();
     }
     return rows;

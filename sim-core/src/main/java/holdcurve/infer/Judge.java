@@ -102,6 +102,30 @@ final class Judge {
     return workers.each(pairs, Hypothesis::name, pair -> fitPair(pair, byId, best), from, to);
   }
 
+  /**
+   * Fits again those that lie far behind a twin, from where the twin fits.
+   *
+   * @return all, in order
+   */
+  List<Fitted> likeTwins(List<Fitted> fitted, Alikeness alike, double share) {
+    Map<Fitted, Twins.Leader> leaders = new Twins(alike).leaders(fitted);
+    return workers.each(
+        fitted,
+        Judge::name,
+        one -> Optional.of(leaders.containsKey(one) ? likeTwin(one, leaders.get(one)) : one),
+        share,
+        share);
+  }
+
+  private Fitted likeTwin(Fitted one, Twins.Leader leader) {
+    HypothesisModel twin = leader.fitted().model();
+    Fit best = leader.fitted().best();
+    double[] there = NextStart.ofTwin(one.model(), twin, best.u(), leader.partners());
+    FitSearch search =
+        new FitSearch(data, one.model(), best.logEvidence() - HOPELESS, workers.progress());
+    return one.with(search.from(one.fits(), List.of(there)));
+  }
+
   private Optional<Fitted> fitPair(Hypothesis pair, Map<String, Fitted> singles, double best) {
     HypothesisModel model = new HypothesisModel(data, pair, unknowns);
     Fitted leading =
@@ -111,8 +135,7 @@ final class Judge {
             .max(Comparator.comparingDouble(Fitted::logPosterior))
             .orElseThrow();
     double[] start = NextStart.of(model, leading.model(), leading.best().u());
-    double wanted = best - Math.log(pair.priorWeight());
-    double least = model.coarsening().behind(wanted, leading.best().found()) - HOPELESS;
+    double least = best - Math.log(pair.priorWeight()) - HOPELESS;
     return fit(pair, model, start, least);
   }
 

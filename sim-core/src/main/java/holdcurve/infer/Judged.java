@@ -28,7 +28,7 @@ record Judged(
 
   /** Log of the evidence that is believed [nat]. */
   double logEvidence() {
-    return model.coarsening().believed(evidence.logEvidence(), found);
+    return evidence.logEvidence();
   }
 
   /** Log of prior weight times believed evidence [nat]. */

@@ -39,6 +39,30 @@ final class NextStart {
         .carriedOver(u, other.realisation().latents(), parameters, unlike);
   }
 
+  /**
+   * Likewise, from the fit of a twin: each leak as large as its partner's there.
+   *
+   * @param partners for each member, its place among those of the other
+   */
+  static double[] ofTwin(HypothesisModel model, HypothesisModel other, double[] u, int[] partners) {
+    List<Hypothesis.Member> members = model.realisation().hypothesis().members();
+    List<Hypothesis.Member> fitted = other.realisation().hypothesis().members();
+    List<Integer> like = new ArrayList<>();
+    for (int i = 0; i < members.size(); i++) {
+      Hypothesis.Member partner = fitted.get(partners[i]);
+      boolean same = members.get(i).id().equals(partner.id());
+      int first = place(partner, fitted);
+      for (int k = 0; k < members.get(i).fault().parameters().size(); k++) {
+        like.add(same || k == 0 ? first + k : -1);
+      }
+    }
+    int[] parameters = like.stream().mapToInt(Integer::intValue).toArray();
+    return model
+        .realisation()
+        .latents()
+        .carriedOver(u, other.realisation().latents(), parameters, 0);
+  }
+
   /** First parameter of a member in another hypothesis; -1 where it isn't in it. */
   private static int place(Hypothesis.Member member, List<Hypothesis.Member> in) {
     int first = 0;

@@ -52,7 +52,7 @@ final class RankingReport {
         judged.stream().mapToDouble(Judged::logEvidence).toArray(),
         judged.stream()
             .mapToDouble(
-                j -> j.model().coarsening().power() * Math.min(j.evidence().standardError(), 10))
+                j -> Math.min(j.evidence().standardError(), 10))
             .toArray(),
         judged.stream().mapToDouble(j -> Math.log(j.hypothesis().priorWeight())).toArray());
   }
@@ -158,13 +158,10 @@ final class RankingReport {
     }
     WeightedDraws draws = one.evidence().draws();
     Interval value =
-        one.model()
-            .coarsening()
-            .widened(
-                new Interval(
-                    draws.quantile(u -> one.parameter(u, 0), 0.05),
-                    draws.quantile(u -> one.parameter(u, 0), 0.5),
-                    draws.quantile(u -> one.parameter(u, 0), 0.95)));
+        new Interval(
+            draws.quantile(u -> one.parameter(u, 0), 0.05),
+            draws.quantile(u -> one.parameter(u, 0), 0.5),
+            draws.quantile(u -> one.parameter(u, 0), 0.95));
     return Optional.of(new FaultSize(parameters.get(0).name(), parameters.get(0).unit(), value));
   }
 }

@@ -24,6 +24,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import org.apache.commons.math3.special.Erf;
 
 /** Turns latent coordinates into a circuit in some condition and a way to run each test. */
 final class Realisation {
@@ -39,7 +40,7 @@ final class Realisation {
   private static final double GAS_CHARGE = 0.6;
 
   /** Spread of what a circuit file states about a hose or damper, logarithm: assumed [-]. */
-  private static final double STATED = 0.15;
+  private static final double STATED = 0.25;
 
   private static final double SOFT_AT_ONE = 0.5 * Math.log1p(Math.exp(2));
 
@@ -92,8 +93,7 @@ final class Realisation {
     boolean clamps = !hold.clamped().isEmpty();
     double clamp =
         clamps ? priors.clampFlow() * soft(priors.clampShare(), latents.clamp(u, test)) : 0;
-    double squeeze =
-        clamps ? priors.squeezed() * soft(priors.squeezeShare(), latents.squeeze(u, test)) : 0;
+    double squeeze = clamps ? priors.squeezed() * exponential(latents.squeeze(u, test)) : 0;
     return new HoldSetup(
         Math.max(
             1e3,
@@ -271,6 +271,11 @@ final class Realisation {
   static double soft(double share, double z) {
     double width = 0.5;
     return width * Math.log1p(Math.exp((1 + share * z) / width)) / SOFT_AT_ONE;
+  }
+
+  /** A quantity of mean 1 that may be nothing, exponentially distributed. */
+  static double exponential(double z) {
+    return -Math.log(0.5 * Erf.erfc(z / Math.sqrt(2)));
   }
 
   static double factor(double perDeviation, double z) {

@@ -34,7 +34,6 @@ final class Reasoning {
   private final Map<String, Double> probability;
   private final List<SuspectGroup> groups;
   private final List<FindingEvidence.Said> findings;
-  private final double power;
 
   /**
    * @param ordered explanations, likeliest first
@@ -49,7 +48,6 @@ final class Reasoning {
     this.probability = probability;
     this.groups = groups;
     this.findings = FindingEvidence.of(data.job());
-    this.power = data.coarsening().power();
   }
 
   List<Reasons> reasons() {
@@ -114,7 +112,7 @@ final class Reasoning {
           to++;
         }
         if (to > from) {
-          double weight = power * (one.log(row + from, row + to) - other.log(row + from, row + to));
+          double weight = one.log(row + from, row + to) - other.log(row + from, row + to);
           double near = one.distance(test, from, to);
           double away = other.distance(test, from, to);
           String what = part(test, time[from], time[to - 1]) + distances(near, away, weight);
@@ -177,8 +175,7 @@ final class Reasoning {
     Set<String> keys = new LinkedHashSet<>(mine.keySet());
     keys.addAll(others.keySet());
     for (String key : keys) {
-      double counts = key.startsWith(Profile.RUN_UP) ? 1 : power;
-      double weight = counts * (log(mine, key) - log(others, key));
+      double weight = log(mine, key) - log(others, key);
       String words =
           weight < 0 ? "it needs " + words(mine, key) : "the other needs " + words(others, key);
       reasons.add(new Reason(words, weight));
@@ -194,7 +191,7 @@ final class Reasoning {
   }
 
   private void addRest(Profile one, Profile other, List<Reason> reasons) {
-    double room = power * (one.room() - other.room());
+    double room = one.room() - other.room();
     double rougher = one.roughness() - other.roughness();
     String mine = "it fits only if readings or model are taken to be rougher";
     String others = "the other fits only if readings or model are taken to be rougher";

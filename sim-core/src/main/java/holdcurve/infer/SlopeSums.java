@@ -143,7 +143,7 @@ final class SlopeSums {
 
   /** The posterior precision of the coordinates, I + GᵀΣ⁻¹G, with these scales. */
   ScaledSlopes scaled(Scales scales) {
-    double perVariance = 1 / (scales.deviation() * scales.deviation());
+    double perVariance = data.coarsening().power() / (scales.deviation() * scales.deviation());
     double[][] ofReadings = squares.ofReadings();
     double[][] ofSides = squares.ofSides();
     double[][] precision = new double[count()][];
@@ -169,7 +169,7 @@ final class SlopeSums {
    * @param departures r: reading minus curve [Pa], then residuals of side evidence [-]
    */
   void addGradient(double[] departures, Scales scales, double[] gradient) {
-    double perVariance = 1 / (scales.deviation() * scales.deviation());
+    double perVariance = data.coarsening().power() / (scales.deviation() * scales.deviation());
     int place = 0;
     for (int test = 0; test < shapes.length; test++) {
       ReadingError error = data.errors().get(test);

@@ -11,8 +11,8 @@ package holdcurve.infer;
  * @param warmthDeviation fuel temperature over its surroundings [K]
  * @param clampFlow flow past a clamp at 2 bar [m³/s]
  * @param clampShare likewise, as a factor [-]
- * @param squeezed fuel that a clamp pushes to each side [m³]
- * @param squeezeShare likewise, as a factor [-]
+ * @param squeezed fuel that a clamp pushes to each side on average; exponentially distributed, since
+ *     a clamp may push none [m³]
  * @param clampPlace where on its hose a clamp sits, as a factor [-]
  * @param damperSize what an undescribed damper takes up about its default, logarithm [-]
  * @param damperPressure pressure at which it works about its default, logarithm [-]
@@ -36,7 +36,6 @@ record UnknownPriors(
     double clampFlow,
     double clampShare,
     double squeezed,
-    double squeezeShare,
     double clampPlace,
     double damperSize,
     double damperPressure,
@@ -50,19 +49,18 @@ record UnknownPriors(
   static UnknownPriors usual() {
     return new UnknownPriors(
         0.8,
-        0.8,
-        1,
+        1.2,
+        1.5,
         1e4,
         0.05,
         1.7,
         0.01e-6 / 60,
         1,
         0.08e-6,
+        0.3,
         0.8,
         0.3,
-        0.5,
-        0.2,
-        0.2,
+        0.3,
         0.35,
         0.4,
         1.7,

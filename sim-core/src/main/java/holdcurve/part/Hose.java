@@ -32,7 +32,7 @@ public final class Hose implements PartEquations {
           0.35,
           0.01,
           5,
-          0.4,
+          0.5,
           "what it takes up at once, for each bar and metre",
           "assumed");
   public static final Property QUICK_CREEP =

@@ -111,9 +111,13 @@ public final class InventedJob {
 
   /** The true hypothesis about it. */
   static HypothesisModel model(Job job, HoldSimulator simulator) {
+    return model(JobModel.of(job), simulator);
+  }
+
+  static HypothesisModel model(JobModel data, HoldSimulator simulator) {
     Drip drip = new Drip();
-    Hypothesis.Member member = new Hypothesis.Member(drip, drip.sites(job.circuit()).get(0));
+    Hypothesis.Member member = new Hypothesis.Member(drip, drip.sites(data.job().circuit()).get(0));
     return new HypothesisModel(
-        JobModel.of(job), new Hypothesis(List.of(member), 1), UnknownPriors.usual(), simulator);
+        data, new Hypothesis(List.of(member), 1), UnknownPriors.usual(), simulator);
   }
 }

@@ -71,8 +71,8 @@ class SimulatedCalibrationTest {
   }
 
   private static List<double[]> draws(Job job, long seed) {
-    JobModel data = JobModel.of(job);
-    HypothesisModel model = InventedJob.model(job, new HoldSimulator());
+    JobModel data = JobModel.of(job, Coarsening.NONE);
+    HypothesisModel model = InventedJob.model(data, new HoldSimulator());
     double[] start = SizeStart.of(model, data);
     List<Fit> fits =
         new FitSearch(data, model, Double.NEGATIVE_INFINITY, Progress.NONE)

@@ -9,6 +9,8 @@ import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Sums against dense matrices of Commons Math: readings linear in x ~ N(0, I) are normal with
@@ -19,7 +21,7 @@ class SlopeSumsTest {
   private static final int COUNT = 5;
   private static final Scales SCALES = new Scales(700, 1200);
 
-  private final JobModel data = JobModel.of(InventedJob.of());
+  private final JobModel data = JobModel.of(InventedJob.of(), Coarsening.NONE);
   private final Random random = new Random(4);
   private final double[][] slopes = drawn(data.residualCount(), 3000);
   private final double[] x = random.doubles(COUNT, -1, 1).toArray();
@@ -85,15 +87,19 @@ class SlopeSumsTest {
     assertEquals(expected, found, 1e-6 * Math.abs(expected));
   }
 
-  @Test
-  void theMeanIsThatOfTheTextbook() {
+  /** A Gaussian likelihood at a power has the shape of one with so much more variance. */
+  @ParameterizedTest
+  @ValueSource(doubles = {1, 0.25})
+  void theMeanIsThatOfTheTextbook(double power) {
     RealMatrix g = new Array2DRowRealMatrix(slopes);
-    RealMatrix byScatter = new LUDecomposition(scatter()).getSolver().solve(g).transpose();
+    RealMatrix rougher = scatter().scalarMultiply(1 / power);
+    RealMatrix byScatter = new LUDecomposition(rougher).getSolver().solve(g).transpose();
     RealMatrix precision = byScatter.multiply(g).add(MatrixUtils.createRealIdentityMatrix(COUNT));
     double[] pull = byScatter.operate(atZero());
     RealVector mean =
         new LUDecomposition(precision).getSolver().solve(MatrixUtils.createRealVector(pull));
-    Conditional found = new SlopeSums(data, slopes).scaled(SCALES).about(x, departures);
+    JobModel counting = JobModel.of(data.job(), new Coarsening(power));
+    Conditional found = new SlopeSums(counting, slopes).scaled(SCALES).about(x, departures);
     for (int j = 0; j < COUNT; j++) {
       assertEquals(-mean.getEntry(j), found.mean()[j], 1e-8);
     }

@@ -1,0 +1,74 @@
+package holdcurve.infer;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Hypotheses whose faults drain the same fuel the same way, one by one, fit at the same place, but
+ * a search may miss it. This says who can show whom the way.
+ */
+final class Twins {
+  /** A fit this far behind its twin's has missed the place, or its law fits worse [nat]. */
+  private static final double BEHIND = 2;
+
+  private final Alikeness alike;
+
+  Twins(Alikeness alike) {
+    this.alike = alike;
+  }
+
+  /**
+   * The best fit among the twins of a hypothesis.
+   *
+   * @param fitted the twin
+   * @param partners for each member of the hypothesis, its place among the twin's members
+   */
+  record Leader(Fitted fitted, int[] partners) {}
+
+  /** Hypotheses that lie far behind a twin, each with the best of its twins. */
+  Map<Fitted, Leader> leaders(List<Fitted> all) {
+    Map<Fitted, Leader> leaders = new IdentityHashMap<>();
+    for (Fitted one : all) {
+      all.stream()
+          .filter(other -> other.best().logEvidence() > one.best().logEvidence() + BEHIND)
+          .sorted(Comparator.comparingDouble((Fitted f) -> -f.best().logEvidence()))
+          .map(other -> partners(one, other).map(partners -> new Leader(other, partners)))
+          .flatMap(Optional::stream)
+          .findFirst()
+          .ifPresent(leader -> leaders.put(one, leader));
+    }
+    return leaders;
+  }
+
+  private Optional<int[]> partners(Fitted one, Fitted other) {
+    List<Hypothesis.Member> members = one.hypothesis().members();
+    List<Hypothesis.Member> others = other.hypothesis().members();
+    if (members.isEmpty() || members.size() != others.size()) {
+      return Optional.empty();
+    }
+    List<Integer> free = new ArrayList<>();
+    for (int i = 0; i < others.size(); i++) {
+      free.add(i);
+    }
+    int[] partners = new int[members.size()];
+    for (int i = 0; i < partners.length; i++) {
+      Hypothesis.Member member = members.get(i);
+      Optional<Integer> partner =
+          free.stream().filter(k -> isLike(member, others.get(k))).findFirst();
+      if (partner.isEmpty()) {
+        return Optional.empty();
+      }
+      partners[i] = partner.get();
+      free.remove(partner.get());
+    }
+    return Optional.of(partners);
+  }
+
+  private boolean isLike(Hypothesis.Member a, Hypothesis.Member b) {
+    return a.id().equals(b.id()) || alike.drainAlike(a, b);
+  }
+}
