@@ -75,7 +75,7 @@ final class FitSearch {
         if (isKnown(moved(state.x, state.newton))) {
           return null;
         }
-        if (state.fit(scales).logEvidence() < least) {
+        if (state.predictedRise() < NEAR && state.fit(scales).logEvidence() < least) {
           break;
         }
       }

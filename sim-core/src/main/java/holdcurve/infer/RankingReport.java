@@ -50,10 +50,7 @@ final class RankingReport {
   private static ModelProbabilities probabilities(List<Judged> judged) {
     return ModelProbabilities.of(
         judged.stream().mapToDouble(Judged::logEvidence).toArray(),
-        judged.stream()
-            .mapToDouble(
-                j -> Math.min(j.evidence().standardError(), 10))
-            .toArray(),
+        judged.stream().mapToDouble(j -> Math.min(j.evidence().standardError(), 10)).toArray(),
         judged.stream().mapToDouble(j -> Math.log(j.hypothesis().priorWeight())).toArray());
   }
 

@@ -67,7 +67,8 @@ public final class RankingService implements Ranker {
     Alikeness alike = new Alikeness(job);
     Judge judge = new Judge(data, unknowns, seed, workers);
     List<Hypothesis> first = all.stream().filter(h -> h.members().size() < 2).toList();
-    List<Fitted> fitted = new ArrayList<>(judge.likeTwins(judge.fitSingles(first, 0, 0.3), alike, 0.3));
+    List<Fitted> fitted =
+        new ArrayList<>(judge.likeTwins(judge.fitSingles(first, 0, 0.3), alike, 0.3));
     List<Hypothesis> pairs = plausiblePairs(all, fitted, alike);
     List<Fitted> together = judge.fitPairs(pairs, List.copyOf(fitted), best(fitted), 0.3, 0.5);
     fitted.addAll(judge.likeTwins(together, alike, 0.5));

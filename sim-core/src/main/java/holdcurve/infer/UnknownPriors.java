@@ -11,8 +11,8 @@ package holdcurve.infer;
  * @param warmthDeviation fuel temperature over its surroundings [K]
  * @param clampFlow flow past a clamp at 2 bar [m³/s]
  * @param clampShare likewise, as a factor [-]
- * @param squeezed fuel that a clamp pushes to each side on average; exponentially distributed, since
- *     a clamp may push none [m³]
+ * @param squeezed fuel that a clamp pushes to each side on average; exponentially distributed,
+ *     since a clamp may push none [m³]
  * @param clampPlace where on its hose a clamp sits, as a factor [-]
  * @param damperSize what an undescribed damper takes up about its default, logarithm [-]
  * @param damperPressure pressure at which it works about its default, logarithm [-]

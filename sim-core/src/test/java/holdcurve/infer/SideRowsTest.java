@@ -38,7 +38,9 @@ class SideRowsTest {
     InventedJob.Drip drip = new InventedJob.Drip();
     Hypothesis.Member member = new Hypothesis.Member(drip, drip.sites(JOB.circuit()).get(0));
     JobModel data = JobModel.of(JOB);
-    JobModel more = new JobModel(JOB, data.series(), data.errors(), data.operations(), sides, data.coarsening());
+    JobModel more =
+        new JobModel(
+            JOB, data.series(), data.errors(), data.operations(), sides, data.coarsening());
     return new HypothesisModel(
         more, new Hypothesis(List.of(member), 1), UnknownPriors.usual(), new HoldSimulator());
   }
