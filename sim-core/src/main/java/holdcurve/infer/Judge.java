@@ -1,7 +1,6 @@
 package holdcurve.infer;
 
 import holdcurve.evidence.Evidence;
-import holdcurve.evidence.Mode;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -27,12 +26,6 @@ final class Judge {
 
   /** A fit this far behind needn't be brought to its end [nat]. */
   private static final double HOPELESS = 12;
-
-  /** Error granted to an approximate evidence [nat]. */
-  private static final double APPROXIMATION_ERROR = 1;
-
-  /** Draws from the Gaussian about a fit, for the range of a size. */
-  private static final int APPROXIMATE_DRAWS = 60;
 
   private final JobModel data;
   private final UnknownPriors unknowns;
@@ -161,7 +154,7 @@ final class Judge {
     long own = seed * 31 + fit.hypothesis().id().hashCode();
     Evidence evidence =
         fit.logPosterior() < best - margin
-            ? approximate(likelihood.modes(), own)
+            ? CheckedEvidence.approximate(likelihood.modes(), own)
             : new CheckedEvidence(likelihood, workers.progress()).estimate(own, error(probability));
     return Judged.of(data, fit, likelihood, evidence);
   }
@@ -173,23 +166,6 @@ final class Judge {
   private static double error(double probability) {
     double percent = 0.025 / Math.max(0.025, probability * (1 - probability));
     return Math.max(0.1, Math.min(0.3, percent));
-  }
-
-  private static Evidence approximate(List<Mode> modes, long seed) {
-    Mode mode = modes.get(0);
-    return new Evidence(
-        mode.laplaceLogEvidence(),
-        APPROXIMATION_ERROR,
-        mode.draws(seed, APPROXIMATE_DRAWS),
-        APPROXIMATE_DRAWS,
-        Double.NaN,
-        Evidence.Method.IMPORTANCE,
-        true,
-        1,
-        mode.laplaceLogEvidence(),
-        mode.logLikelihood(),
-        mode.u(),
-        modes.size());
   }
 
   private static String name(Fitted fitted) {

@@ -18,7 +18,8 @@ final class ReportFigures {
    * @param pressure [Pa]
    */
   static String bar(double pressure) {
-    return String.format(Locale.ROOT, "%.2f bar", pressure / 1e5);
+    double hundredths = Math.round(pressure / 1e3) / 100.0;
+    return String.format(Locale.ROOT, "%.2f bar", hundredths);
   }
 
   /**
