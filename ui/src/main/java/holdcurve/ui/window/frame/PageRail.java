@@ -15,6 +15,7 @@ import javafx.scene.layout.VBox;
 /** The list of pages at the left edge, and below it the unit of pressures. */
 final class PageRail extends VBox {
   private final ToggleGroup group = new ToggleGroup();
+  private Page marked;
 
   PageRail(List<Page> pages, Pressures pressures, Consumer<Page> show) {
     getStyleClass().add("hc-rail");
@@ -25,7 +26,9 @@ final class PageRail extends VBox {
     for (Page page : pages) {
       list.getChildren().add(button(page, show));
     }
-    group.selectToggle(group.getToggles().get(0));
+    mark(pages.get(0));
+    // arrow keys select a button without pressing it
+    group.selectedToggleProperty().addListener(property -> mark(marked));
     list.setVisible(pages.size() > 1);
     list.setManaged(pages.size() > 1);
     Region gap = new Region();
@@ -41,16 +44,13 @@ final class PageRail extends VBox {
     button.setUserData(page);
     button.setMaxWidth(Double.MAX_VALUE);
     button.setMinWidth(USE_PREF_SIZE);
-    button.setOnAction(
-        event -> {
-          button.setSelected(true);
-          show.accept(page);
-        });
+    button.setOnAction(event -> show.accept(page));
     return button;
   }
 
   /** Marks a page as the one on view. */
   void mark(Page page) {
+    marked = page;
     for (Toggle toggle : group.getToggles()) {
       if (toggle.getUserData() == page) {
         group.selectToggle(toggle);

@@ -15,11 +15,14 @@ import holdcurve.ui.window.job.RescueModel;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.SimpleStringProperty;
+import javafx.event.Event;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
@@ -98,5 +101,19 @@ class WindowViewTest {
     assertTrue(buttons.get(1).isSelected() && isShown("exercises") && !isShown("hoses"));
     robot.interact(buttons.get(1)::fire);
     assertTrue(buttons.get(1).isSelected(), "a page can't be left for none");
+  }
+
+  @Test
+  void anArrowKeyLeavesThePageAndItsMark() {
+    show(2);
+    List<ToggleButton> buttons =
+        find("#pages").lookupAll(".toggle-button").stream().map(ToggleButton.class::cast).toList();
+    robot.interact(
+        () ->
+            Event.fireEvent(
+                buttons.get(0),
+                new KeyEvent(
+                    KeyEvent.KEY_PRESSED, "", "", KeyCode.DOWN, false, false, false, false)));
+    assertTrue(isShown("hoses") && buttons.get(0).isSelected() && !buttons.get(1).isSelected());
   }
 }
