@@ -24,11 +24,11 @@ public record Judgement(Kind kind, double leastLeak) {
   }
 
   /**
-   * A leak worth looking for, at 2 bar: common practice, 0.15 mL/min or some five drops a minute,
-   * which takes about 0.4 bar in five minutes. Less than about 0.12 mL/min can't be told from the
+   * A leak worth looking for, at 2 bar: common practice, 0.2 mL/min or some six drops a minute,
+   * which takes about half a bar in five minutes. Less than about 0.17 mL/min can't be told from the
    * weep and the stretch of a sound circuit, however long one unclamped hold is watched [m³/s].
    */
-  public static final double NOTABLE_LEAK = 0.15e-6 / 60;
+  public static final double NOTABLE_LEAK = 0.2e-6 / 60;
 
   /**
    * @param readings on the clock of the hold, ascending; doubtful ones don't count
