@@ -8,7 +8,6 @@ package holdcurve.infer;
  * @param linear departures and their slopes there, by all coordinates but the scales
  * @param precision posterior precision of those at these scales [-]
  * @param scales what is known of the scales
- * @param found log likelihood of what was found beside the gauge [nat]
  * @param logPosterior log of likelihood and prior with all coordinates but the scales integrated
  *     out, constants of the prior left out [nat]
  */
@@ -17,7 +16,6 @@ record Fit(
     HypothesisModel.Linear linear,
     double[][] precision,
     ScaleMode scales,
-    double found,
     double logPosterior) {
   /** Laplace's approximation of the log evidence that lies here [nat]. */
   double logEvidence() {

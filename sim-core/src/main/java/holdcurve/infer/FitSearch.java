@@ -185,8 +185,7 @@ final class FitSearch {
       double[] s = scales.place();
       double log = scaled.about(x, linear.departures()).believed(NEAR).logMarginal();
       double prior = -0.5 * (s[0] * s[0] + s[1] * s[1]);
-      double found = model.found(u, linear.departures());
-      return new Fit(u, linear, scaled.precision(), scales, found, log + prior);
+      return new Fit(u, linear, scaled.precision(), scales, log + prior);
     }
   }
 }

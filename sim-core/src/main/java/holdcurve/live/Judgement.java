@@ -25,8 +25,8 @@ public record Judgement(Kind kind, double leastLeak) {
 
   /**
    * A leak worth looking for, at 2 bar: common practice, 0.2 mL/min or some six drops a minute,
-   * which takes about half a bar in five minutes. Less than about 0.17 mL/min can't be told from the
-   * weep and the stretch of a sound circuit, however long one unclamped hold is watched [m³/s].
+   * which takes about half a bar in five minutes. Less than about 0.17 mL/min can't be told from
+   * the weep and the stretch of a sound circuit, however long one unclamped hold is watched [m³/s].
    */
   public static final double NOTABLE_LEAK = 0.2e-6 / 60;
 
