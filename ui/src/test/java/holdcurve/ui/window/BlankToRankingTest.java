@@ -5,13 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdcurve.fault.FaultCatalogue;
-import holdcurve.file.JobReader;
-import holdcurve.infer.RankingService;
-import holdcurve.ui.theme.Looks;
 import holdcurve.ui.window.frame.Desk;
-import holdcurve.ui.window.job.FaultsModel;
 import holdcurve.ui.window.job.OpenJobModel;
-import holdcurve.ui.window.job.RescueModel;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,8 +16,6 @@ import java.util.Set;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.BooleanSupplier;
-import javafx.application.Platform;
-import javafx.beans.property.SimpleStringProperty;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
@@ -67,21 +60,8 @@ class BlankToRankingTest {
     FxToolkit.setupFixture(
         () -> {
           stage = new Stage();
-          FaultsModel faults = new FaultsModel(BlankToRankingTest::few, null);
-          model =
-              new OpenJobModel(
-                  JobReader::readUnfinished,
-                  () -> new RankingService(faults.catalogue()),
-                  background,
-                  Platform::runLater);
-          desk =
-              new Desk(
-                  model,
-                  faults,
-                  new RescueModel(model, List.of()),
-                  new Looks(),
-                  near -> Optional.empty(),
-                  new SimpleStringProperty());
+          desk = WorkingDesk.of(BlankToRankingTest::few, near -> Optional.empty(), background);
+          model = desk.jobs();
           HoldcurveWindow.fill(stage, desk, () -> now);
           stage.show();
         });

@@ -3,13 +3,8 @@ package holdcurve.ui.window;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdcurve.fault.FaultCatalogue;
-import holdcurve.file.JobReader;
-import holdcurve.infer.RankingService;
-import holdcurve.ui.theme.Looks;
 import holdcurve.ui.window.frame.Desk;
-import holdcurve.ui.window.job.FaultsModel;
 import holdcurve.ui.window.job.OpenJobModel;
-import holdcurve.ui.window.job.RescueModel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -20,7 +15,6 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import javafx.application.Platform;
-import javafx.beans.property.SimpleStringProperty;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -55,21 +49,8 @@ class FirstOpeningTest {
     FxToolkit.setupFixture(
         () -> {
           stage = new Stage();
-          FaultsModel faults = new FaultsModel(FaultCatalogue::load, null);
-          model =
-              new OpenJobModel(
-                  JobReader::readUnfinished,
-                  () -> new RankingService(faults.catalogue()),
-                  background,
-                  Platform::runLater);
-          desk =
-              new Desk(
-                  model,
-                  faults,
-                  new RescueModel(model, List.of()),
-                  new Looks(),
-                  near -> Optional.empty(),
-                  new SimpleStringProperty());
+          desk = WorkingDesk.of(FaultCatalogue::load, near -> Optional.empty(), background);
+          model = desk.jobs();
           rehearsal = HoldcurveWindow.fill(stage, desk);
           stage.show();
         });

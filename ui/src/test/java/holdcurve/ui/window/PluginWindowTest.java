@@ -4,15 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdcurve.fault.FaultCatalogue;
-import holdcurve.file.JobReader;
-import holdcurve.infer.RankingService;
 import holdcurve.ui.PluginJars;
-import holdcurve.ui.theme.Looks;
 import holdcurve.ui.window.frame.Desk;
 import holdcurve.ui.window.frame.FileDialogs;
-import holdcurve.ui.window.job.FaultsModel;
 import holdcurve.ui.window.job.OpenJobModel;
-import holdcurve.ui.window.job.RescueModel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -22,8 +17,6 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
-import javafx.application.Platform;
-import javafx.beans.property.SimpleStringProperty;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Labeled;
@@ -80,21 +73,8 @@ class PluginWindowTest {
     FxToolkit.setupFixture(
         () -> {
           stage = new Stage();
-          FaultsModel faults = new FaultsModel(PluginWindowTest::few, null);
-          model =
-              new OpenJobModel(
-                  JobReader::readUnfinished,
-                  () -> new RankingService(faults.catalogue()),
-                  background,
-                  Platform::runLater);
-          desk =
-              new Desk(
-                  model,
-                  faults,
-                  new RescueModel(model, List.of()),
-                  new Looks(),
-                  new Chooses(),
-                  new SimpleStringProperty());
+          desk = WorkingDesk.of(PluginWindowTest::few, new Chooses(), background);
+          model = desk.jobs();
           HoldcurveWindow.fill(stage, desk);
           stage.show();
         });

@@ -1,0 +1,41 @@
+package holdcurve.ui.window;
+
+import holdcurve.fault.FaultCatalogue;
+import holdcurve.file.JobReader;
+import holdcurve.infer.RankingService;
+import holdcurve.ui.theme.Looks;
+import holdcurve.ui.window.frame.Desk;
+import holdcurve.ui.window.frame.FileDialogs;
+import holdcurve.ui.window.job.FaultsModel;
+import holdcurve.ui.window.job.OpenJobModel;
+import holdcurve.ui.window.job.RescueModel;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.function.Function;
+import javafx.application.Platform;
+import javafx.beans.property.SimpleStringProperty;
+
+/** A desk whose rankings are real ones, done in the background. */
+final class WorkingDesk {
+  private WorkingDesk() {}
+
+  static Desk of(
+      Function<Optional<Path>, FaultCatalogue> loader, FileDialogs dialogs, Executor background) {
+    FaultsModel faults = new FaultsModel(loader, null);
+    OpenJobModel jobs =
+        new OpenJobModel(
+            JobReader::readUnfinished,
+            () -> new RankingService(faults.catalogue()),
+            background,
+            Platform::runLater);
+    return new Desk(
+        jobs,
+        faults,
+        new RescueModel(jobs, List.of()),
+        new Looks(),
+        dialogs,
+        new SimpleStringProperty());
+  }
+}
