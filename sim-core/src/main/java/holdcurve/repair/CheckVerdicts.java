@@ -143,7 +143,7 @@ final class CheckVerdicts {
     String what =
         leak
             ? still + size(leaks.leak().orElseThrow()) + ", most likely at "
-            : "Does not hold as expected; most likely at ";
+            : "Not as a sound circuit is; most likely at ";
     return new CheckVerdict(Kind.FAULTY, what + place(first) + "." + passed(), next(first));
   }
 

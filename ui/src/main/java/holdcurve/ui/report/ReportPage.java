@@ -69,7 +69,7 @@ public final class ReportPage {
     String word =
         switch (verdict.kind()) {
           case HOLDS -> "Holds";
-          case FAULTY -> "Does not hold";
+          case FAULTY -> "Not sound";
           case CANNOT_SAY -> "Not settled";
         };
     return Html.of(

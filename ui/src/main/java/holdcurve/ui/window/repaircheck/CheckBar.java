@@ -42,7 +42,7 @@ final class CheckBar extends HBox {
     CheckVerdict verdict = check.verdict();
     switch (verdict.kind()) {
       case HOLDS -> show("sound", Sign.TICK, "Holds");
-      case FAULTY -> show("leak", Sign.DROP, "Does not hold");
+      case FAULTY -> show("leak", Sign.DROP, "Not sound");
       case CANNOT_SAY -> show("open", Sign.QUESTION, "Not settled");
     }
     sentence.setText(verdict.sentence());
