@@ -47,6 +47,18 @@ final class Misfit {
     if (point == null) {
       return Optional.empty();
     }
+    return runUp(data, best, point).or(() -> hold(data, best, point));
+  }
+
+  /** What is off before the pump stops also spoils the hold, so it comes first. */
+  private static Optional<String> runUp(
+      JobModel data, Judged best, MarginalLikelihood.Point point) {
+    return data.runUp()
+        .filter(run -> meanSquare(best.model().departures(point.u()), run.rows()) > RUN_UP_LIMIT)
+        .map(run -> "what was read before the pump stopped");
+  }
+
+  private static Optional<String> hold(JobModel data, Judged best, MarginalLikelihood.Point point) {
     double limit =
         Math.max(LEAST, Math.min(MOST, LIMIT * best.model().readingDeviation(point.u())));
     for (int test = 0; test < data.series().size(); test++) {
@@ -62,9 +74,7 @@ final class Misfit {
                 series.time()[start]));
       }
     }
-    return data.runUp()
-        .filter(run -> meanSquare(best.model().departures(point.u()), run.rows()) > RUN_UP_LIMIT)
-        .map(run -> "what was read before the pump stopped");
+    return Optional.empty();
   }
 
   /**

@@ -19,6 +19,9 @@ final class CheckVerdicts {
   /** Probability from which an answer is given as one [-]. */
   private static final double EARNED = 0.8;
 
+  /** Probability of a fault that is enough where the hold fails the pass limit besides [-]. */
+  private static final double LIKELY = 2.0 / 3;
+
   /** Readings that a hold needs at least. */
   private static final int LEAST_READINGS = 5;
 
@@ -48,7 +51,7 @@ final class CheckVerdicts {
           "no listed fault and no sound circuit gives such readings",
           "Check the circuit description, the clamps and the log.");
     }
-    if (sound <= 1 - EARNED) {
+    if (sound <= (failsMark() ? 1 - LIKELY : 1 - EARNED)) {
       return faulty();
     }
     Optional<CheckVerdict> doubt = doubt();
@@ -83,7 +86,7 @@ final class CheckVerdicts {
               "Let the car stand until all is at one temperature, or log the fuel temperature, and"
                   + " hold again."));
     }
-    if (sound >= EARNED && marks.stream().anyMatch(m -> m.outcome() == PassMark.Outcome.FAILS)) {
+    if (sound >= EARNED && failsMark()) {
       return Optional.of(
           cannotSay(
               "hose stretch and temperature can explain the fall, but it ends below the pass limit",
@@ -91,6 +94,10 @@ final class CheckVerdicts {
                   + " less, while a leak stays the same."));
     }
     return Optional.empty();
+  }
+
+  private boolean failsMark() {
+    return marks.stream().anyMatch(m -> m.outcome() == PassMark.Outcome.FAILS);
   }
 
   private boolean isShort(HoldTest test) {

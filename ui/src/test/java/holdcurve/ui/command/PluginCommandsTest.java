@@ -175,8 +175,12 @@ class PluginCommandsTest {
         alone.get("not_told_apart").get(0).get("suspects").toString().contains("porous-hose"),
         alone.get("not_told_apart").toString());
     eachIsNamedOnce(notes(among));
-    assertEquals(alone.get("verdict"), among.get("verdict"));
+    assertEquals(withoutChances(alone.get("verdict")), withoutChances(among.get("verdict")));
     assertSameOrder(alone.get("suspects"), among.get("suspects"));
+  }
+
+  private static String withoutChances(JsonNode verdict) {
+    return verdict.toString().replaceAll("\\d+ %", "some %");
   }
 
   /** A law that fails in the midst of a simulation has had its share of the prior by then. */
