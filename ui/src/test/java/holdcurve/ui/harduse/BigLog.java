@@ -24,7 +24,7 @@ final class BigLog {
             .execute(
                 "simulate",
                 circuit.toString(),
-                "--fault=check-valve-seat=0.1",
+                "--fault=check-valve-seat=0.3",
                 "--hold=120",
                 "--every=" + every,
                 "--log=" + smooth);

@@ -2,6 +2,7 @@ package holdcurve.ui.harduse;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import holdcurve.ui.command.HoldcurveCommand;
@@ -27,7 +28,17 @@ class StopKeyTest {
   @BeforeAll
   static void make() throws IOException {
     assumeTrue(LaunchedProgram.isPossible(), "there is no such key here");
+    assumeFalse(isDeaf(), "run in the background, where shells make a process deaf to the key");
     program = LaunchedProgram.in(home);
+  }
+
+  /** Whether this process ignores the interrupt signal, number 2, as its children then do too. */
+  private static boolean isDeaf() throws IOException {
+    Path status = Path.of("/proc/self/status");
+    return Files.exists(status)
+        && Files.readAllLines(status).stream()
+            .filter(line -> line.startsWith("SigIgn:"))
+            .anyMatch(line -> (Long.parseUnsignedLong(line.substring(7).strip(), 16) & 2) != 0);
   }
 
   private Path said() {
