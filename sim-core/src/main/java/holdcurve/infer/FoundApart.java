@@ -25,12 +25,12 @@ final class FoundApart {
       return Optional.empty();
     }
     Judged first = singles.get(0);
-    double best = first.found();
+    double best = Profile.found(data, first);
     List<String> others =
         singles.stream()
             .skip(1)
             .filter(other -> alike.drainAlike(member(first), member(other)))
-            .filter(other -> other.found() < best - CLEAR)
+            .filter(other -> Profile.found(data, other) < best - CLEAR)
             .map(other -> "'" + other.hypothesis().name() + "'")
             .toList();
     return others.isEmpty()

@@ -52,10 +52,6 @@ final class HypothesisModel implements LogLikelihood {
     this.sides = new SideRows(this, data.sides(), data.series().size());
   }
 
-  Coarsening coarsening() {
-    return data.coarsening();
-  }
-
   Realisation realisation() {
     return realisation;
   }

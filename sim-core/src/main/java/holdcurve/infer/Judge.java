@@ -156,7 +156,7 @@ final class Judge {
         fit.logPosterior() < best - margin
             ? CheckedEvidence.approximate(likelihood.modes(), own)
             : new CheckedEvidence(likelihood, workers.progress()).estimate(own, error(probability));
-    return Judged.of(data, fit, likelihood, evidence);
+    return new Judged(fit.hypothesis(), fit.model(), likelihood, evidence);
   }
 
   /**

@@ -14,9 +14,6 @@ import java.util.Map;
  * together, with {@link #room} and {@link #logPrior}, make its log posterior.
  */
 final class Profile {
-  /** Begins the key of an unknown that only the run-up has. */
-  static final String RUN_UP = "run-up ";
-
   /** What an unknown costs, and the words for it. */
   record Need(String words, double log) {}
 
@@ -175,7 +172,7 @@ final class Profile {
   private void addRunUp(RunUpEvidence runUp, Map<String, Need> needs) {
     for (int k = 0; k < runUp.unknowns(); k++) {
       double z = judged.model().unknown(u, runUp, k);
-      needs.put(RUN_UP + k, need(runUp.unknown(k) + " " + Strain.degree(z) + Strain.high(z), z));
+      needs.put("run-up " + k, need(runUp.unknown(k) + " " + Strain.degree(z) + Strain.high(z), z));
     }
   }
 

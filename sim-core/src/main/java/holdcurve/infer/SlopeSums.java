@@ -143,7 +143,7 @@ final class SlopeSums {
 
   /** The posterior precision of the coordinates, I + GᵀΣ⁻¹G, with these scales. */
   ScaledSlopes scaled(Scales scales) {
-    double perVariance = data.coarsening().power() / (scales.deviation() * scales.deviation());
+    double perVariance = perVariance(scales);
     double[][] ofReadings = squares.ofReadings();
     double[][] ofSides = squares.ofSides();
     double[][] precision = new double[count()][];
@@ -169,7 +169,7 @@ final class SlopeSums {
    * @param departures r: reading minus curve [Pa], then residuals of side evidence [-]
    */
   void addGradient(double[] departures, Scales scales, double[] gradient) {
-    double perVariance = data.coarsening().power() / (scales.deviation() * scales.deviation());
+    double perVariance = perVariance(scales);
     int place = 0;
     for (int test = 0; test < shapes.length; test++) {
       ReadingError error = data.errors().get(test);
@@ -186,6 +186,11 @@ final class SlopeSums {
     for (int i = readings; i < rows.length; i++) {
       add(departures[i], rows[i], gradient);
     }
+  }
+
+  /** What one reading counts, 1/σ² at its power [1/Pa²]. */
+  private double perVariance(Scales scales) {
+    return data.coarsening().power() / (scales.deviation() * scales.deviation());
   }
 
   private static void add(double factor, double[] row, double[] to) {

@@ -31,10 +31,7 @@ final class BuildUpLog {
    * @param open hypotheses that are still open
    */
   static List<String> notes(Job job, Verdict verdict, List<Hypothesis> open) {
-    boolean logged =
-        job.tests().stream()
-            .anyMatch(
-                test -> test.log().readings().stream().filter(r -> r.time() < 0).count() >= LEAST);
+    boolean logged = job.tests().stream().anyMatch(test -> test.log().beforeStop() >= LEAST);
     boolean running =
         open.stream()
             .flatMap(hypothesis -> hypothesis.members().stream())

@@ -79,7 +79,7 @@ class SimulatedCalibrationTest {
             .from(List.of(), List.of(start));
     MarginalLikelihood marginal = new MarginalLikelihood(data, model, fits);
     Evidence evidence = EvidenceEstimator.estimate(marginal, marginal.modes(), seed, SAMPLING);
-    Judged judged = new Judged(model.realisation().hypothesis(), model, marginal, evidence, 0);
+    Judged judged = new Judged(model.realisation().hypothesis(), model, marginal, evidence);
     return PosteriorDraws.of(judged, seed, DRAWS);
   }
 

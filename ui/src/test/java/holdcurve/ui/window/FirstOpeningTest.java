@@ -61,12 +61,7 @@ class FirstOpeningTest {
 
   @AfterEach
   void close() throws Exception {
-    FxToolkit.setupFixture(
-        () -> {
-          model.ranking().cancel();
-          stage.close();
-        });
-    background.shutdownNow();
+    WorkingDesk.close(desk, stage, background);
   }
 
   private Path longJob() throws Exception {

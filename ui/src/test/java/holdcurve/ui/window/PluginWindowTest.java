@@ -91,12 +91,7 @@ class PluginWindowTest {
 
   @AfterEach
   void close() throws Exception {
-    FxToolkit.setupFixture(
-        () -> {
-          model.ranking().cancel();
-          stage.close();
-        });
-    background.shutdownNow();
+    WorkingDesk.close(desk, stage, background);
   }
 
   private static void until(BooleanSupplier done) throws InterruptedException {

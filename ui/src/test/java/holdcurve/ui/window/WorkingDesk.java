@@ -13,9 +13,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.concurrent.ExecutorService;
 import java.util.function.Function;
 import javafx.application.Platform;
 import javafx.beans.property.SimpleStringProperty;
+import javafx.stage.Stage;
+import org.testfx.api.FxToolkit;
 
 /** A desk whose rankings are real ones, done in the background. */
 final class WorkingDesk {
@@ -37,5 +40,15 @@ final class WorkingDesk {
         new Looks(),
         dialogs,
         new SimpleStringProperty());
+  }
+
+  /** Ends its work and closes its window. */
+  static void close(Desk desk, Stage stage, ExecutorService background) throws Exception {
+    FxToolkit.setupFixture(
+        () -> {
+          desk.jobs().ranking().cancel();
+          stage.close();
+        });
+    background.shutdownNow();
   }
 }
