@@ -1,5 +1,6 @@
 package holdcurve.droptest;
 
+import holdcurve.saying.Saying;
 import java.util.List;
 
 /**
@@ -19,8 +20,8 @@ public record DropReport(
     List<InjectorDrop> injectors,
     RepeatAdvice advice,
     double idleFall,
-    List<String> verdict,
-    List<String> notes) {
+    List<Saying> verdict,
+    List<Saying> notes) {
   /** Format and version that reports carry. */
   public static final String FORMAT = "holdcurve-drop-report/1";
 

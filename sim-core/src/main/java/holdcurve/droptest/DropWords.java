@@ -3,6 +3,7 @@ package holdcurve.droptest;
 import holdcurve.infer.Interval;
 import holdcurve.injector.BenchLimits;
 import holdcurve.injector.Standing;
+import holdcurve.saying.Saying;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -22,8 +23,8 @@ final class DropWords {
     this.limits = limits;
   }
 
-  List<String> verdict() {
-    List<String> said = new ArrayList<>();
+  List<Saying> verdict() {
+    List<Saying> said = new ArrayList<>();
     List<InjectorDrop> out =
         report.injectors().stream()
             .filter(i -> i.standing() != Standing.IN_LINE && i.sure())
@@ -31,25 +32,24 @@ final class DropWords {
     List<String> open =
         report.injectors().stream().filter(i -> !i.sure()).map(InjectorDrop::id).toList();
     for (InjectorDrop injector : out) {
-      said.add(low(injector));
+      said.add(Saying.plain(low(injector)));
     }
     if (out.isEmpty()) {
       said.add(
           open.isEmpty()
-              ? String.format(
-                  Locale.ROOT,
-                  "All are in line: within %.0f %% of the middle one.",
-                  100 * limits.outOfLine())
-              : "None is surely out of line yet.");
+              ? Saying.of(
+                  "All are in line: within %.0f %% of the middle one.", 100 * limits.outOfLine())
+              : Saying.plain("None is surely out of line yet."));
     }
     if (!open.isEmpty()) {
-      said.add("Not settled: " + String.join(", ", open) + ".");
+      said.add(Saying.plain("Not settled: " + String.join(", ", open) + "."));
     }
     said.add(repeats(open.isEmpty()));
     if (startsAlike()) {
       said.add(
-          "Start from a slightly different pressure each time: from the same one the gauge is"
-              + " rounded the same way each time, and repeats teach little.");
+          Saying.plain(
+              "Start from a slightly different pressure each time: from the same one the gauge is"
+                  + " rounded the same way each time, and repeats teach little."));
     }
     return said;
   }
@@ -67,34 +67,27 @@ final class DropWords {
         "worth a service");
   }
 
-  private String repeats(boolean settled) {
+  private Saying repeats(boolean settled) {
     RepeatAdvice advice = report.advice();
-    String gauge =
-        String.format(
-            Locale.ROOT,
-            "with drops of %.2f bar on a gauge read to %.2f bar",
-            report.test().meanDrop() / 1e5,
-            report.test().resolution() / 1e5);
+    Saying gauge =
+        Saying.of(
+            "with drops of %s on a gauge read to %s",
+            Saying.pressure(report.test().meanDrop()), Saying.pressure(report.test().resolution()));
     if (advice.isEnough()) {
       return settled
-          ? "Fired often enough: " + advice.fewest() + " times each " + gauge + "."
-          : String.format(
-              Locale.ROOT,
+          ? Saying.of("Fired often enough: %d times each %s.", advice.fewest(), gauge)
+          : Saying.of(
               "%d firings each usually settle it %s; those left open lie near the limit, or were"
                   + " read alike each time.",
-              advice.repeats(),
-              gauge);
+              advice.repeats(), gauge);
     }
-    String more =
-        String.format(
-            Locale.ROOT,
+    Saying more =
+        Saying.of(
             "About %d firings of each would settle it %s; %d more to go",
-            advice.repeats(),
-            gauge,
-            advice.repeats() - advice.fewest());
+            advice.repeats(), gauge, advice.repeats() - advice.fewest());
     return advice.repeatsIfTwice() < advice.repeats()
-        ? more + ". Fired twice as long, " + advice.repeatsIfTwice() + " would do."
-        : more + ".";
+        ? Saying.of("%s. Fired twice as long, %d would do.", more, advice.repeatsIfTwice())
+        : Saying.of("%s.", more);
   }
 
   /** All readings before a firing within a step of each other. */
@@ -108,31 +101,32 @@ final class DropWords {
     return report.injectors().stream().allMatch(InjectorDrop::sure);
   }
 
-  List<String> notes() {
-    List<String> notes = new ArrayList<>(report.test().understood());
+  List<Saying> notes() {
+    List<Saying> notes = new ArrayList<>(Saying.plain(report.test().understood()));
     notes.add(
-        String.format(
-            Locale.ROOT,
+        Saying.of(
             "Corrected for the pressure that falls while the injector is open (root of pressure)"
-                + " and for %.3f bar that would have been lost without firing.",
-            report.idleFall() / 1e5));
+                + " and for %s that would have been lost without firing.",
+            Saying.difference(report.idleFall())));
     if (report.test().idleFalls().isEmpty() && report.test().shot().pause() > LONG_WAIT) {
       notes.add(
-          "No idle fall was read: leaks and hose stretch between the readings count as fuel passed."
-              + " Read the gauge over a minute without firing.");
+          Saying.plain(
+              "No idle fall was read: leaks and hose stretch between the readings count as fuel"
+                  + " passed. Read the gauge over a minute without firing."));
     }
     notes.add(
         fuel.isKnown()
-            ? String.format(
-                Locale.ROOT,
-                "The circuit takes %.1f mL for each bar, known to a factor of %.1f (90 %%); flows"
+            ? Saying.of(
+                "The circuit takes %.1f mL for each %s, known to a factor of %.1f (90 %%); flows"
                     + " are no surer than that, comparisons are.",
                 fuel.compliance(report.pressure()) * 1e11,
+                Saying.round(1e5),
                 Math.exp(1.645 * fuel.spread()))
-            : "Without a circuit only comparisons can be given, no flows.");
+            : Saying.plain("Without a circuit only comparisons can be given, no flows."));
     notes.add(
-        "Assumed: an eye unsteady by a third of the gauge's step, and firings alike to 1 %."
-            + " Limits as on the bench sheet: common practice, no source.");
+        Saying.plain(
+            "Assumed: an eye unsteady by a third of the gauge's step, and firings alike to 1 %."
+                + " Limits as on the bench sheet: common practice, no source."));
     return notes;
   }
 }

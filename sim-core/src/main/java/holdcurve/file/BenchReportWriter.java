@@ -10,6 +10,7 @@ import holdcurve.injector.InjectorReport;
 import holdcurve.injector.Mixture;
 import holdcurve.injector.Service;
 import holdcurve.injector.SetFlow;
+import holdcurve.saying.Saying;
 import java.util.Locale;
 
 /** Writes what a bench sheet says as JSON, in bar, mL/min and percent. */
@@ -21,7 +22,7 @@ public final class BenchReportWriter {
     ObjectNode root = JsonFiles.object();
     root.put("format", BenchReport.FORMAT);
     root.put("title", report.sheet().title());
-    report.verdict().forEach(root.withArray("verdict")::add);
+    Saying.inBar(report.verdict()).forEach(root.withArray("verdict")::add);
     ObjectNode at = root.putObject("at");
     at.put("pressure_bar", JsonNumbers.rounded(Unit.BAR.fromSi(report.point().pressure())));
     at.put("fluid", report.point().fluid().id());
@@ -36,7 +37,7 @@ public final class BenchReportWriter {
     Mixture.underLoad(report).ifPresent(m -> add(root.putObject("air_number_under_load"), m));
     Mixture.atShortPulses(report)
         .ifPresent(m -> add(root.putObject("air_number_at_short_pulse"), m));
-    report.notes().forEach(root.withArray("notes")::add);
+    Saying.inBar(report.notes()).forEach(root.withArray("notes")::add);
     return JsonFiles.print(root);
   }
 

@@ -36,7 +36,7 @@ public final class CheckWriter {
     check.marks().forEach(mark -> add(marks.addObject(), mark, check));
     bands(root.putArray("should_show"), check.described());
     bands(root.putArray("by_its_own_history"), check.remembered());
-    check.notes().forEach(root.withArray("notes")::add);
+    check.notes().forEach(note -> root.withArray("notes").add(note.toString()));
     return JsonFiles.print(root);
   }
 

@@ -34,7 +34,7 @@ public final class DebriefWriter {
   private static void add(ObjectNode node, Debrief.Line line) {
     node.put("step", line.step().words());
     node.put("minutes", JsonNumbers.rounded(line.step().minutes()));
-    node.put("came", line.came());
+    node.put("came", line.came().toString());
     node.put("learner_before", JsonNumbers.rounded(line.learner()));
     node.put("evidence_after", JsonNumbers.rounded(line.evidence()));
     node.put("points_at", line.leading());

@@ -8,6 +8,7 @@ import holdcurve.droptest.DropTest;
 import holdcurve.droptest.Firing;
 import holdcurve.droptest.InjectorDrop;
 import holdcurve.infer.Interval;
+import holdcurve.saying.Saying;
 import holdcurve.text.SpreadsheetText;
 import java.util.Locale;
 
@@ -20,13 +21,13 @@ public final class DropReportWriter {
     ObjectNode root = JsonFiles.object();
     root.put("format", DropReport.FORMAT);
     root.put("title", report.test().title());
-    report.verdict().forEach(root.withArray("verdict")::add);
+    Saying.inBar(report.verdict()).forEach(root.withArray("verdict")::add);
     root.put("pressure_bar", JsonNumbers.rounded(Unit.BAR.fromSi(report.pressure())));
     root.put("repeats_done", report.advice().fewest());
     root.put("repeats_advised", report.advice().repeats());
     ArrayNode injectors = root.putArray("injectors");
     report.injectors().forEach(injector -> add(injectors.addObject(), injector));
-    report.notes().forEach(root.withArray("notes")::add);
+    Saying.inBar(report.notes()).forEach(root.withArray("notes")::add);
     return JsonFiles.print(root);
   }
 

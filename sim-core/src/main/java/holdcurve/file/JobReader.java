@@ -10,6 +10,7 @@ import holdcurve.log.GaugeLogReader;
 import holdcurve.log.LogImport;
 import holdcurve.log.Reading;
 import holdcurve.part.Hose;
+import holdcurve.saying.Saying;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -37,7 +38,7 @@ public final class JobReader {
 
   private final Path file;
   private final boolean unfinished;
-  private final List<String> understood = new ArrayList<>();
+  private final List<Saying> understood = new ArrayList<>();
 
   /** Scales that gauges come with [Pa]. */
   private static final double[] LONGER_SCALES = {6e5, 10e5, 16e5, 25e5, 40e5};
@@ -77,13 +78,13 @@ public final class JobReader {
     Circuit circuit = CircuitReader.read(circuitFile);
     LogImport log = GaugeLogReader.read(logFile);
     HoldTest test = HoldTest.of("hold", Set.of(), log.log());
-    List<String> understood = new ArrayList<>(log.understood());
+    List<Saying> understood = new ArrayList<>(log.understood());
     GaugeSpec gauge = gaugeFor(log.log(), understood);
     return new Job(circuit.title(), circuit, gauge, List.of(test), Map.of(), understood);
   }
 
   /** The usual gauge, or one with a longer scale where readings lie beyond that. */
-  private static GaugeSpec gaugeFor(GaugeLog log, List<String> understood) {
+  private static GaugeSpec gaugeFor(GaugeLog log, List<Saying> understood) {
     GaugeSpec usual = GaugeSpec.usual();
     double most = log.hold().stream().mapToDouble(Reading::pressure).max().orElse(0);
     double range = usual.range();
@@ -94,13 +95,16 @@ public final class JobReader {
       return usual;
     }
     understood.add(
-        "Gauge taken as one to %.0f bar, since the log goes beyond %.0f bar."
-            .formatted(range / 1e5, usual.range() / 1e5));
+        Saying.of(
+            "Gauge taken as one to %s, since the log goes beyond %s.",
+            Saying.round(range), Saying.round(usual.range())));
     return new GaugeSpec(range, usual.accuracyClass(), usual.resolution());
   }
 
   private Job read() {
-    JsonPlace root = JsonFiles.read(file, "holdcurve-job", 1, understood);
+    List<String> said = new ArrayList<>();
+    JsonPlace root = JsonFiles.read(file, "holdcurve-job", 1, said);
+    understood.addAll(Saying.plain(said));
     root.allow(ENTRIES);
     Circuit circuit = readCircuit(root);
     List<HoldTest> tests = readTests(root.get("tests", "list the hold tests"), circuit);
@@ -125,15 +129,14 @@ public final class JobReader {
             .toList();
     if (!pegged.isEmpty()) {
       understood.add(
-          test.id()
-              + ": The gauge stood at the end of its scale of "
-              + Words.number(gauge.range() / 1e5)
-              + " bar in "
-              + pegged.size()
-              + (pegged.size() == 1 ? " reading" : " readings")
-              + ", the first at "
-              + Words.number(pegged.get(0).time())
-              + " s: the pressure may have been higher.");
+          Saying.of(
+              "%s: The gauge stood at the end of its scale of %s in %d %s, the first at %s s: the"
+                  + " pressure may have been higher.",
+              test.id(),
+              Saying.round(gauge.range()),
+              pegged.size(),
+              pegged.size() == 1 ? "reading" : "readings",
+              Words.number(pegged.get(0).time())));
     }
   }
 
@@ -215,8 +218,8 @@ public final class JobReader {
     LogImport log =
         unfinished ? GaugeLogReader.readUnfinished(logFile) : GaugeLogReader.read(logFile);
     log.understood().stream()
-        .filter(sentence -> !ROUTINE.contains(sentence))
-        .forEach(sentence -> understood.add(id + ": " + sentence));
+        .filter(sentence -> !ROUTINE.contains(sentence.toString()))
+        .forEach(sentence -> understood.add(Saying.of("%s: %s", id, sentence)));
     return log.log();
   }
 

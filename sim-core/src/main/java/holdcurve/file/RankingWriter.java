@@ -40,7 +40,7 @@ public final class RankingWriter {
     ranking.falls().forEach(fall -> add(falls.addObject(), fall));
     ArrayNode reasons = root.putArray("reasons");
     ranking.reasons().forEach(one -> add(reasons.addObject(), one));
-    ranking.notes().forEach(root.withArray("notes")::add);
+    ranking.notes().forEach(note -> root.withArray("notes").add(note.toString()));
     return JsonFiles.print(root);
   }
 

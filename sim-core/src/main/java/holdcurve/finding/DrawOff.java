@@ -1,7 +1,7 @@
 package holdcurve.finding;
 
 import holdcurve.check.Require;
-import holdcurve.log.PressureUnit;
+import holdcurve.saying.PressureUnit;
 import holdcurve.saying.Saying;
 import java.time.LocalDate;
 import java.util.Collections;
@@ -57,10 +57,8 @@ public record DrawOff(
   }
 
   @Override
-  public String inWords(PressureUnit unit) {
+  public Saying saying() {
     return Saying.of(
-            "%.1f mL drawn off from %s to %s",
-            volume * 1e6, Saying.number(from), Saying.pressure(to))
-        .in(unit);
+        "%.1f mL drawn off from %s to %s", volume * 1e6, Saying.number(from), Saying.pressure(to));
   }
 }

@@ -1,6 +1,7 @@
 package holdcurve.finding;
 
-import holdcurve.log.PressureUnit;
+import holdcurve.saying.PressureUnit;
+import holdcurve.saying.Saying;
 import java.time.LocalDate;
 import java.util.Optional;
 
@@ -9,9 +10,14 @@ public sealed interface Finding permits SeenAtMoment, DrawOff {
   /** What was found, for a person: a part of a sentence, such as "feed-hose dry". */
   String inWords();
 
+  /** The same, its pressures still quantities. */
+  default Saying saying() {
+    return Saying.plain(inWords());
+  }
+
   /** The same with pressures in a unit. */
   default String inWords(PressureUnit unit) {
-    return inWords();
+    return saying().in(unit);
   }
 
   /** Id of the hold test during which it was; empty if outside one. */

@@ -8,6 +8,7 @@ import holdcurve.job.GaugeSpec;
 import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
 import holdcurve.log.Reading;
+import holdcurve.saying.Saying;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -28,15 +29,15 @@ final class Answerable {
    * @throws InputException if a value can't be right
    * @throws NoAnswerException if the values may be right and tell nothing
    */
-  static void check(Job job, List<String> notes) {
-    List<String> empty = new ArrayList<>();
+  static void check(Job job, List<Saying> notes) {
+    List<Saying> empty = new ArrayList<>();
     for (HoldTest test : job.tests()) {
       checkTemperature(test, job);
       checkScale(test, job.gauge(), job.title(), notes);
       silence(test, job.circuit().fluid(), notes).ifPresent(empty::add);
     }
     if (!empty.isEmpty() && empty.size() == job.tests().size()) {
-      throw new NoAnswerException(job.title() + ": " + String.join(" ", empty));
+      throw new NoAnswerException(job.title() + ": " + String.join(" ", Saying.inBar(empty)));
     }
     notes.addAll(empty);
   }
@@ -58,7 +59,7 @@ final class Answerable {
     }
   }
 
-  private static void checkScale(HoldTest test, GaugeSpec gauge, String job, List<String> notes) {
+  private static void checkScale(HoldTest test, GaugeSpec gauge, String job, List<Saying> notes) {
     double end = gauge.range() * (1 + gauge.accuracyClass()) + gauge.resolution();
     int atStop = 0;
     for (Reading reading : test.log().hold()) {
@@ -73,38 +74,41 @@ final class Answerable {
     }
     if (atStop > 0) {
       notes.add(
-          "%s: %d readings at the end of the scale, %s bar, count for little: the needle was at its stop."
-              .formatted(test.id(), atStop, bar(gauge.range())));
+          Saying.of(
+              "%s: %d readings at the end of the scale, %s, count for little: the needle was at its"
+                  + " stop.",
+              test.id(), atStop, Saying.pressure(gauge.range())));
     }
   }
 
   /** Why a test says nothing; where it does, how far down, as a note. */
-  private static Optional<String> silence(HoldTest test, Fluid fluid, List<String> notes) {
+  private static Optional<Saying> silence(HoldTest test, Fluid fluid, List<Saying> notes) {
     List<Reading> hold = test.log().hold();
     double most = hold.stream().mapToDouble(Reading::pressure).max().orElse(0);
     double least = hold.stream().mapToDouble(Reading::pressure).min().orElse(0);
     if (most < LEAST) {
       return Optional.of(
-          "'%s' never shows more than %s bar, so there is no hold to judge. If the gauge did rise while the pump ran, look for a large leak or a check valve that hangs open; if not, look at the pump, its fuse and the fuel."
-              .formatted(test.id(), bar(Math.max(0, most))));
+          Saying.of(
+              "'%s' never shows more than %s, so there is no hold to judge. If the gauge did rise"
+                  + " while the pump ran, look for a large leak or a check valve that hangs open;"
+                  + " if not, look at the pump, its fuse and the fuel.",
+              test.id(), Saying.pressure(Math.max(0, most))));
     }
     double temperature = TestOperations.of(test).fuelTemperature();
     double boils = fluid.vapourPressure(temperature) - Fluid.ATMOSPHERE;
-    String where =
-        String.format(
-            Locale.ROOT,
-            "'%s': at %.0f °C this fuel boils below %s bar",
-            test.id(),
-            temperature - 273.15,
-            bar(boils));
+    Saying where =
+        Saying.of(
+            "'%s': at %.0f °C this fuel boils below %s",
+            test.id(), temperature - 273.15, Saying.pressure(boils));
     if (boils > most - BOILING) {
       return Optional.of(
-          where
-              + ", above all that the gauge shows, so a leak makes vapour instead of a fall. Let it"
-              + " cool and hold again.");
+          Saying.of(
+              "%s, above all that the gauge shows, so a leak makes vapour instead of a fall. Let it"
+                  + " cool and hold again.",
+              where));
     }
     if (boils > 0 && boils > least - BOILING) {
-      notes.add(where + ", so readings near that say little about leaks.");
+      notes.add(Saying.of("%s, so readings near that say little about leaks.", where));
     }
     return Optional.empty();
   }

@@ -3,6 +3,7 @@ package holdcurve.infer;
 import holdcurve.buildup.RunUpEvidence;
 import holdcurve.fault.FaultParameter;
 import holdcurve.infer.Latents.Shared;
+import holdcurve.saying.Saying;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -15,7 +16,7 @@ import java.util.Map;
  */
 final class Profile {
   /** What an unknown costs, and the words for it. */
-  record Need(String words, double log) {}
+  record Need(Saying words, double log) {}
 
   private final JobModel data;
   private final Judged judged;
@@ -115,7 +116,11 @@ final class Profile {
       }
       double gauge = data.job().gauge().classUncertainty();
       double z = u[shared.ordinal()];
-      needs.put(shared.name(), need(Strain.of(shared, z, gauge), z));
+      needs.put(
+          shared.name(),
+          shared == Shared.GAUGE_OFFSET
+              ? need(Strain.gauge(z, gauge), z)
+              : need(Strain.of(shared, z), z));
     }
     Latents latents = judged.model().realisation().latents();
     List<FaultParameter> parameters = judged.hypothesis().parameters();
@@ -177,6 +182,10 @@ final class Profile {
   }
 
   private static Need need(String words, double z) {
+    return need(Saying.plain(words), z);
+  }
+
+  private static Need need(Saying words, double z) {
     return new Need(words, -0.5 * z * z);
   }
 

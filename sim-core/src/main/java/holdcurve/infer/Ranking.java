@@ -1,6 +1,7 @@
 package holdcurve.infer;
 
 import holdcurve.attribution.FallReport;
+import holdcurve.saying.Saying;
 import java.util.List;
 
 /**
@@ -26,7 +27,7 @@ public record Ranking(
     double testPressure,
     List<FallReport> falls,
     List<Reasons> reasons,
-    List<String> notes) {
+    List<Saying> notes) {
   /** Format and version that files with a ranking carry. */
   public static final String FORMAT = "holdcurve-ranking/1";
 
@@ -46,7 +47,7 @@ public record Ranking(
       List<Suspect> suspects,
       List<SuspectGroup> groups,
       double testPressure,
-      List<String> notes) {
+      List<Saying> notes) {
     this(job, seed, verdict, suspects, groups, testPressure, List.of(), List.of(), notes);
   }
 

@@ -29,12 +29,12 @@ final class RankingReport {
   private final Alikeness alike;
   private final List<Judged> judged;
   private final long seed;
-  private final List<String> notes;
+  private final List<Saying> notes;
   private final ModelProbabilities probabilities;
   private final Map<String, Double> byId = new HashMap<>();
 
   RankingReport(
-      Job job, JobModel data, Alikeness alike, List<Judged> judged, long seed, List<String> notes) {
+      Job job, JobModel data, Alikeness alike, List<Judged> judged, long seed, List<Saying> notes) {
     this.job = job;
     this.data = data;
     this.alike = alike;
@@ -68,7 +68,7 @@ final class RankingReport {
         new Grouping(alike, byId, !job.findings().isEmpty()).groups(singles);
     List<Judged> ordered = ordered();
     addDoubts(ordered.get(0).evidence());
-    new FoundApart(data, alike).sentence(singles).ifPresent(notes::add);
+    new FoundApart(data, alike).sentence(singles).map(Saying::plain).ifPresent(notes::add);
     List<FallReport> falls = new FallShares(job, ordered, byId, seed).reports(workers);
     Misfit misfit = new Misfit(data, ordered.get(0));
     Verdict verdict = new Verdicts(suspects, groups, misfit, soundFall(falls)).verdict();
@@ -125,8 +125,9 @@ final class RankingReport {
   private void addDoubts(Evidence best) {
     if (!best.reliable()) {
       notes.add(
-          "The method's own check is not satisfied for the leading suspect: take the percentages as"
-              + " rough.");
+          Saying.plain(
+              "The method's own check is not satisfied for the leading suspect: take the"
+                  + " percentages as rough."));
     }
   }
 

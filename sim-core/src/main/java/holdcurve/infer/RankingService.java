@@ -4,6 +4,7 @@ import holdcurve.check.Cancellation;
 import holdcurve.check.NoAnswerException;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.job.Job;
+import holdcurve.saying.Saying;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -42,28 +43,29 @@ public final class RankingService implements Ranker {
 
   @Override
   public Ranking rank(Job job, long seed, Progress progress) {
-    List<String> notes = new ArrayList<>(job.understood());
-    try (Workers workers = new Workers(threads, progress, notes)) {
-      return report(job, seed, workers, notes).ranking(workers);
+    List<String> problems = new ArrayList<>();
+    try (Workers workers = new Workers(threads, progress, problems)) {
+      return report(job, seed, workers, problems).ranking(workers);
     }
   }
 
   @Override
   public Beliefs believe(Job job, long seed, int draws, Progress progress) {
-    List<String> notes = new ArrayList<>(job.understood());
-    try (Workers workers = new Workers(threads, progress, notes)) {
-      RankingReport report = report(job, seed, workers, notes);
+    List<String> problems = new ArrayList<>();
+    try (Workers workers = new Workers(threads, progress, problems)) {
+      RankingReport report = report(job, seed, workers, problems);
       return new Beliefs(job, report.ranking(workers), report.beliefs(unknowns, draws, workers));
     }
   }
 
-  private RankingReport report(Job job, long seed, Workers workers, List<String> notes) {
+  private RankingReport report(Job job, long seed, Workers workers, List<String> problems) {
+    List<Saying> notes = new ArrayList<>(job.understood());
     Answerable.check(job, notes);
-    notes.addAll(catalogue.problems());
+    problems.addAll(catalogue.problems());
     Cancellation.check();
     JobModel data = JobModel.of(job);
     FaultCatalogue spokenFor = SpokenFor.among(catalogue, data, unknowns);
-    List<Hypothesis> all = Hypotheses.of(job.circuit(), spokenFor, priors, job.priors(), notes);
+    List<Hypothesis> all = Hypotheses.of(job.circuit(), spokenFor, priors, job.priors(), problems);
     Alikeness alike = new Alikeness(job);
     Judge judge = new Judge(data, unknowns, seed, workers);
     List<Hypothesis> first = all.stream().filter(h -> h.members().size() < 2).toList();
@@ -75,9 +77,13 @@ public final class RankingService implements Ranker {
     List<Judged> judged = judge.sample(fitted, best(fitted), 0.5, 0.9);
     if (judged.isEmpty()) {
       throw new NoAnswerException(
-          job.title() + ": no explanation could be simulated. " + String.join(" ", notes));
+          "%s: no explanation could be simulated. %s %s"
+              .formatted(
+                  job.title(), String.join(" ", Saying.inBar(notes)), String.join(" ", problems))
+              .strip());
     }
-    catalogue.failures().stream().filter(f -> !notes.contains(f)).forEach(notes::add);
+    catalogue.failures().stream().filter(f -> !problems.contains(f)).forEach(problems::add);
+    notes.addAll(Saying.plain(problems));
     return new RankingReport(job, data, alike, judged, seed, notes);
   }
 

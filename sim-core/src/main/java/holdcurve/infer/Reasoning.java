@@ -1,5 +1,6 @@
 package holdcurve.infer;
 
+import holdcurve.saying.Saying;
 import holdcurve.side.FindingEvidence;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -115,7 +116,9 @@ final class Reasoning {
           double weight = one.log(row + from, row + to) - other.log(row + from, row + to);
           double near = one.distance(test, from, to);
           double away = other.distance(test, from, to);
-          String what = part(test, time[from], time[to - 1]) + distances(near, away, weight);
+          Saying what =
+              Saying.of(
+                  "%s%s", part(test, time[from], time[to - 1]), distances(near, away, weight));
           reasons.add(new Reason(what, weight));
         }
         from = to;
@@ -138,17 +141,16 @@ final class Reasoning {
         to / 60);
   }
 
-  private static String distances(double one, double other, double weight) {
+  private static Saying distances(double one, double other, double weight) {
     if (weight > 0 == one < other && Math.abs(one - other) > 300) {
-      return String.format(
-          Locale.ROOT,
-          "readings lie %.3f bar from its curve, %.3f bar from the other's",
-          one / 1e5,
-          other / 1e5);
+      return Saying.of(
+          "readings lie %s from its curve, %s from the other's",
+          Saying.difference(one), Saying.difference(other));
     }
-    return weight > 0
-        ? "its curve has more nearly the shape of the readings"
-        : "the other's curve has more nearly the shape of the readings";
+    return Saying.plain(
+        weight > 0
+            ? "its curve has more nearly the shape of the readings"
+            : "the other's curve has more nearly the shape of the readings");
   }
 
   private void addFindings(Profile one, Profile other, List<Reason> reasons) {
@@ -157,7 +159,8 @@ final class Reasoning {
       int next = row + said.evidence().rows();
       reasons.add(
           new Reason(
-              "what was found: " + said.inWords(), one.log(row, next) - other.log(row, next)));
+              Saying.of("what was found: %s", said.saying()),
+              one.log(row, next) - other.log(row, next)));
       row = next;
     }
     if (row < data.residualCount() + data.sideCount()) {
@@ -176,8 +179,10 @@ final class Reasoning {
     keys.addAll(others.keySet());
     for (String key : keys) {
       double weight = log(mine, key) - log(others, key);
-      String words =
-          weight < 0 ? "it needs " + words(mine, key) : "the other needs " + words(others, key);
+      Saying words =
+          weight < 0
+              ? Saying.of("it needs %s", words(mine, key))
+              : Saying.of("the other needs %s", words(others, key));
       reasons.add(new Reason(words, weight));
     }
   }
@@ -186,8 +191,8 @@ final class Reasoning {
     return needs.containsKey(key) ? needs.get(key).log() : 0;
   }
 
-  private static String words(Map<String, Profile.Need> needs, String key) {
-    return needs.containsKey(key) ? needs.get(key).words() : key;
+  private static Saying words(Map<String, Profile.Need> needs, String key) {
+    return needs.containsKey(key) ? needs.get(key).words() : Saying.plain(key);
   }
 
   private void addRest(Profile one, Profile other, List<Reason> reasons) {

@@ -1,6 +1,7 @@
 package holdcurve.infer;
 
 import holdcurve.infer.Latents.Shared;
+import holdcurve.saying.Saying;
 import java.util.Locale;
 
 /** What it means for a circuit when an unknown lies away from where it usually does. */
@@ -9,10 +10,9 @@ final class Strain {
 
   /**
    * @param u in standard deviations of what is usual [-]
-   * @param gaugeError standard deviation of the gauge's own error [Pa]
    * @return something that can be needed, such as "hoses that give unusually much"
    */
-  static String of(Shared which, double u, double gaugeError) {
+  static String of(Shared which, double u) {
     switch (which) {
       case COMPLIANCE:
         return "hoses that give " + much(u);
@@ -51,15 +51,21 @@ final class Strain {
         return "a damper that meets its stops " + degree(u) + (u > 0 ? " hard" : " softly");
       case LAW_BEND:
         return "a leak that follows the pressure " + degree(u) + (u > 0 ? " steeply" : " weakly");
-      case GAUGE_OFFSET:
-        return String.format(
-            Locale.ROOT, "a gauge that reads %.2f bar%s", Math.abs(u) * gaugeError / 1e5, high(u));
       default:
         return which.name().toLowerCase(Locale.ROOT).replace('_', ' ')
             + " at "
             + degree(u)
             + high(u);
     }
+  }
+
+  /**
+   * A gauge's own error, as something that can be needed.
+   *
+   * @param error its standard deviation [Pa]
+   */
+  static Saying gauge(double u, double error) {
+    return Saying.of("a gauge that reads %s%s", Saying.pressure(Math.abs(u) * error), high(u));
   }
 
   /** "unusually much". */

@@ -1,6 +1,7 @@
 package holdcurve.injector;
 
 import holdcurve.infer.Interval;
+import holdcurve.saying.Saying;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -30,8 +31,8 @@ public record BenchReport(
     Optional<Interval> gain,
     Optional<Interval> flowLeft,
     List<InjectorReport> injectors,
-    List<String> verdict,
-    List<String> notes) {
+    List<Saying> verdict,
+    List<Saying> notes) {
   /** Format and version that reports carry. */
   public static final String FORMAT = "holdcurve-bench-report/1";
 

@@ -1,6 +1,7 @@
 package holdcurve.injector;
 
 import holdcurve.infer.Interval;
+import holdcurve.saying.Saying;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -20,7 +21,7 @@ final class BenchWords {
     this.today = today;
   }
 
-  List<String> verdict() {
+  List<Saying> verdict() {
     List<String> said = new ArrayList<>();
     said.add(flows());
     unsure().ifPresent(said::add);
@@ -31,7 +32,7 @@ final class BenchWords {
     mixture().ifPresent(said::add);
     report.flowLeft().ifPresent(left -> said.add(left(left)));
     report.sheet().serviced().map(day -> Shelf.words(day, today, limits)).ifPresent(said::add);
-    return said;
+    return Saying.plain(said);
   }
 
   private String flows() {
@@ -144,8 +145,8 @@ final class BenchWords {
         left.high() < 1 - limits.outOfLine() ? ": the whole set is low." : ".");
   }
 
-  List<String> notes() {
-    List<String> notes = new ArrayList<>(report.sheet().understood());
+  List<Saying> notes() {
+    List<Saying> notes = new ArrayList<>(Saying.plain(report.sheet().understood()));
     for (Service state : Service.values()) {
       boolean twice =
           state == Service.AFTER
@@ -157,35 +158,29 @@ final class BenchWords {
     }
     Bench bench = report.sheet().bench(report.latest());
     notes.add(
-        String.format(
-            Locale.ROOT,
+        Saying.of(
             "Taken as the bench's own error (90 %%): %.1f %% of one flow against another, %.1f %%"
                 + " of all together.",
             100 * Departures.TO_90_PERCENT * bench.repeatability(),
             100 * Departures.TO_90_PERCENT * bench.accuracy()));
     notes.add(
-        "The limits (out of line, gain by service, drops, spray, coil, days on the shelf) are"
-            + " common practice, no source.");
+        Saying.plain(
+            "The limits (out of line, gain by service, drops, spray, coil, days on the shelf) are"
+                + " common practice, no source."));
     return notes;
   }
 
-  private String carried(Service state) {
+  private Saying carried(Service state) {
     FlowPoint bench = report.sheet().bench(state).point();
-    return String.format(
-        Locale.ROOT,
+    return Saying.of(
         "%s: flows times %.3f (root of pressure and of density), to have them at %s.",
-        capital(at(bench)),
-        bench.factorTo(report.point()),
-        at(report.point()));
+        at(bench), bench.factorTo(report.point()), at(report.point()));
   }
 
-  private static String at(FlowPoint point) {
-    return String.format(
-        Locale.ROOT,
-        "%s bar with %s at %.0f °C",
-        Digits.few(point.pressure() / 1e5),
-        point.fluid().name(),
-        point.temperature() - 273.15);
+  private static Saying at(FlowPoint point) {
+    return Saying.of(
+        "%s with %s at %.0f °C",
+        Saying.round(point.pressure()), point.fluid().name(), point.temperature() - 273.15);
   }
 
   private static String capital(String words) {

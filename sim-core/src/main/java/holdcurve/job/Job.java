@@ -2,6 +2,7 @@ package holdcurve.job;
 
 import holdcurve.circuit.Circuit;
 import holdcurve.finding.Finding;
+import holdcurve.saying.Saying;
 import java.util.List;
 import java.util.Map;
 
@@ -24,7 +25,7 @@ public record Job(
     List<HoldTest> tests,
     List<Finding> findings,
     Map<String, Double> priors,
-    List<String> understood,
+    List<Saying> understood,
     Upkeep upkeep) {
   /** Format and version that job files carry. */
   public static final String FORMAT = "holdcurve-job/1";
@@ -43,7 +44,7 @@ public record Job(
       GaugeSpec gauge,
       List<HoldTest> tests,
       Map<String, Double> priors,
-      List<String> understood) {
+      List<Saying> understood) {
     this(title, circuit, gauge, tests, List.of(), priors, understood, Upkeep.none(circuit));
   }
 

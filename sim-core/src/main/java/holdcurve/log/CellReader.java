@@ -1,6 +1,7 @@
 package holdcurve.log;
 
 import holdcurve.check.InputException;
+import holdcurve.saying.PressureUnit;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;

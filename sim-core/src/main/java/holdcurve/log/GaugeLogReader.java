@@ -3,6 +3,7 @@ package holdcurve.log;
 import holdcurve.check.InputException;
 import holdcurve.log.RowReader.EventLine;
 import holdcurve.log.RowReader.Row;
+import holdcurve.saying.Saying;
 import java.io.IOException;
 import java.io.Reader;
 import java.nio.file.Path;
@@ -81,14 +82,14 @@ public final class GaugeLogReader {
     requireClock(rows, stop);
     requireHold(log, stop);
     passedOver.addAll(reader.passedOver);
-    List<String> said = new ArrayList<>();
+    List<Saying> said = new ArrayList<>();
     if (!source.encoding().isEmpty()) {
-      said.add("Text read as " + source.encoding() + ".");
+      said.add(Saying.plain("Text read as " + source.encoding() + "."));
     }
-    said.addAll(new ColumnSummary(layout, reader).sentences());
-    said.add(stop.sentence());
-    said.addAll(order.said());
-    new CutEnd(source, layout, reader.rows).sentence().ifPresent(said::add);
+    said.addAll(Saying.plain(new ColumnSummary(layout, reader).sentences()));
+    said.add(Saying.plain(stop.sentence()));
+    said.addAll(Saying.plain(order.said()));
+    new CutEnd(source, layout, reader.rows).sentence().map(Saying::plain).ifPresent(said::add);
     said.addAll(new LogSummary(log, passedOver).sentences());
     return new LogImport(log, said, passedOver, layout.headings().size());
   }

@@ -1,5 +1,6 @@
 package holdcurve.log;
 
+import holdcurve.saying.PressureUnit;
 import holdcurve.text.SpreadsheetText;
 import java.io.IOException;
 import java.io.UncheckedIOException;

@@ -1,6 +1,7 @@
 package holdcurve.log;
 
 import holdcurve.check.InputException;
+import holdcurve.saying.PressureUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,5 +1,6 @@
 package holdcurve.log;
 
+import holdcurve.saying.PressureUnit;
 import java.util.List;
 import java.util.Optional;
 

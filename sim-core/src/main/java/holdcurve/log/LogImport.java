@@ -1,5 +1,6 @@
 package holdcurve.log;
 
+import holdcurve.saying.Saying;
 import java.util.List;
 
 /**
@@ -14,7 +15,7 @@ import java.util.List;
  * @param headingLines number of lines read as headings: 0, 1, or 2 where the units have their own
  */
 public record LogImport(
-    GaugeLog log, List<String> understood, List<PassedOver> passedOver, int headingLines) {
+    GaugeLog log, List<Saying> understood, List<PassedOver> passedOver, int headingLines) {
   public LogImport {
     understood = List.copyOf(understood);
     passedOver = List.copyOf(passedOver);

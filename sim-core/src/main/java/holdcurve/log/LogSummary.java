@@ -1,5 +1,6 @@
 package holdcurve.log;
 
+import holdcurve.saying.Saying;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -7,7 +8,7 @@ import java.util.List;
 record LogSummary(GaugeLog log, List<PassedOver> passedOver) {
   private static final int NAMED = 8;
 
-  List<String> sentences() {
+  List<Saying> sentences() {
     List<String> said = new ArrayList<>();
     passedOver.stream().limit(NAMED).map(PassedOver::sentence).forEach(said::add);
     int rest = passedOver.size() - NAMED;
@@ -19,28 +20,24 @@ record LogSummary(GaugeLog log, List<PassedOver> passedOver) {
     if (doubtful > 0) {
       said.add("Readings marked as doubtful: " + doubtful + ".");
     }
-    said.add(remaining());
-    return said;
+    List<Saying> sentences = new ArrayList<>(Saying.plain(said));
+    sentences.add(remaining());
+    return sentences;
   }
 
-  private String remaining() {
+  private Saying remaining() {
     List<Reading> hold = log.hold();
     if (hold.isEmpty()) {
-      return "No readings of the hold yet; " + log.readings().size() + " before the pump stop.";
+      return Saying.plain(
+          "No readings of the hold yet; " + log.readings().size() + " before the pump stop.");
     }
     int before = log.readings().size() - hold.size();
-    return hold.size()
-        + " readings of the hold over "
-        + Digits.few(log.holdSpan())
-        + " s, "
-        + bar(hold.get(0))
-        + " to "
-        + bar(hold.get(hold.size() - 1))
-        + " bar"
-        + (before > 0 ? "; " + before + " before the pump stop." : ".");
-  }
-
-  private static String bar(Reading reading) {
-    return Digits.between(2, 3, PressureUnit.BAR.fromPascal(reading.pressure()));
+    return Saying.of(
+        "%d readings of the hold over %s s, %s to %s%s",
+        hold.size(),
+        Digits.few(log.holdSpan()),
+        Saying.logged(hold.get(0).pressure(), false),
+        Saying.logged(hold.get(hold.size() - 1).pressure(), true),
+        before > 0 ? "; " + before + " before the pump stop." : ".");
   }
 }

@@ -1,5 +1,6 @@
 package holdcurve.log;
 
+import holdcurve.saying.PressureUnit;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;

@@ -1,5 +1,6 @@
 package holdcurve.practice;
 
+import holdcurve.saying.Saying;
 import java.util.List;
 import java.util.Set;
 
@@ -36,7 +37,7 @@ public record Debrief(
    * @param bits how much the step told [bit]
    */
   public record Line(
-      Step step, String came, double learner, double evidence, String leading, double bits) {
+      Step step, Saying came, double learner, double evidence, String leading, double bits) {
     /** Whether it told nothing. */
     public boolean isWasted() {
       return bits < NOTHING;

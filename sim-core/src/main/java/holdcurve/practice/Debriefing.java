@@ -9,12 +9,12 @@ import holdcurve.infer.Suspect;
 import holdcurve.infer.SuspectGroup;
 import holdcurve.job.HoldTest;
 import holdcurve.log.Reading;
+import holdcurve.saying.Saying;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -107,23 +107,21 @@ public final class Debriefing {
     return new Belief(shares);
   }
 
-  private static String cameOf(Session.Taken taken) {
+  private static Saying cameOf(Session.Taken taken) {
     return taken
         .hold()
         .map(Debriefing::fall)
-        .orElseGet(
-            () -> taken.found().stream().map(Finding::inWords).collect(Collectors.joining("; ")));
+        .orElseGet(() -> Saying.joined(taken.found().stream().map(Finding::saying).toList()));
   }
 
-  private static String fall(HoldTest hold) {
+  private static Saying fall(HoldTest hold) {
     List<Reading> readings = hold.log().hold();
     Reading last = readings.get(readings.size() - 1);
-    return String.format(
-        Locale.ROOT,
-        "%.2f bar, after %.0f min %.2f bar",
-        readings.get(0).pressure() / 1e5,
+    return Saying.of(
+        "%s, after %.0f min %s",
+        Saying.pressure(readings.get(0).pressure()),
         last.time() / 60,
-        last.pressure() / 1e5);
+        Saying.pressure(last.pressure()));
   }
 
   private List<Debrief.Contrast> contrast(Session session, String named) {

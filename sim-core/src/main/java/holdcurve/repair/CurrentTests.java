@@ -3,6 +3,7 @@ package holdcurve.repair;
 import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
 import holdcurve.job.Repair;
+import holdcurve.saying.Saying;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -37,11 +38,12 @@ public final class CurrentTests {
     if (repair.isEmpty() || current.size() == job.tests().size()) {
       return job;
     }
-    List<String> understood = new ArrayList<>(job.understood());
+    List<Saying> understood = new ArrayList<>(job.understood());
     understood.add(
-        "Only what was read after the repair of "
-            + repair.get().date()
-            + " is used; 'check' sets it beside the tests before.");
+        Saying.plain(
+            "Only what was read after the repair of "
+                + repair.get().date()
+                + " is used; 'check' sets it beside the tests before."));
     return new Job(
         job.title(),
         job.circuit(),

@@ -4,6 +4,7 @@ import holdcurve.infer.HoldCurve;
 import holdcurve.infer.Interval;
 import holdcurve.infer.Ranking;
 import holdcurve.pass.PassLimit;
+import holdcurve.saying.Saying;
 import java.util.List;
 import java.util.Optional;
 
@@ -39,7 +40,7 @@ public record RepairCheck(
     Ranking ranking,
     Optional<Ranking> before,
     List<String> places,
-    List<String> notes) {
+    List<Saying> notes) {
   /** Format and version that files with a check carry. */
   public static final String FORMAT = "holdcurve-check/1";
 

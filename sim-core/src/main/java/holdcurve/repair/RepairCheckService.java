@@ -13,6 +13,7 @@ import holdcurve.infer.Suspect;
 import holdcurve.infer.Verdict;
 import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
+import holdcurve.saying.Saying;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -68,7 +69,7 @@ public final class RepairCheckService implements RepairChecker {
     List<HoldTest> tests = timeline.checked().tests();
     boolean history = !timeline.earlier().isEmpty();
     double share = history ? 0.5 : 1;
-    List<String> notes = new ArrayList<>();
+    List<Saying> notes = new ArrayList<>();
     Optional<Beliefs> before =
         history
             ? Optional.of(before(job, timeline, seed, new PartOfProgress(progress, 0, 1 - share)))
@@ -79,7 +80,7 @@ public final class RepairCheckService implements RepairChecker {
         rankings.rank(checked(job, timeline), seed, new PartOfProgress(progress, 1 - share, share));
     notes.addAll(ranking.notes());
     if (history) {
-      notes.addAll(new FindingsInTime(job, timeline).notes());
+      notes.addAll(Saying.plain(new FindingsInTime(job, timeline).notes()));
     }
     LeakMixture leaks = LeakMixture.of(ranking);
     List<PassMark> marks = marks(job, tests);
@@ -127,10 +128,12 @@ public final class RepairCheckService implements RepairChecker {
   }
 
   /** Ways this circuit may be after its last session before, as often as they are believed. */
-  private static List<Possibility> learnt(Beliefs beliefs, List<String> notes) {
+  private static List<Possibility> learnt(Beliefs beliefs, List<Saying> notes) {
     if (beliefs.ranking().verdict().kind() == Verdict.Kind.UNEXPLAINED) {
       notes.add(
-          "None of the listed faults explains the tests before, so nothing was learnt from them.");
+          Saying.plain(
+              "None of the listed faults explains the tests before, so nothing was learnt from"
+                  + " them."));
       return List.of();
     }
     List<Possibility> ways = new ArrayList<>();

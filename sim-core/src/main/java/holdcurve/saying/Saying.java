@@ -1,7 +1,7 @@
 package holdcurve.saying;
 
-import holdcurve.log.PressureUnit;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 
@@ -18,12 +18,33 @@ public record Saying(String format, List<Object> arguments) {
    *
    * @param pascals [Pa gauge]
    * @param named whether the unit follows the number
+   * @param digits how many are written
    */
-  public record Pressure(double pascals, boolean named) {
+  public record Pressure(double pascals, boolean named, Digits digits) {
     String in(PressureUnit unit) {
-      String number = String.format(Locale.ROOT, decimals(unit), unit.fromPascal(pascals));
-      return named ? number + " " + unit.symbol() : number;
+      int further = digits == Digits.FINE || digits == Digits.LOGGED ? 1 : 0;
+      int decimals = decimals(unit) + further;
+      String number = String.format(Locale.ROOT, "%." + decimals + "f", unit.fromPascal(pascals));
+      boolean nought = digits == Digits.LOGGED && decimals > 1 && number.endsWith("0");
+      String whole = nought ? number.substring(0, number.length() - 1) : number;
+      String shown =
+          digits == Digits.ROUND
+              ? whole.replaceFirst("(\\.[0-9]*?)0+$", "$1").replaceFirst("\\.$", "")
+              : whole;
+      return named ? shown + " " + unit.symbol() : shown;
     }
+  }
+
+  /** How many digits a pressure is given. */
+  public enum Digits {
+    /** Those to which a needle gauge is read. */
+    NEEDLE,
+    /** One more. */
+    FINE,
+    /** Those, and one more where it isn't nought. */
+    LOGGED,
+    /** No noughts at the end. */
+    ROUND
   }
 
   public Saying {
@@ -42,23 +63,54 @@ public record Saying(String format, List<Object> arguments) {
     return of("%s", words);
   }
 
+  /** Several of those. */
+  public static List<Saying> plain(List<String> words) {
+    return words.stream().map(Saying::plain).toList();
+  }
+
+  /** Several as one, with semicolons between. */
+  public static Saying joined(List<Saying> sayings) {
+    String places = String.join("; ", Collections.nCopies(sayings.size(), "%s"));
+    return new Saying(places, List.copyOf(sayings));
+  }
+
+  /** Several written out, in bar. */
+  public static List<String> inBar(List<Saying> sayings) {
+    return sayings.stream().map(Saying::toString).toList();
+  }
+
   /** A number with its unit, such as {@code 1.45 bar}. */
   public static Pressure pressure(double pascals) {
-    return new Pressure(pascals, true);
+    return new Pressure(pascals, true, Digits.NEEDLE);
+  }
+
+  /** A small difference with its unit, such as {@code 0.012 bar}. */
+  public static Pressure difference(double pascals) {
+    return new Pressure(pascals, true, Digits.FINE);
   }
 
   /** A number whose unit stands elsewhere, such as in {@code 1.05 to 1.45 bar}. */
   public static Pressure number(double pascals) {
-    return new Pressure(pascals, false);
+    return new Pressure(pascals, false, Digits.NEEDLE);
+  }
+
+  /** A reading of a logger, such as {@code 1.453}. */
+  public static Pressure logged(double pascals, boolean named) {
+    return new Pressure(pascals, named, Digits.LOGGED);
+  }
+
+  /** A stated value with its unit, such as {@code 6 bar}. */
+  public static Pressure round(double pascals) {
+    return new Pressure(pascals, true, Digits.ROUND);
   }
 
   /** To what a needle gauge is read in a unit. */
-  private static String decimals(PressureUnit unit) {
+  private static int decimals(PressureUnit unit) {
     return switch (unit) {
-      case BAR, KGF_PER_CM2 -> "%.2f";
-      case PSI -> "%.1f";
-      case MPA -> "%.3f";
-      default -> "%.0f";
+      case BAR, KGF_PER_CM2 -> 2;
+      case PSI -> 1;
+      case MPA -> 3;
+      default -> 0;
     };
   }
 

@@ -7,6 +7,7 @@ import holdcurve.finding.Finding;
 import holdcurve.finding.JointLook;
 import holdcurve.finding.ReferenceHoseLook;
 import holdcurve.job.Job;
+import holdcurve.saying.Saying;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -24,8 +25,8 @@ public final class FindingEvidence {
    */
   public record Said(List<Finding> findings, SideEvidence evidence) {
     /** For a person: "feed-hose dry; damper wet". */
-    public String inWords() {
-      return String.join("; ", findings.stream().map(Finding::inWords).toList());
+    public Saying saying() {
+      return Saying.joined(findings.stream().map(Finding::saying).toList());
     }
   }
 

@@ -11,6 +11,7 @@ import holdcurve.job.Job;
 import holdcurve.log.GaugeLogReader;
 import holdcurve.log.LogImport;
 import holdcurve.practice.Exercise;
+import holdcurve.saying.Saying;
 import holdcurve.whatif.PriceList;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -118,7 +119,7 @@ final class HardFiles {
   }
 
   private static String kept(Job job) {
-    return lines(job.understood())
+    return lines(Saying.inBar(job.understood()))
         + "kept: "
         + job.title()
         + ", readings "
@@ -132,7 +133,10 @@ final class HardFiles {
   }
 
   private static String kept(LogImport read) {
-    return lines(read.understood()) + "kept: " + read.log().readings().size() + " readings";
+    return lines(Saying.inBar(read.understood()))
+        + "kept: "
+        + read.log().readings().size()
+        + " readings";
   }
 
   private static String kept(BenchSheet sheet) {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import holdcurve.saying.Saying;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -13,7 +14,7 @@ import org.junit.jupiter.api.Test;
 /** The verdicts are common practice, no source; what leads to them is arithmetic. */
 class BenchJudgeTest {
   private static String verdict(BenchReport report) {
-    return String.join(" ", report.verdict());
+    return String.join(" ", Saying.inBar(report.verdict()));
   }
 
   @Test
@@ -24,9 +25,10 @@ class BenchJudgeTest {
         report
             .verdict()
             .get(0)
+            .toString()
             .startsWith(
                 "One of six is out of line: 3 (7.0 % low). Injectors 5 to 10 % out of line"),
-        report.verdict().get(0));
+        verdict(report));
     assertTrue(verdict(report).contains("worth a service"), verdict(report));
   }
 

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdcurve.check.InputException;
+import holdcurve.saying.Saying;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -47,7 +48,7 @@ class LogSamplesTest {
   private static String outcome(Path sample) {
     try {
       LogImport read = GaugeLogReader.read(sample);
-      String said = String.join("\n", read.understood());
+      String said = String.join("\n", Saying.inBar(read.understood()));
       return said + "\n\n" + GaugeLogWriter.write(read.log()).strip();
     } catch (InputException e) {
       return "refused: " + e.getMessage().replace(FOLDER.toString() + "/", "");

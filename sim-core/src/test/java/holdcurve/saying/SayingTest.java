@@ -2,7 +2,7 @@ package holdcurve.saying;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import holdcurve.log.PressureUnit;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class SayingTest {
@@ -15,6 +15,26 @@ class SayingTest {
     assertEquals("1.05 to 1.45 bar after 10 min", range.toString());
     assertEquals("105 to 145 kPa after 10 min", range.in(PressureUnit.KPA));
     assertEquals("15.2 to 21.0 psi after 10 min", range.in(PressureUnit.PSI));
+  }
+
+  @Test
+  void digitsAreThoseThatCount() {
+    Saying fine = Saying.of("%s off", Saying.difference(1234));
+    assertEquals("0.012 bar off", fine.toString());
+    assertEquals("1.2 kPa off", fine.in(PressureUnit.KPA));
+    assertEquals("0.18 psi off", fine.in(PressureUnit.PSI));
+    Saying scale = Saying.of("to %s", Saying.round(6e5));
+    assertEquals("to 6 bar", scale.toString());
+    assertEquals("to 600 kPa", scale.in(PressureUnit.KPA));
+    Saying logged = Saying.of("%s", Saying.logged(1.4503e5, true));
+    assertEquals("1.45 bar", logged.toString());
+    assertEquals("1.453 bar", Saying.of("%s", Saying.logged(1.4526e5, true)).toString());
+  }
+
+  @Test
+  void severalStandInARow() {
+    assertEquals("a; b", Saying.joined(Saying.plain(List.of("a", "b"))).toString());
+    assertEquals(List.of("a", "b"), Saying.inBar(Saying.plain(List.of("a", "b"))));
   }
 
   @Test

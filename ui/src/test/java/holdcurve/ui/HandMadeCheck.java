@@ -12,6 +12,7 @@ import holdcurve.repair.PassMark;
 import holdcurve.repair.RepairCheck;
 import holdcurve.repair.RepairChecker;
 import holdcurve.repair.Timeline;
+import holdcurve.saying.Saying;
 import holdcurve.ui.window.HandMadeRanking;
 import java.util.List;
 import java.util.Optional;
@@ -50,7 +51,9 @@ public final class HandMadeCheck implements RepairChecker {
                     job.withTests(timeline.earlier().get(timeline.earlier().size() - 1).tests())))
             : Optional.empty(),
         kind == Kind.FAULTY ? List.of("check-valve") : List.of(),
-        List.of("Hose elasticity was not given: 0.2 to 0.6 mL/bar per metre was assumed."));
+        List.of(
+            Saying.plain(
+                "Hose elasticity was not given: 0.2 to 0.6 mL/bar per metre was assumed.")));
   }
 
   private CheckVerdict verdict() {

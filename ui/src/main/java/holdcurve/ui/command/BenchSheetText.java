@@ -35,12 +35,12 @@ final class BenchSheetText {
   private void print() {
     out.println(report.sheet().title());
     out.println();
-    report.verdict().forEach(sentence -> Wrapped.print(out, "", sentence));
+    report.verdict().forEach(sentence -> Wrapped.print(out, "", sentence.toString()));
     out.println();
     printTable();
     printLines();
     out.println("What was understood and assumed:");
-    report.notes().forEach(note -> Wrapped.print(out, "  - ", note));
+    report.notes().forEach(note -> Wrapped.print(out, "  - ", note.toString()));
   }
 
   private void printTable() {

@@ -133,7 +133,7 @@ final class CheckText {
     if (!check.notes().isEmpty()) {
       out.println();
       out.println("What was understood and assumed:");
-      check.notes().forEach(note -> Wrapped.print(out, "  - ", note));
+      check.notes().forEach(note -> Wrapped.print(out, "  - ", note.toString()));
     }
   }
 }

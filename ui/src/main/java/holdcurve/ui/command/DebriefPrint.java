@@ -2,6 +2,7 @@ package holdcurve.ui.command;
 
 import holdcurve.practice.Debrief;
 import holdcurve.practice.Exercise;
+import holdcurve.saying.Saying;
 import holdcurve.ui.practice.DebriefText;
 import java.io.PrintWriter;
 import java.util.List;
@@ -18,7 +19,7 @@ final class DebriefPrint {
     text.outcome().forEach(sentence -> Wrapped.print(out, "", sentence));
     table(debrief, out);
     text.steps().forEach(sentence -> Wrapped.print(out, "  - ", sentence));
-    paragraphs(text.contrast(), out);
+    paragraphs(Saying.inBar(text.contrast()), out);
     paragraphs(text.lesson(), out);
     paragraphs(text.score(), out);
     out.flush();

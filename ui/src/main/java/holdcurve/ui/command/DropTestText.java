@@ -17,7 +17,7 @@ final class DropTestText {
   static void print(DropReport report, PrintWriter out) {
     out.println(report.test().title());
     out.println();
-    report.verdict().forEach(sentence -> Wrapped.print(out, "", sentence));
+    report.verdict().forEach(sentence -> Wrapped.print(out, "", sentence.toString()));
     out.println();
     row(out, "Injector", "fired", "drop", "passes, against the", "flow, mL/min", "");
     row(out, "", "times", "bar", "middle one (90 %)", flowHead(report), "");
@@ -33,7 +33,7 @@ final class DropTestText {
     }
     out.println();
     out.println("What was understood and assumed:");
-    report.notes().forEach(note -> Wrapped.print(out, "  - ", note));
+    report.notes().forEach(note -> Wrapped.print(out, "  - ", note.toString()));
   }
 
   private static String flowHead(DropReport report) {

@@ -2,8 +2,8 @@ package holdcurve.ui.command;
 
 import holdcurve.circuit.Unit;
 import holdcurve.infer.Chance;
-import holdcurve.log.PressureUnit;
 import holdcurve.plan.CostPlan;
+import holdcurve.saying.PressureUnit;
 import holdcurve.ui.offer.Money;
 import holdcurve.ui.offer.OrderWords;
 import holdcurve.whatif.RepairOffer;

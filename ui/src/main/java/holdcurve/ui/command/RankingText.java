@@ -159,7 +159,7 @@ public final class RankingText {
   private static void printNotes(Ranking ranking, PrintWriter out) {
     if (!ranking.notes().isEmpty()) {
       out.println("What was understood and assumed:");
-      ranking.notes().forEach(note -> Wrapped.print(out, "  - ", note));
+      ranking.notes().forEach(note -> Wrapped.print(out, "  - ", note.toString()));
     }
   }
 }

@@ -11,7 +11,6 @@ import java.util.Locale;
 /** What speaks for and against the likeliest suspects. */
 final class ReasonsText {
   private static final int MOST = 5;
-  private static final double MOST_TIMES = 1000;
 
   private ReasonsText() {}
 
@@ -37,18 +36,10 @@ final class ReasonsText {
   private static void print(String heading, List<Reason> reasons, PrintWriter out) {
     out.println("  " + heading + (reasons.isEmpty() ? " nothing to speak of" : ""));
     for (Reason reason : reasons.stream().limit(MOST).toList()) {
-      Wrapped.print(out, "    - ", reason.what() + " (" + times(reason.weight()) + ")");
+      Wrapped.print(out, "    - ", reason.what() + " (" + reason.strength() + ")");
     }
     if (reasons.size() > MOST) {
       out.printf(Locale.ROOT, "    - and %d lesser ones%n", reasons.size() - MOST);
     }
-  }
-
-  private static String times(double weight) {
-    double times = Math.exp(Math.abs(weight));
-    String side = weight > 0 ? "likelier" : "less likely";
-    return times > MOST_TIMES
-        ? String.format(Locale.ROOT, "over %.0f times %s", MOST_TIMES, side)
-        : String.format(Locale.ROOT, times < 10 ? "%.1f times %s" : "%.0f times %s", times, side);
   }
 }

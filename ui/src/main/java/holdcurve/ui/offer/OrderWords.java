@@ -1,9 +1,9 @@
 package holdcurve.ui.offer;
 
 import holdcurve.infer.Chance;
-import holdcurve.log.PressureUnit;
 import holdcurve.plan.CostPlan;
 import holdcurve.plan.OrderNode;
+import holdcurve.saying.PressureUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -3,6 +3,7 @@ package holdcurve.ui.practice;
 import holdcurve.practice.Debrief;
 import holdcurve.practice.Exercise;
 import holdcurve.practice.Step;
+import holdcurve.saying.Saying;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -113,21 +114,20 @@ public final class DebriefText {
   }
 
   /** How the answer named would have looked; empty if it was right. */
-  public List<String> contrast() {
-    List<String> text = new ArrayList<>();
+  public List<Saying> contrast() {
+    List<Saying> text = new ArrayList<>();
     for (Debrief.Contrast one : debrief.contrast()) {
       String hold = one.step().words();
       text.add(
           Math.abs(one.was() - one.would()) < NOTEWORTHY
-              ? hold + ": both look alike there, so this test can't decide."
-              : String.format(
-                  Locale.ROOT,
+              ? Saying.of("%s: both look alike there, so this test can't decide.", hold)
+              : Saying.of(
                   "%s: had it been what you named, at its usual size, the needle would have stood"
-                      + " near %.2f bar after %.0f minutes; it stood at %.2f bar.",
+                      + " near %s after %.0f minutes; it stood at %s.",
                   hold,
-                  one.would() / 1e5,
+                  Saying.pressure(one.would()),
                   one.step().watched(),
-                  one.was() / 1e5));
+                  Saying.pressure(one.was())));
     }
     return text;
   }

@@ -96,7 +96,7 @@ public final class ReportPage {
                 + " wide range."),
         Html.of(
             "ul.small",
-            Html.all(check.notes().stream().map(note -> Html.of("li", note)).toList())));
+            Html.all(check.notes().stream().map(note -> Html.of("li", note.toString())).toList())));
   }
 
   private static Html cautions() {

@@ -117,6 +117,7 @@ public final class HoldcurveWindow {
         new PracticePage(
             new PracticeModel(desk.jobs().work(), desk.faults()::catalogue, RankingService::new),
             new ExerciseDraft(desk.jobs().work(), desk.faults()::catalogue, new Random()),
-            desk.dialogs()));
+            desk.dialogs(),
+            desk.jobs().pressures()));
   }
 }

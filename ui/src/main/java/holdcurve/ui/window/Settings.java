@@ -2,7 +2,7 @@ package holdcurve.ui.window;
 
 import holdcurve.check.InputException;
 import holdcurve.file.SafeFile;
-import holdcurve.log.PressureUnit;
+import holdcurve.saying.PressureUnit;
 import holdcurve.ui.theme.Theme;
 import holdcurve.ui.window.frame.Desk;
 import java.io.IOException;

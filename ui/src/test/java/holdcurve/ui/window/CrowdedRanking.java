@@ -12,6 +12,7 @@ import holdcurve.infer.SuspectGroup;
 import holdcurve.infer.Verdict;
 import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
+import holdcurve.saying.Saying;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -53,7 +54,7 @@ final class CrowdedRanking implements Ranker {
                 "Both drain the feed side; a clamp on the feed hose close to the rail would tell"
                     + " them apart.")),
         2e5,
-        List.of("Seven suspects share one trapped volume."));
+        List.of(Saying.plain("Seven suspects share one trapped volume.")));
   }
 
   private static Suspect suspect(Job job, int i) {

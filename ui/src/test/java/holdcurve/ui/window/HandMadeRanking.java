@@ -1,5 +1,9 @@
 package holdcurve.ui.window;
 
+import holdcurve.attribution.Amount;
+import holdcurve.attribution.Cause;
+import holdcurve.attribution.FallReport;
+import holdcurve.attribution.FallShare;
 import holdcurve.circuit.Unit;
 import holdcurve.infer.FaultSize;
 import holdcurve.infer.HoldCurve;
@@ -7,11 +11,15 @@ import holdcurve.infer.Interval;
 import holdcurve.infer.Progress;
 import holdcurve.infer.Ranker;
 import holdcurve.infer.Ranking;
+import holdcurve.infer.Reason;
+import holdcurve.infer.Reasons;
 import holdcurve.infer.Suspect;
 import holdcurve.infer.SuspectGroup;
 import holdcurve.infer.Verdict;
 import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
+import holdcurve.log.Reading;
+import holdcurve.saying.Saying;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -57,9 +65,45 @@ public final class HandMadeRanking implements Ranker {
                 "Both drain the same trapped volume, so the gauge falls alike; a dry joint after"
                     + " ten minutes under pressure clears the joint.")),
         2e5,
+        job.tests().stream().map(HandMadeRanking::fall).toList(),
+        List.of(reasons()),
+        Saying.plain(
+            List.of(
+                "Hose elasticity was not given: 0.2 to 0.6 mL/bar per metre was assumed.",
+                "The bay was taken to cool by up to 4 K while the gauge was watched.")));
+  }
+
+  private static FallReport fall(HoldTest test) {
+    List<Reading> read = test.log().hold();
+    double first = read.get(0).pressure();
+    double last = read.get(read.size() - 1).pressure();
+    double fall = first - last;
+    double[] parts = {0.6, 0.08, 0, 0.1, -0.04, 0.2, 0.02, 0.04};
+    List<FallShare> shares = new ArrayList<>();
+    for (Cause cause : Cause.values()) {
+      shares.add(
+          new FallShare(
+              cause, amount(parts[cause.ordinal()] * fall), amount(parts[cause.ordinal()] * 1e-6)));
+    }
+    return new FallReport(test.id(), 0, test.log().holdSpan(), first, last, shares, List.of());
+  }
+
+  private static Amount amount(double mean) {
+    return new Amount(mean, mean - 0.3 * Math.abs(mean), mean + 0.4 * Math.abs(mean));
+  }
+
+  private static Reasons reasons() {
+    return new Reasons(
+        IDS.get(0),
+        IDS.get(3),
         List.of(
-            "Hose elasticity was not given: 0.2 to 0.6 mL/bar per metre was assumed.",
-            "The bay was taken to cool by up to 4 K while the gauge was watched."));
+            new Reason(
+                Saying.of(
+                    "'no clamps', 1.0 to 6.0 min: readings lie %s from its curve, %s from the"
+                        + " other's",
+                    Saying.difference(900), Saying.difference(12000)),
+                3.1),
+            new Reason(Saying.plain("it is the rarer of the two to begin with"), -0.7)));
   }
 
   private static List<Suspect> suspects(Job job) {

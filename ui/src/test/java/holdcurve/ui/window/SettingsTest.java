@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.JobReader;
-import holdcurve.log.PressureUnit;
+import holdcurve.saying.PressureUnit;
 import holdcurve.ui.theme.Looks;
 import holdcurve.ui.theme.Theme;
 import holdcurve.ui.window.frame.Desk;

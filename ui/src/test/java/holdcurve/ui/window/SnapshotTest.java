@@ -21,7 +21,6 @@ import javafx.beans.property.SimpleStringProperty;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.TabPane;
-import javafx.scene.control.TitledPane;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.DataFormat;
 import javafx.scene.input.KeyCode;
@@ -149,9 +148,13 @@ class SnapshotTest {
     }
     picture("banner-clamped-other-suspect", 1280, 720);
     run(model::dismissProblem);
-    run(() -> ((TitledPane) find("#notes")).setExpanded(true));
-    picture("notes", 1280, 720);
-    run(() -> ((TitledPane) find("#notes")).setExpanded(false));
+    TabPane drawer = (TabPane) find("#drawer");
+    for (int i = 1; i < drawer.getTabs().size(); i++) {
+      int tab = i;
+      run(() -> drawer.getSelectionModel().select(tab));
+      picture(drawer.getTabs().get(i).getId(), 1280, 720);
+    }
+    run(() -> drawer.getSelectionModel().selectFirst());
     run(looks::enlarge);
     run(looks::enlarge);
     picture("larger-text", 1280, 720);

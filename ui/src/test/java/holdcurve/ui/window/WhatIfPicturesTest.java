@@ -110,7 +110,7 @@ class WhatIfPicturesTest {
   @Test
   void theNextTestUnfolded() throws Exception {
     run(() -> page("Suspects"));
-    run(() -> ((TitledPane) stage.getScene().lookup("#next-test")).setExpanded(true));
+    run(() -> ((TabPane) stage.getScene().lookup("#drawer")).getSelectionModel().select(1));
     for (Theme theme : Theme.values()) {
       run(() -> looks.themeProperty().set(theme));
       picture("next-test-" + theme.styleClass(), 1280, 720);

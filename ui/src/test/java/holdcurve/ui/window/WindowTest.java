@@ -12,7 +12,7 @@ import holdcurve.infer.Ranker;
 import holdcurve.infer.Ranking;
 import holdcurve.infer.Verdict;
 import holdcurve.job.Job;
-import holdcurve.log.PressureUnit;
+import holdcurve.saying.PressureUnit;
 import holdcurve.saying.Saying;
 import holdcurve.ui.theme.Looks;
 import holdcurve.ui.theme.Theme;

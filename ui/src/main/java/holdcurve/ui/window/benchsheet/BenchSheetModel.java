@@ -11,6 +11,7 @@ import holdcurve.injector.FlowPoint;
 import holdcurve.injector.MatchedSets;
 import holdcurve.injector.SheetFindings;
 import holdcurve.job.Job;
+import holdcurve.saying.PressureUnit;
 import holdcurve.ui.window.job.OpenJobModel;
 import holdcurve.ui.window.job.Pressures;
 import java.nio.file.Path;
@@ -18,6 +19,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -69,6 +71,7 @@ public final class BenchSheetModel {
       field.addListener((property, before, now) -> typed());
     }
     jobs.jobProperty().addListener((property, before, now) -> judge());
+    jobs.pressures().unitProperty().addListener((property, before, now) -> convert(before, now));
     clear();
   }
 
@@ -112,7 +115,7 @@ public final class BenchSheetModel {
 
   private void fill(SheetForm form, List<SheetRow> fresh, BenchSheet sheet) {
     filling = true;
-    pressure.set(form.pressure());
+    pressure.set(inUnit(form.pressure(), PressureUnit.BAR, jobs.pressures().unit()));
     fluid.set(form.fluid());
     celsius.set(form.celsius());
     dropMinutes.set(form.dropMinutes());
@@ -123,6 +126,18 @@ public final class BenchSheetModel {
     filling = false;
     read = sheet;
     judge();
+  }
+
+  private void convert(PressureUnit before, PressureUnit now) {
+    filling = true;
+    pressure.set(inUnit(pressure.get(), before, now));
+    filling = false;
+  }
+
+  /** What is no number stays as it was typed: the reader then says so. */
+  private static String inUnit(String typed, PressureUnit was, PressureUnit now) {
+    OptionalDouble pascals = Pressures.parse(typed, was);
+    return pascals.isPresent() ? SheetForm.figure(now.fromPascal(pascals.getAsDouble())) : typed;
   }
 
   private void watch(SheetRow row) {
@@ -156,7 +171,12 @@ public final class BenchSheetModel {
 
   private String text() {
     SheetForm form =
-        new SheetForm(pressure.get(), fluid.get(), celsius.get(), dropMinutes.get(), pulse.get());
+        new SheetForm(
+            inUnit(pressure.get(), jobs.pressures().unit(), PressureUnit.BAR),
+            fluid.get(),
+            celsius.get(),
+            dropMinutes.get(),
+            pulse.get());
     return form.text(rows, serviced.get());
   }
 
@@ -223,7 +243,7 @@ public final class BenchSheetModel {
     return shownRows;
   }
 
-  /** As typed [bar]. */
+  /** Pressure of the bench as typed, in the unit shown. */
   StringProperty pressureProperty() {
     return pressure;
   }

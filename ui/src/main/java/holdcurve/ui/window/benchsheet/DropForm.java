@@ -1,7 +1,7 @@
 package holdcurve.ui.window.benchsheet;
 
 import holdcurve.droptest.DropTest;
-import holdcurve.log.PressureUnit;
+import holdcurve.saying.PressureUnit;
 import holdcurve.ui.window.job.Pressures;
 import holdcurve.whatif.Plain;
 import java.util.ArrayList;

@@ -61,8 +61,8 @@ final class DropTestPane extends BorderPane {
       view.show(
           "What each passes, against the middle one (90 % range)",
           report.injectors().stream().map(DepartureLine::of).toList(),
-          report.verdict().stream().skip(1).toList(),
-          report.notes());
+          model.pressures().texts(report.verdict().subList(1, report.verdict().size())),
+          model.pressures().texts(report.notes()));
     }
   }
 
@@ -70,7 +70,7 @@ final class DropTestPane extends BorderPane {
     boolean out =
         report.injectors().stream().anyMatch(i -> i.sure() && i.standing() != Standing.IN_LINE);
     boolean settled = report.injectors().stream().allMatch(InjectorDrop::sure);
-    String first = report.verdict().get(0);
+    String first = report.verdict().get(0).in(model.pressures().unit());
     if (out) {
       verdict.show("leak", Sign.CROSS, "Out of line", first);
     } else if (settled) {

@@ -130,7 +130,7 @@ record SheetForm(String pressure, String fluid, String celsius, String dropMinut
     return flow.isPresent() ? figure(flow.getAsDouble() * 60e6) : "";
   }
 
-  private static String figure(double value) {
+  static String figure(double value) {
     return new BigDecimal(value)
         .round(new MathContext(4))
         .stripTrailingZeros()

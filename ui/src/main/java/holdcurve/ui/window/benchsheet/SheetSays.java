@@ -31,8 +31,8 @@ final class SheetSays extends StackPane {
       view.show(
           heading(report),
           report.injectors().stream().map(DepartureLine::of).toList(),
-          report.verdict().stream().skip(1).toList(),
-          report.notes());
+          model.pressures().texts(report.verdict().subList(1, report.verdict().size())),
+          model.pressures().texts(report.notes()));
     }
   }
 

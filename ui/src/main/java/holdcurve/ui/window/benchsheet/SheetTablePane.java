@@ -3,6 +3,7 @@ package holdcurve.ui.window.benchsheet;
 import holdcurve.fluid.Fluids;
 import holdcurve.ui.window.frame.Scrolled;
 import java.util.Locale;
+import javafx.beans.binding.Bindings;
 import javafx.beans.property.StringProperty;
 import javafx.collections.ListChangeListener;
 import javafx.geometry.HPos;
@@ -57,7 +58,7 @@ final class SheetTablePane extends VBox {
     bench
         .getChildren()
         .addAll(
-            named("Bench [bar]", field(model.pressureProperty(), "pressure of the bench, bar", 4)),
+            pressure(),
             named("Fluid", fluid),
             named("at [°C]", field(model.celsiusProperty(), "temperature of the fluid, °C", 4)),
             named("Pulse [ms]", field(model.pulseProperty(), "pulse width, ms", 4)),
@@ -68,6 +69,17 @@ final class SheetTablePane extends VBox {
                 "Serviced on",
                 field(model.servicedProperty(), "day of the service, such as 2026-11-10", 9)));
     return bench;
+  }
+
+  private HBox pressure() {
+    HBox box = named("", field(model.pressureProperty(), "pressure of the bench", 4));
+    ((Label) box.getChildren().get(0))
+        .textProperty()
+        .bind(
+            Bindings.createStringBinding(
+                () -> "Bench [" + model.pressures().unit().symbol() + "]",
+                model.pressures().unitProperty()));
+    return box;
   }
 
   static HBox named(String name, Node control) {

@@ -27,11 +27,14 @@ final class SheetVerdict extends StackPane {
           "No sheet yet",
           "Type what the bench showed, read a sheet (Ctrl+B), or paste one (Ctrl+Shift+V).");
     } else if (report.allGood()) {
-      strip.show("sound", Sign.TICK, "In line", report.verdict().get(0));
+      strip.show("sound", Sign.TICK, "In line", report.verdict().get(0).toString());
     } else {
-      boolean flows = report.verdict().get(0).contains("out of line");
+      boolean flows = report.verdict().get(0).toString().contains("out of line");
       strip.show(
-          "leak", Sign.CROSS, flows ? "Out of line" : "Not all fit", report.verdict().get(0));
+          "leak",
+          Sign.CROSS,
+          flows ? "Out of line" : "Not all fit",
+          report.verdict().get(0).toString());
     }
   }
 }

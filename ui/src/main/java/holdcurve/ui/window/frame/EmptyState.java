@@ -8,6 +8,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -65,7 +66,12 @@ final class EmptyState extends VBox {
   private Button button(CircuitTemplates.Template template) {
     Label title = new Label(template.title());
     title.getStyleClass().add("hc-strong");
-    Label what = new Label(template.what());
+    Label what = new Label();
+    what.textProperty()
+        .bind(
+            Bindings.createStringBinding(
+                () -> template.what().in(desk.jobs().pressures().unit()),
+                desk.jobs().pressures().unitProperty()));
     what.getStyleClass().addAll("hc-muted", "hc-small");
     what.setMinWidth(USE_PREF_SIZE);
     Button button = new Button();

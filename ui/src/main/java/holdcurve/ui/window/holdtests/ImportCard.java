@@ -40,13 +40,20 @@ final class ImportCard extends VBox {
     visibleProperty().bind(model.previewProperty().isNotNull());
     managedProperty().bind(visibleProperty());
     model.previewProperty().addListener((property, before, now) -> show(now));
+    model
+        .pressures()
+        .unitProperty()
+        .addListener((property, before, now) -> show(model.previewProperty().get()));
   }
 
   private void show(Preview preview) {
     if (preview != null) {
       understood
           .getChildren()
-          .setAll(preview.understood().stream().map(s -> Texts.words("–  " + s)).toList());
+          .setAll(
+              preview.understood(model.pressures()).stream()
+                  .map(s -> Texts.words("–  " + s))
+                  .toList());
       sample
           .getChildren()
           .setAll(preview.sample(model.pressures()).stream().map(s -> Texts.words(s)).toList());

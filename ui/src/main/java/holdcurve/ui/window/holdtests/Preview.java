@@ -12,8 +12,8 @@ record Preview(LogImport log) {
   private static final int SHOWN = 6;
 
   /** How it was understood, in sentences. */
-  List<String> understood() {
-    return log.understood();
+  List<String> understood(Pressures pressures) {
+    return pressures.texts(log.understood());
   }
 
   /** A few of its readings as they would be taken, time and pressure. */

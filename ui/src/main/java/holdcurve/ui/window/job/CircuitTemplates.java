@@ -2,6 +2,7 @@ package holdcurve.ui.window.job;
 
 import holdcurve.circuit.Circuit;
 import holdcurve.file.CircuitReader;
+import holdcurve.saying.Saying;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -17,28 +18,32 @@ public final class CircuitTemplates {
    * @param title a few words
    * @param what it has, in a sentence
    */
-  public record Template(String file, String title, String what) {}
+  public record Template(String file, String title, Saying what) {}
 
   private static final List<Template> ALL =
       List.of(
           new Template(
               "six-cylinder-return-line",
               "Six cylinders, one line, damper",
-              "Ring line with six injectors, cold-start injector and damper; set to 2.0 bar."),
+              set("Ring line with six injectors, cold-start injector and damper", 2.0e5)),
           new Template(
               "six-cylinder-ring-rail",
               "Six cylinders, ring rail",
-              "Two rails of three injectors in a ring, no damper; set to 2.5 bar."),
+              set("Two rails of three injectors in a ring, no damper", 2.5e5)),
           new Template(
               "four-cylinder-damper",
               "Four cylinders, rail, damper",
-              "One rail with four injectors and a damper before it; set to 2.5 bar."),
+              set("One rail with four injectors and a damper before it", 2.5e5)),
           new Template(
               "four-cylinder-no-damper",
               "Four cylinders, no damper",
-              "Short lines, no cold-start injector, no damper; set to 3.0 bar."));
+              set("Short lines, no cold-start injector, no damper", 3.0e5)));
 
   private CircuitTemplates() {}
+
+  private static Saying set(String what, double pressure) {
+    return Saying.of("%s; set to %s.", what, Saying.round(pressure));
+  }
 
   /** In the order in which to offer them. */
   public static List<Template> all() {

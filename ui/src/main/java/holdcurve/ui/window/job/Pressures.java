@@ -1,6 +1,7 @@
 package holdcurve.ui.window.job;
 
-import holdcurve.log.PressureUnit;
+import holdcurve.saying.PressureUnit;
+import holdcurve.saying.Saying;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -55,6 +56,11 @@ public final class Pressures {
    */
   public String text(double pressure) {
     return number(pressure) + " " + unit.get().symbol();
+  }
+
+  /** Sentences in the unit shown. */
+  public List<String> texts(List<Saying> sayings) {
+    return sayings.stream().map(saying -> saying.in(unit())).toList();
   }
 
   /**

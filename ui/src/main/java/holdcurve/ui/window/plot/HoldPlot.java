@@ -2,8 +2,8 @@ package holdcurve.ui.window.plot;
 
 import holdcurve.infer.HoldCurve;
 import holdcurve.job.HoldTest;
-import holdcurve.log.PressureUnit;
 import holdcurve.log.Reading;
+import holdcurve.saying.PressureUnit;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;

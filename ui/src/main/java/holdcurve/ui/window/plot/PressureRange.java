@@ -1,6 +1,6 @@
 package holdcurve.ui.window.plot;
 
-import holdcurve.log.PressureUnit;
+import holdcurve.saying.PressureUnit;
 import java.util.Arrays;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;

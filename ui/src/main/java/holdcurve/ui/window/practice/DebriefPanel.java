@@ -3,6 +3,7 @@ package holdcurve.ui.window.practice;
 import holdcurve.practice.Debrief;
 import holdcurve.practice.RepairScore;
 import holdcurve.practice.Session;
+import holdcurve.saying.PressureUnit;
 import holdcurve.ui.practice.DebriefText;
 import holdcurve.ui.practice.RepairWords;
 import holdcurve.ui.window.frame.Texts;
@@ -24,9 +25,15 @@ final class DebriefPanel extends ScrollPane {
   private static final double WIDTH = 940;
 
   /**
+   * @param unit in which pressures are told
    * @param save asks for a file and adds the score to it, with the mark given
    */
-  DebriefPanel(Session session, Debrief debrief, PracticeModel model, Consumer<String> save) {
+  DebriefPanel(
+      Session session,
+      Debrief debrief,
+      PracticeModel model,
+      PressureUnit unit,
+      Consumer<String> save) {
     setId("practice-debrief");
     setFitToWidth(true);
     setFocusTraversable(true);
@@ -35,9 +42,12 @@ final class DebriefPanel extends ScrollPane {
     page.setMaxWidth(WIDTH);
     page.getStyleClass().add("hc-practice-debrief");
     add(page, debrief.isRight() ? "Found" : "Not this time", text.outcome());
-    page.getChildren().add(table(debrief));
+    page.getChildren().add(table(debrief, unit));
     add(page, "What your steps told", text.steps());
-    add(page, "Had it been what you named", text.contrast());
+    add(
+        page,
+        "Had it been what you named",
+        text.contrast().stream().map(one -> one.in(unit)).toList());
     RepairScore repair = model.repairScore().get();
     add(page, "What you did", repair == null ? List.of() : RepairWords.of(repair));
     add(page, "To remember", text.lesson());
@@ -79,7 +89,7 @@ final class DebriefPanel extends ScrollPane {
     }
   }
 
-  private static GridPane table(Debrief debrief) {
+  private static GridPane table(Debrief debrief, PressureUnit unit) {
     GridPane table = new GridPane();
     table.getStyleClass().add("hc-practice-table");
     ColumnConstraints wide = new ColumnConstraints();
@@ -95,13 +105,13 @@ final class DebriefPanel extends ScrollPane {
       table.add(head, column, 0);
     }
     for (int i = 0; i < debrief.lines().size(); i++) {
-      addRow(table, i + 1, debrief.lines().get(i));
+      addRow(table, i + 1, debrief.lines().get(i), unit);
     }
     return table;
   }
 
-  private static void addRow(GridPane table, int row, Debrief.Line line) {
-    table.add(Texts.words(line.step().words() + ": " + line.came()), 0, row);
+  private static void addRow(GridPane table, int row, Debrief.Line line, PressureUnit unit) {
+    table.add(Texts.words(line.step().words() + ": " + line.came().in(unit)), 0, row);
     table.add(percent(line.learner()), 1, row);
     table.add(percent(line.evidence()), 2, row);
     table.add(Texts.words(DebriefText.told(line)), 3, row);

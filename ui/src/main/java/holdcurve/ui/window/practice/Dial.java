@@ -1,5 +1,6 @@
 package holdcurve.ui.window.practice;
 
+import holdcurve.saying.PressureUnit;
 import javafx.animation.AnimationTimer;
 import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.SimpleDoubleProperty;
@@ -52,12 +53,13 @@ final class Dial extends Region {
       };
 
   /**
+   * @param unit that the face shows: bar, kPa or psi
    * @param range end of the scale [Pa gauge]
    * @param accuracyClass such as "1.6"
    * @param low lower end of the healthy band [Pa gauge]
    * @param high upper end [Pa gauge]
    */
-  Dial(double range, String accuracyClass, double low, double high) {
+  Dial(PressureUnit unit, double range, String accuracyClass, double low, double high) {
     this.range = range;
     face.setManaged(false);
     face.getTransforms().add(scale);
@@ -68,10 +70,11 @@ final class Dial extends Region {
     Circle rim = new Circle(MIDDLE, MIDDLE, MIDDLE - 4);
     rim.getStyleClass().add("hc-dial-rim");
     face.getChildren().addAll(rim, band(low, high));
-    addDivisions();
+    addDivisions(unit);
     face.getChildren()
         .addAll(
-            word("bar", MIDDLE + 52, "unit"), word("cl. " + accuracyClass, MIDDLE + 74, "class"));
+            word(unit.symbol(), MIDDLE + 52, "unit"),
+            word("cl. " + accuracyClass, MIDDLE + 74, "class"));
     face.getChildren().add(needle());
     getChildren().add(face);
     sceneProperty().addListener((property, before, now) -> setMoving(now != null));
@@ -84,28 +87,39 @@ final class Dial extends Region {
     return band;
   }
 
-  private void addDivisions() {
-    int tenths = (int) Math.round(range / 1e4);
-    int numbered = tenths > 60 ? 20 : 10;
-    for (int i = 0; i <= tenths; i++) {
+  private void addDivisions(PressureUnit unit) {
+    double division = division(unit);
+    int divisions = (int) Math.floor(unit.fromPascal(range) / division + 1e-6);
+    int numbered = divisions > 60 ? 20 : 10;
+    for (int i = 0; i <= divisions; i++) {
       boolean major = i % numbered == 0;
       double inner = major ? 112 : i % 5 == 0 ? 120 : 126;
+      double angle = angle(unit.toPascal(i * division));
       Line tick = new Line(MIDDLE, MIDDLE - inner, MIDDLE, MIDDLE - 132);
-      tick.getTransforms().add(new Rotate(angle(i * 1e4), MIDDLE, MIDDLE));
+      tick.getTransforms().add(new Rotate(angle, MIDDLE, MIDDLE));
       tick.getStyleClass().add(major ? "hc-dial-major" : "hc-dial-minor");
       face.getChildren().add(tick);
       if (major) {
-        face.getChildren().add(number(i / 10, angle(i * 1e4)));
+        face.getChildren().add(number(Math.round(i * division), angle));
       }
     }
   }
 
-  private static Text number(int bar, double degrees) {
+  /** One small division, in the unit of the face: common practice, no source. */
+  private static double division(PressureUnit unit) {
+    return switch (unit) {
+      case PSI -> 1;
+      case KPA -> 10;
+      default -> 0.1;
+    };
+  }
+
+  private static Text number(long shown, double degrees) {
     double radians = Math.toRadians(degrees);
-    Text text = new Text(Integer.toString(bar));
+    Text text = new Text(Long.toString(shown));
     text.getStyleClass().add("hc-dial-number");
     text.setTextOrigin(VPos.CENTER);
-    text.setX(MIDDLE + 94 * Math.sin(radians) - 7);
+    text.setX(MIDDLE + 94 * Math.sin(radians) - 7 * text.getText().length());
     text.setY(MIDDLE - 94 * Math.cos(radians));
     return text;
   }

@@ -1,5 +1,6 @@
 package holdcurve.ui.window.practice;
 
+import holdcurve.ui.window.job.Pressures;
 import javafx.collections.ListChangeListener;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -8,9 +9,11 @@ import javafx.scene.layout.VBox;
 
 /** What has been found out at the car so far. */
 final class EntriesPanel extends ScrollPane {
+  private final Pressures pressures;
   private final VBox list = new VBox();
 
-  EntriesPanel(PracticeModel model) {
+  EntriesPanel(PracticeModel model, Pressures pressures) {
+    this.pressures = pressures;
     setId("practice-entries");
     setFitToWidth(true);
     setMinHeight(0);
@@ -18,6 +21,7 @@ final class EntriesPanel extends ScrollPane {
     list.getStyleClass().add("hc-practice-rows");
     setContent(list);
     model.entries().addListener((ListChangeListener<PracticeModel.Entry>) change -> fill(model));
+    pressures.unitProperty().addListener((property, before, now) -> fill(model));
     fill(model);
   }
 
@@ -33,12 +37,12 @@ final class EntriesPanel extends ScrollPane {
     setVvalue(1);
   }
 
-  private static VBox card(PracticeModel.Entry entry) {
+  private VBox card(PracticeModel.Entry entry) {
     Label step = new Label(entry.step());
     step.setWrapText(true);
     step.getStyleClass().add("hc-strong");
     FlowPane lines = new FlowPane(18, 2);
-    for (String line : entry.came()) {
+    for (String line : pressures.texts(entry.came())) {
       Label label = new Label(line);
       label.setWrapText(true);
       lines.getChildren().add(label);

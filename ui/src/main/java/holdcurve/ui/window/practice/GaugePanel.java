@@ -4,6 +4,7 @@ import holdcurve.job.GaugeSpec;
 import holdcurve.part.Regulator;
 import holdcurve.practice.Session;
 import holdcurve.ui.window.frame.Cautions;
+import holdcurve.ui.window.job.Pressures;
 import java.util.Locale;
 import javafx.animation.AnimationTimer;
 import javafx.geometry.Pos;
@@ -25,6 +26,7 @@ final class GaugePanel extends VBox {
   private static final double HIGH = 1.05;
 
   private final PracticeModel model;
+  private final Pressures pressures;
   private final StackPane holder = new StackPane();
   private final Label clock = new Label();
   private final Button skip = new Button("End");
@@ -50,7 +52,8 @@ final class GaugePanel extends VBox {
         }
       };
 
-  GaugePanel(PracticeModel model) {
+  GaugePanel(PracticeModel model, Pressures pressures) {
+    this.pressures = pressures;
     this.model = model;
     getStyleClass().add("hc-practice-gauge");
     setAlignment(Pos.TOP_CENTER);
@@ -73,6 +76,7 @@ final class GaugePanel extends VBox {
     caution.getStyleClass().addAll("hc-caution", "hc-small");
     getChildren().addAll(holder, clock, controls, caution);
     model.session().addListener((property, before, now) -> begin(now));
+    pressures.unitProperty().addListener((property, before, now) -> begin(model.session().get()));
     model.watch().addListener((property, before, now) -> watch(now));
     begin(model.session().get());
     watch(model.watch().get());
@@ -101,7 +105,10 @@ final class GaugePanel extends VBox {
     GaugeSpec gauge = session.exercise().gauge();
     double set = session.exercise().circuit().partsOf(Regulator.KIND).get(0).value(Regulator.SET);
     String accuracy = String.format(Locale.ROOT, "%.1f", 100 * gauge.accuracyClass());
-    dial = new Dial(gauge.range(), accuracy, LOW * set, HIGH * set);
+    double stood = dial == null ? 0 : dial.shown().get();
+    dial = new Dial(pressures.unit(), gauge.range(), accuracy, LOW * set, HIGH * set);
+    dial.pressure().set(stood);
+    dial.shown().set(stood);
     holder.getChildren().add(dial);
   }
 

@@ -17,12 +17,12 @@ import holdcurve.practice.RepairScore;
 import holdcurve.practice.Session;
 import holdcurve.practice.Step;
 import holdcurve.practice.Suspicions.Suspicion;
+import holdcurve.saying.Saying;
 import holdcurve.ui.practice.PracticeResults;
 import holdcurve.ui.window.job.WorkModel;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -64,7 +64,7 @@ public final class PracticeModel {
    * @param step in words
    * @param came one line each
    */
-  public record Entry(String step, List<String> came) {}
+  public record Entry(String step, List<Saying> came) {}
 
   /**
    * A hold under way.
@@ -210,7 +210,7 @@ public final class PracticeModel {
       entries.add(
           new Entry(
               now.taken().step().words(),
-              now.taken().found().stream().map(Finding::inWords).toList()));
+              now.taken().found().stream().map(Finding::saying).toList()));
     }
   }
 
@@ -227,10 +227,10 @@ public final class PracticeModel {
     }
   }
 
-  private static String line(Reading reading) {
+  private static Saying line(Reading reading) {
     int seconds = (int) Math.round(reading.time());
-    return String.format(
-        Locale.ROOT, "%d:%02d  %.2f bar", seconds / 60, seconds % 60, reading.pressure() / 1e5);
+    return Saying.of(
+        "%d:%02d  %s", seconds / 60, seconds % 60, Saying.pressure(reading.pressure()));
   }
 
   /** What the learner thinks now; answers left at 0 share what is left evenly. */

@@ -6,6 +6,7 @@ import holdcurve.practice.Session;
 import holdcurve.ui.window.frame.FileDialogs;
 import holdcurve.ui.window.frame.FileKind;
 import holdcurve.ui.window.frame.Page;
+import holdcurve.ui.window.job.Pressures;
 import java.util.Locale;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.StringBinding;
@@ -27,18 +28,21 @@ public final class PracticePage implements Page {
 
   private final PracticeModel model;
   private final FileDialogs dialogs;
+  private final Pressures pressures;
   private final StackPane content = new StackPane();
   private final ChoicePanel choice;
   private final BorderPane bay = new BorderPane();
 
-  public PracticePage(PracticeModel model, ExerciseDraft draft, FileDialogs dialogs) {
+  public PracticePage(
+      PracticeModel model, ExerciseDraft draft, FileDialogs dialogs, Pressures pressures) {
+    this.pressures = pressures;
     this.model = model;
     this.dialogs = dialogs;
     choice = new ChoicePanel(model, draft, dialogs);
-    GaugePanel gauge = new GaugePanel(model);
+    GaugePanel gauge = new GaugePanel(model, pressures);
     gauge.setPrefWidth(GAUGE);
     gauge.setMinWidth(GAUGE);
-    EntriesPanel entries = new EntriesPanel(model);
+    EntriesPanel entries = new EntriesPanel(model, pressures);
     VBox.setVgrow(entries, Priority.ALWAYS);
     BeliefPanel belief = new BeliefPanel(model);
     belief.setPrefWidth(SIDE);
@@ -48,6 +52,7 @@ public final class PracticePage implements Page {
     bay.setCenter(new VBox(new StepsPanel(model), entries));
     bay.setRight(belief);
     content.getChildren().add(choice);
+    pressures.unitProperty().addListener((property, before, now) -> tellAgain());
     model.session().addListener((property, before, now) -> turn());
     model.debrief().addListener((property, before, now) -> turn());
     model.repairs().addListener((property, before, now) -> turn());
@@ -99,7 +104,8 @@ public final class PracticePage implements Page {
     if (session == null) {
       content.getChildren().setAll(choice);
     } else if (debrief != null) {
-      DebriefPanel told = new DebriefPanel(session, debrief, model, this::saveScore);
+      DebriefPanel told =
+          new DebriefPanel(session, debrief, model, pressures.unit(), this::saveScore);
       content.getChildren().setAll(told);
       told.requestFocus();
     } else if (model.repairs().get() != null) {
@@ -108,6 +114,12 @@ public final class PracticePage implements Page {
       repair.focusFirst();
     } else {
       content.getChildren().setAll(bay);
+    }
+  }
+
+  private void tellAgain() {
+    if (model.debrief().get() != null) {
+      turn();
     }
   }
 

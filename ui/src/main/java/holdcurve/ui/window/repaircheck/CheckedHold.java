@@ -2,9 +2,9 @@ package holdcurve.ui.window.repaircheck;
 
 import holdcurve.infer.HoldCurve;
 import holdcurve.job.HoldTest;
-import holdcurve.log.PressureUnit;
 import holdcurve.log.Reading;
 import holdcurve.repair.HoldTable;
+import holdcurve.saying.PressureUnit;
 import holdcurve.ui.window.plot.HoldChart;
 import holdcurve.ui.window.plot.HoldPlot;
 import holdcurve.ui.window.plot.Marks;

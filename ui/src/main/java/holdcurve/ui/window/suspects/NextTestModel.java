@@ -1,10 +1,10 @@
 package holdcurve.ui.window.suspects;
 
 import holdcurve.infer.Beliefs;
-import holdcurve.log.PressureUnit;
 import holdcurve.plan.Plan;
 import holdcurve.plan.PlannedTest;
 import holdcurve.plan.Planner;
+import holdcurve.saying.PressureUnit;
 import holdcurve.ui.window.job.OpenJobModel;
 import holdcurve.ui.window.job.WorkModel;
 import java.util.Locale;
@@ -52,14 +52,24 @@ public final class NextTestModel {
     chosen.set(found.tests().isEmpty() ? null : found.tests().get(0));
   }
 
+  /** Whether there is a test that would tell something. */
+  boolean isAnyWorthIt() {
+    Plan known = plan.get();
+    return known != null
+        && !known.tests().isEmpty()
+        && known.tests().get(0).information().bits() >= WORTH;
+  }
+
   /** One line: the best test, or that none is worth it. */
   String headline() {
     Plan known = plan.get();
     if (known == null || known.tests().isEmpty()) {
-      return "Next test";
+      return jobs.ranking().resultProperty().get() == null
+          ? "Rank the suspects (F5) to see which test would tell most."
+          : "Which test tells most is being worked out, or none would.";
     }
     PlannedTest best = known.tests().get(0);
-    return best.information().bits() < WORTH
+    return !isAnyWorthIt()
         ? "Next test: none would tell much more"
         : String.format(
             Locale.ROOT,

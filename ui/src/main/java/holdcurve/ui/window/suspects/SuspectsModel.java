@@ -1,14 +1,17 @@
 package holdcurve.ui.window.suspects;
 
+import holdcurve.attribution.FallReport;
 import holdcurve.file.RankingTable;
 import holdcurve.file.RankingWriter;
 import holdcurve.file.SafeFile;
 import holdcurve.infer.HoldCurve;
 import holdcurve.infer.Ranking;
+import holdcurve.infer.Reasons;
 import holdcurve.infer.Suspect;
 import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
-import holdcurve.log.PressureUnit;
+import holdcurve.saying.PressureUnit;
+import holdcurve.saying.Saying;
 import holdcurve.ui.window.job.OpenJobModel;
 import holdcurve.ui.window.plot.HoldPlot;
 import java.nio.file.Path;
@@ -23,6 +26,8 @@ import javafx.beans.property.ReadOnlyIntegerProperty;
 import javafx.beans.property.ReadOnlyIntegerWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
 import javafx.beans.value.ObservableValue;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
@@ -41,6 +46,7 @@ public final class SuspectsModel {
   private final ObservableList<HoldPlot> shownPlots =
       FXCollections.unmodifiableObservableList(plots);
   private final ObjectProperty<SuspectRow> chosen = new SimpleObjectProperty<>();
+  private final StringProperty shownTest = new SimpleStringProperty("");
   private final BooleanProperty showUnlikely = new SimpleBooleanProperty();
   private final ReadOnlyIntegerWrapper unlikely = new ReadOnlyIntegerWrapper();
 
@@ -159,6 +165,32 @@ public final class SuspectsModel {
     return jobs.pressures().text(pascals);
   }
 
+  /** The number alone. */
+  String pressureNumber(double pascals) {
+    return jobs.pressures().number(pascals);
+  }
+
+  /** Id of the hold test whose plot is looked at; empty for none. */
+  StringProperty shownTestProperty() {
+    return shownTest;
+  }
+
+  /** Where the fall of the hold looked at went; empty where that isn't known. */
+  Optional<FallReport> fall() {
+    return Optional.ofNullable(jobs.ranking().resultProperty().get()).stream()
+        .flatMap(ranking -> ranking.falls().stream())
+        .filter(fall -> fall.test().equals(shownTest.get()))
+        .findFirst();
+  }
+
+  /** What speaks for and against the chosen suspect; empty where that isn't known. */
+  Optional<Reasons> reasons() {
+    return Optional.ofNullable(jobs.ranking().resultProperty().get()).stream()
+        .flatMap(ranking -> ranking.reasons().stream())
+        .filter(one -> chosenSuspect().filter(s -> s.id().equals(one.suspect())).isPresent())
+        .findFirst();
+  }
+
   /** The unit in which pressures are shown. */
   ObservableValue<PressureUnit> unit() {
     return jobs.pressures().unitProperty();
@@ -178,9 +210,12 @@ public final class SuspectsModel {
   List<String> notes() {
     Ranking ranking = jobs.ranking().resultProperty().get();
     Job job = jobs.jobProperty().get();
-    List<String> assumed = ranking == null ? List.of() : ranking.notes();
-    List<String> understood = job == null ? List.of() : job.understood();
-    return Stream.concat(assumed.stream(), understood.stream()).toList();
+    List<Saying> assumed = ranking == null ? List.of() : ranking.notes();
+    List<Saying> understood = job == null ? List.of() : job.understood();
+    return Stream.concat(assumed.stream(), understood.stream())
+        .map(saying -> saying.in(jobs.pressures().unit()))
+        .distinct()
+        .toList();
   }
 
   /** Whether a ranking is under way. */

@@ -14,6 +14,11 @@ final class TestTabs extends TabPane {
   TestTabs(SuspectsModel model) {
     this.model = model;
     setTabClosingPolicy(TabClosingPolicy.UNAVAILABLE);
+    getSelectionModel()
+        .selectedItemProperty()
+        .addListener(
+            (property, before, now) ->
+                model.shownTestProperty().set(now == null ? "" : now.getText()));
     model.plots().addListener((ListChangeListener<HoldPlot>) change -> update());
     update();
   }

@@ -48,7 +48,8 @@ class BenchSheetModelTest {
   void whatIsTypedIsJudgedAtOnce() {
     typeFlows("180", "181", "150,5", "179", "182", "180");
     assertEquals(Standing.FAR_OUT, report().injectors().get(2).standing());
-    assertTrue(report().verdict().get(0).startsWith("One of six is out of line: 3 (16 % low)"));
+    assertTrue(
+        report().verdict().get(0).toString().startsWith("One of six is out of line: 3 (16 % low)"));
     type(2, SheetColumn.AFTER, "178");
     assertEquals(1, report().injectors().stream().filter(i -> i.after().isPresent()).count());
   }

@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import holdcurve.droptest.DropReport;
 import holdcurve.droptest.InjectorDrop;
 import holdcurve.file.JobReader;
-import holdcurve.log.PressureUnit;
+import holdcurve.saying.PressureUnit;
 import holdcurve.ui.window.HandMadeRanking;
 import holdcurve.ui.window.job.OpenJobModel;
 import java.nio.file.Path;
@@ -70,7 +70,7 @@ class DropTestModelTest {
   void aFileIsShownAndJudgedAsTheCommandDoes() {
     model.open(SCENARIOS.resolve("bench/drops-six-times.csv"));
     assertEquals("1.30", model.rows().get(0).after().get());
-    assertTrue(report().verdict().get(0).startsWith("Injector 3 is low: -17 %"));
+    assertTrue(report().verdict().get(0).toString().startsWith("Injector 3 is low: -17 %"));
   }
 
   @Test

@@ -3,7 +3,7 @@ package holdcurve.ui.window.holdtests;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.log.PressureUnit;
+import holdcurve.saying.PressureUnit;
 import holdcurve.ui.window.job.Pressures;
 import java.util.Optional;
 import java.util.OptionalDouble;

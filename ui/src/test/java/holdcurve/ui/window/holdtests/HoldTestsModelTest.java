@@ -9,8 +9,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import holdcurve.file.JobReader;
 import holdcurve.finding.DropCount;
 import holdcurve.finding.JointLook;
-import holdcurve.log.PressureUnit;
 import holdcurve.log.Reading;
+import holdcurve.saying.PressureUnit;
 import holdcurve.ui.window.HandMadeRanking;
 import holdcurve.ui.window.Jobs;
 import holdcurve.ui.window.job.CircuitTemplates;
@@ -121,7 +121,8 @@ class HoldTestsModelTest {
   void aPastedTableIsLookedAtBeforeItIsTaken() {
     model.paste("t [mm:ss];p [kPa]\n0:00;212\n0:30;198,5\n1:00;194\n2:00;190\n");
     Preview preview = model.previewProperty().get();
-    assertTrue(preview.understood().contains("Pressures in kPa."), preview::toString);
+    assertTrue(
+        preview.understood(model.pressures()).contains("Pressures in kPa."), preview::toString);
     assertEquals("0:30   1.99 bar", preview.sample(model.pressures()).get(1));
     assertTrue(model.readings().isEmpty());
     model.takePreview();

@@ -14,6 +14,7 @@ import holdcurve.infer.Ranker;
 import holdcurve.practice.Exercise;
 import holdcurve.practice.RepairChoice;
 import holdcurve.practice.TrainingCar;
+import holdcurve.saying.PressureUnit;
 import holdcurve.ui.theme.Looks;
 import holdcurve.ui.theme.Theme;
 import holdcurve.ui.window.SceneImage;
@@ -82,7 +83,7 @@ class PracticePageTest {
     run(
         () -> {
           stage = new Stage(StageStyle.UNDECORATED);
-          PracticePage page = new PracticePage(model, draft, new Asked());
+          PracticePage page = new PracticePage(model, draft, new Asked(), jobs.pressures());
           Scene scene = new Scene(new StackPane(page.content()), 1280, 720);
           looks.dress(scene);
           stage.setScene(scene);
@@ -265,7 +266,7 @@ class PracticePageTest {
     Dial[] dial = new Dial[1];
     run(
         () -> {
-          dial[0] = new Dial(4e5, "1.6", 1.6e5, 2.1e5);
+          dial[0] = new Dial(PressureUnit.BAR, 4e5, "1.6", 1.6e5, 2.1e5);
           dial[0].pressure().set(2e5);
           double before = 0;
           for (int frame = 0; frame < 120; frame++) {

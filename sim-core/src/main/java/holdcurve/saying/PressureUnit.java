@@ -1,4 +1,4 @@
-package holdcurve.log;
+package holdcurve.saying;
 
 import java.util.Arrays;
 import java.util.Locale;

@@ -3,6 +3,7 @@ package holdcurve.ui.window.suspects;
 import holdcurve.plan.Branch;
 import holdcurve.plan.Plan;
 import holdcurve.plan.PlannedTest;
+import holdcurve.ui.window.frame.Scrolled;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -10,28 +11,27 @@ import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.control.TitledPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 
-/** The next test with its steps, cautions and outcomes; folded until asked for. */
-final class NextTestStrip extends TitledPane {
+/** The next test with its steps, cautions and outcomes. */
+final class NextTestPane extends VBox {
   private static final double NAMED = 0.05;
   private static final int MOST_NAMED = 3;
 
   private final NextTestModel model;
+  private final Label caution = line("", "hc-caution", "hc-small");
+  private final Label headline = line("", "hc-heading");
   private final ComboBox<PlannedTest> choice = new ComboBox<>();
   private final VBox doing = new VBox(4);
   private final VBox meaning = new VBox(4);
 
-  NextTestStrip(NextTestModel model) {
+  NextTestPane(NextTestModel model) {
     this.model = model;
     setId("next-test");
-    getStyleClass().add("hc-notes");
-    setExpanded(false);
-    setAnimated(false);
+    getStyleClass().add("hc-drawer");
     choice.setId("planned-tests");
     choice.setMaxWidth(Double.MAX_VALUE);
     choice.setConverter(new Names());
@@ -41,10 +41,9 @@ final class NextTestStrip extends TitledPane {
       half.setPrefWidth(100);
       HBox.setHgrow(half, Priority.ALWAYS);
     }
-    ScrollPane scroll = new ScrollPane(both);
-    scroll.setFitToWidth(true);
-    scroll.setPrefViewportHeight(250);
-    setContent(new VBox(6, choice, scroll));
+    ScrollPane scroll = Scrolled.down(new VBox(6, caution, both));
+    VBox.setVgrow(scroll, Priority.ALWAYS);
+    getChildren().addAll(headline, choice, scroll);
     model.planProperty().addListener((property, before, now) -> show(now));
     model.chosenProperty().addListener((property, before, now) -> show(now));
     model.unit().addListener((property, before, now) -> show(model.chosenProperty().get()));
@@ -72,9 +71,12 @@ final class NextTestStrip extends TitledPane {
   }
 
   private void show(Plan plan) {
-    setText(model.headline());
-    setVisible(plan != null);
-    setManaged(plan != null);
+    boolean worth = model.isAnyWorthIt();
+    headline.setText(worth ? "" : model.headline());
+    headline.setVisible(!worth);
+    headline.setManaged(!worth);
+    choice.setVisible(plan != null && !plan.tests().isEmpty());
+    choice.setManaged(choice.isVisible());
     choice.getItems().setAll(plan == null ? List.of() : plan.tests());
     choice.setValue(plan == null || plan.tests().isEmpty() ? null : plan.tests().get(0));
   }
@@ -82,11 +84,12 @@ final class NextTestStrip extends TitledPane {
   private void show(PlannedTest test) {
     doing.getChildren().clear();
     meaning.getChildren().clear();
+    caution.setVisible(test != null);
+    caution.setManaged(test != null);
     if (test == null) {
       return;
     }
-    String cautions = String.join(" ", test.procedure().cautions());
-    doing.getChildren().add(line(cautions, "hc-caution", "hc-small"));
+    caution.setText(String.join(" ", test.procedure().cautions()));
     List<String> steps = test.procedure().steps();
     for (int i = 0; i < steps.size(); i++) {
       doing.getChildren().add(line((i + 1) + ".  " + steps.get(i)));
