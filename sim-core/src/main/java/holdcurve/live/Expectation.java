@@ -35,6 +35,11 @@ public record Expectation(HoldCurve band, double[] leastLeak, double margin) {
     return pressure - at(band.high(), time) - margin;
   }
 
+  /** What a sound circuit would most likely show [Pa gauge]. */
+  double middleAt(double time) {
+    return at(band.middle(), time);
+  }
+
   private double at(double[] values, double time) {
     double[] times = band.time();
     int last = times.length - 1;

@@ -76,8 +76,7 @@ public final class SoundHold {
    */
   public static Optional<Expectation> expect(
       Circuit circuit, GaugeSpec gauge, HoldTest test, double span, long seed, Progress progress) {
-    return test.log().hold().stream()
-        .filter(reading -> !reading.doubtful())
+    return Steadied.of(test.log().hold()).stream()
         .findFirst()
         .flatMap(
             first -> new SoundHold(circuit, gauge, test, first, span, seed).expect(seed, progress));

@@ -150,7 +150,7 @@ class WindowTest {
     assertTrue(words.contains("55 ± 1 %"), words::toString);
     assertTrue(words.contains("0.41 mL/min (0.31 to 0.53), about 12 drops a minute"));
     assertTrue(words.contains("Can't be told apart, together 87 %"));
-    assertTrue(words.contains("Time since the pump stopped [min]"));
+    assertTrue(words.contains("Time since pump stop [min]"));
     assertTrue(words.contains("Pressure [bar]"));
     assertTrue(words.contains("Leak"));
     assertEquals("no clamps", ((TabPane) find(".tab-pane")).getTabs().get(0).getText());

@@ -37,14 +37,14 @@ final class AboutBox extends VBox {
     notes.setPrefRowCount(1);
     notes.setWrapText(true);
     notes.addEventFilter(KeyEvent.KEY_PRESSED, AboutBox::tabLeaves);
-    committing(temperature, model::temperature);
-    committing(date, model::date);
-    committing(notes, model::notes);
+    committing(temperature, model.details()::temperature);
+    committing(date, model.details()::date);
+    committing(notes, model.details()::notes);
     FlowPane line = new FlowPane(labelled("Fuel", temperature), labelled("Date", date));
     line.getStyleClass().add("hc-buttons");
     getChildren().addAll(Texts.words("Clamps", "hc-heading"), clamps, line, notes);
-    model.testProperty().addListener((property, before, now) -> show(now));
-    show(model.testProperty().get());
+    model.hold().testProperty().addListener((property, before, now) -> show(now));
+    show(model.hold().testProperty().get());
   }
 
   private static HBox labelled(String text, TextField field) {
@@ -96,8 +96,8 @@ final class AboutBox extends VBox {
     if (test == null) {
       return;
     }
-    model.hoses().forEach(hose -> clamps.getChildren().add(clamp(hose, test)));
-    if (model.hoses().isEmpty()) {
+    model.details().hoses().forEach(hose -> clamps.getChildren().add(clamp(hose, test)));
+    if (model.details().hoses().isEmpty()) {
       clamps.getChildren().add(Texts.words("No hose of this circuit can be clamped.", "hc-muted"));
     }
     temperature.setText(
@@ -111,7 +111,7 @@ final class AboutBox extends VBox {
   private CheckBox clamp(String hose, HoldTest test) {
     CheckBox box = new CheckBox(hose);
     box.setSelected(test.clamped().contains(hose));
-    box.setOnAction(event -> model.clamp(hose, box.isSelected()));
+    box.setOnAction(event -> model.details().clamp(hose, box.isSelected()));
     return box;
   }
 }

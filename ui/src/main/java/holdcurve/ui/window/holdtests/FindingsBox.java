@@ -60,7 +60,7 @@ final class FindingsBox extends VBox {
     wrong.managedProperty().bind(wrong.textProperty().isNotEmpty());
     getChildren()
         .addAll(Texts.words("Findings", "hc-heading"), list, kind, numbers, when, line, wrong);
-    model.testProperty().addListener((property, before, now) -> update());
+    model.hold().testProperty().addListener((property, before, now) -> update());
     model.pressures().unitProperty().addListener((property, before, now) -> update());
     ask();
     update();
@@ -83,11 +83,13 @@ final class FindingsBox extends VBox {
   private void ask() {
     FindingForm form = kind.getValue();
     List<String> parts =
-        form == null || model.job() == null ? List.of() : form.parts(model.job().circuit());
+        form == null || model.hold().job() == null
+            ? List.of()
+            : form.parts(model.hold().job().circuit());
     part.getItems().setAll(parts);
     part.getSelectionModel().selectFirst();
     part.setVisible(!parts.isEmpty());
-    date.setText(model.findingDay().toString());
+    date.setText(model.findings().day().toString());
     fields.clear();
     numbers.getChildren().clear();
     if (form != null) {
@@ -116,9 +118,9 @@ final class FindingsBox extends VBox {
     if (finding.isEmpty()) {
       wrong.setText("Give each number, such as " + example() + ".");
     } else if (day.isEmpty()) {
-      wrong.setText("Write the date as year, month and day: " + model.findingDay() + ".");
+      wrong.setText("Write the date as year, month and day: " + model.findings().day() + ".");
     } else {
-      model.add(finding.get().on(day.get()));
+      model.findings().add(finding.get().on(day.get()));
       kind.setValue(null);
     }
   }
@@ -140,7 +142,7 @@ final class FindingsBox extends VBox {
   }
 
   private void update() {
-    List<Finding> findings = model.job() == null ? List.of() : model.job().findings();
+    List<Finding> findings = model.findings().all();
     list.getChildren().setAll(findings.stream().map(this::row).toList());
   }
 
@@ -151,7 +153,7 @@ final class FindingsBox extends VBox {
     remove.setAccessibleText("Remove: " + finding.inDatedWords(model.pressures().unit()));
     remove.getStyleClass().add("hc-flat");
     remove.setMinWidth(USE_PREF_SIZE);
-    remove.setOnAction(event -> model.remove(finding));
+    remove.setOnAction(event -> model.findings().remove(finding));
     HBox row = new HBox(words, remove);
     row.getStyleClass().add("hc-line");
     return row;

@@ -118,12 +118,12 @@ public final class HoldTestsPage implements Page {
   private void paste() {
     Clipboard clipboard = Clipboard.getSystemClipboard();
     if (clipboard.hasString()) {
-      model.paste(clipboard.getString());
+      model.intake().paste(clipboard.getString());
     }
   }
 
   private void importLog() {
-    desk.dialogs().chooseLog(desk.jobs().fileProperty().get()).ifPresent(model::open);
+    desk.dialogs().chooseLog(desk.jobs().fileProperty().get()).ifPresent(model.intake()::open);
   }
 
   /** What is typed outside of any field belongs to the readings. */
@@ -134,7 +134,7 @@ public final class HoldTestsPage implements Page {
       return;
     }
     if (typed.equals(" ") && !(event.getTarget() instanceof Button)) {
-      model.mark();
+      model.entry().mark();
       focus();
     } else if (typed.matches("[0-9]")) {
       focus();
@@ -168,25 +168,25 @@ public final class HoldTestsPage implements Page {
   @Override
   public List<MenuItem> actions() {
     return List.of(
-        action("Pump stops now, or take a reading", KeyCode.F8, model::mark),
-        action("Clamps are on", KeyCode.F9, model::clampsAreOn),
-        action("End of the hold", KeyCode.F10, model::finish),
-        Actions.of("New hold", Actions.onShortcut(KeyCode.T), () -> model.addTest("hold")),
+        action("Pump stops now, or take a reading", KeyCode.F8, model.entry()::mark),
+        action("Clamps are on", KeyCode.F9, model.entry()::clampsAreOn),
+        action("End of the hold", KeyCode.F10, model.entry()::finish),
+        Actions.of("New hold", Actions.onShortcut(KeyCode.T), () -> model.hold().addTest("hold")),
         Actions.of("Next hold", Actions.onShortcut(KeyCode.PAGE_DOWN), () -> tests.go(1)),
         Actions.of("Previous hold", Actions.onShortcut(KeyCode.PAGE_UP), () -> tests.go(-1)),
         Actions.of("Import a log …", Actions.onShortcut(KeyCode.I), this::importLog),
         Actions.of(
             "Reading is doubtful, or not",
             Actions.onShortcut(KeyCode.B),
-            () -> readings.withChosen(model::toggleDoubt)),
+            () -> readings.withChosen(model.edits()::toggleDoubt)),
         Actions.of(
             "Pump stop a second earlier",
             new KeyCodeCombination(KeyCode.LEFT, KeyCombination.ALT_DOWN),
-            () -> model.movePumpStop(-1)),
+            () -> model.edits().movePumpStop(-1)),
         Actions.of(
             "Pump stop a second later",
             new KeyCodeCombination(KeyCode.RIGHT, KeyCombination.ALT_DOWN),
-            () -> model.movePumpStop(1)),
+            () -> model.edits().movePumpStop(1)),
         Actions.of("Rank and see the suspects", Actions.onShortcut(KeyCode.ENTER), this::rank));
   }
 

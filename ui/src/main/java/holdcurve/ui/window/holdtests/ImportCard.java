@@ -21,10 +21,10 @@ final class ImportCard extends VBox {
     setMaxSize(760, 480);
     take.setDefaultButton(true);
     take.getStyleClass().add("accent");
-    take.setOnAction(event -> model.takePreview());
+    take.setOnAction(event -> model.intake().take());
     Button drop = new Button("Leave it (Esc)");
     drop.setCancelButton(true);
-    drop.setOnAction(event -> model.dropPreview());
+    drop.setOnAction(event -> model.intake().drop());
     ScrollPane scroll = new ScrollPane(understood);
     scroll.setFitToWidth(true);
     HBox.setHgrow(scroll, Priority.ALWAYS);
@@ -37,13 +37,13 @@ final class ImportCard extends VBox {
     buttons.getStyleClass().add("hc-line");
     getChildren()
         .addAll(Texts.words("This is how it was understood", "hc-heading"), middle, buttons);
-    visibleProperty().bind(model.previewProperty().isNotNull());
+    visibleProperty().bind(model.intake().previewProperty().isNotNull());
     managedProperty().bind(visibleProperty());
-    model.previewProperty().addListener((property, before, now) -> show(now));
+    model.intake().previewProperty().addListener((property, before, now) -> show(now));
     model
         .pressures()
         .unitProperty()
-        .addListener((property, before, now) -> show(model.previewProperty().get()));
+        .addListener((property, before, now) -> show(model.intake().previewProperty().get()));
   }
 
   private void show(Preview preview) {

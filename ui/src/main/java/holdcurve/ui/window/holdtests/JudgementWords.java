@@ -30,9 +30,16 @@ record JudgementWords(String style, Sign sign, String word, String sentence) {
           new JudgementWords(
               "leak",
               Sign.DROP,
-              "Leaking",
-              "It fell further than a sound circuit lets it, gauge error allowed for: something"
-                  + " leaks, or the regulator shuts low.");
+              "Falls too far",
+              "It falls further than a sound circuit lets it, gauge error allowed for. Rank the"
+                  + " suspects: they say whether fuel leaks, and where.");
+      case FELL_AT_ONCE ->
+          new JudgementWords(
+              "leak",
+              Sign.CROSS,
+              "Fell at once",
+              "Most of the fall came in the first minute, and it holds since: rather a regulator"
+                  + " that shuts low than a leak. Rank the suspects.");
       case HIGH ->
           new JudgementWords(
               "unexplained",

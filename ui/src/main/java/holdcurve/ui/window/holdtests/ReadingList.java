@@ -33,14 +33,14 @@ final class ReadingList extends VBox {
     table.setItems(model.readings());
     table.setColumnResizePolicy(TableView.UNCONSTRAINED_RESIZE_POLICY);
     table.setPlaceholder(placeholder());
-    column("Time", 0.28, reading -> Entry.clock(reading.time()));
-    column("Gauge", 0.36, reading -> model.pressures().text(reading.pressure()));
-    column("", 0.36, ReadingList::remark);
+    column("Time", 0.3, reading -> Entry.clock(reading.time()));
+    column("Gauge", 0.38, reading -> model.pressures().text(reading.pressure()));
+    column("", 0.32, ReadingList::remark);
     table.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     table.setOnMouseClicked(
         event -> {
           if (event.getClickCount() == 2) {
-            withChosen(model::startCorrecting);
+            withChosen(model.entry()::startCorrecting);
           }
         });
     setVgrow(table, Priority.ALWAYS);
@@ -98,11 +98,11 @@ final class ReadingList extends VBox {
 
   private void key(KeyEvent event) {
     switch (event.getCode()) {
-      case ENTER, F2 -> take(event, model::startCorrecting);
-      case DELETE, BACK_SPACE -> take(event, model::delete);
+      case ENTER, F2 -> take(event, model.entry()::startCorrecting);
+      case DELETE, BACK_SPACE -> take(event, model.edits()::delete);
       case D -> {
         if (!event.isShortcutDown()) {
-          take(event, model::toggleDoubt);
+          take(event, model.edits()::toggleDoubt);
         }
       }
       default -> {}
@@ -122,9 +122,9 @@ final class ReadingList extends VBox {
   private FlowPane buttons() {
     FlowPane buttons =
         new FlowPane(
-            button("Correct", model::startCorrecting),
-            button("Doubtful (D)", model::toggleDoubt),
-            button("Delete", model::delete));
+            button("Correct", model.entry()::startCorrecting),
+            button("Doubtful (D)", model.edits()::toggleDoubt),
+            button("Delete", model.edits()::delete));
     buttons.getStyleClass().add("hc-buttons");
     buttons.disableProperty().bind(table.getSelectionModel().selectedItemProperty().isNull());
     return buttons;

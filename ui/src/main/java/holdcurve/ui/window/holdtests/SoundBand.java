@@ -9,6 +9,7 @@ import holdcurve.job.Job;
 import holdcurve.live.Expectation;
 import holdcurve.live.Judgement;
 import holdcurve.live.SoundHold;
+import holdcurve.live.Steadied;
 import holdcurve.log.Reading;
 import holdcurve.ui.window.job.WorkModel;
 import java.util.List;
@@ -61,8 +62,7 @@ final class SoundBand {
    */
   void ask(Job job, HoldTest test, List<Reading> hold, double span) {
     Question question =
-        hold.stream()
-            .filter(reading -> !reading.doubtful())
+        Steadied.of(hold).stream()
             .findFirst()
             .map(first -> question(job, test, first, span))
             .orElse(null);

@@ -12,21 +12,21 @@ final class StepsBox extends VBox {
     this.model = model;
     setId("steps");
     getStyleClass().add("hc-steps");
-    model.testProperty().addListener((property, before, now) -> update());
+    model.hold().testProperty().addListener((property, before, now) -> update());
     model.watch().runningProperty().addListener((property, before, now) -> update());
-    model.clampsOnProperty().addListener((property, before, now) -> update());
+    model.entry().clampsOnProperty().addListener((property, before, now) -> update());
     update();
   }
 
   private void update() {
     getChildren().clear();
-    HoldTest test = model.testProperty().get();
+    HoldTest test = model.hold().testProperty().get();
     if (test == null) {
       return;
     }
     HoldSteps.Stage stage =
         HoldSteps.stage(
-            test, model.watch().runningProperty().get(), model.clampsOnProperty().get());
+            test, model.watch().runningProperty().get(), model.entry().clampsOnProperty().get());
     int number = 1;
     for (HoldSteps.Step step : HoldSteps.of(test)) {
       if (step.stage() == stage) {

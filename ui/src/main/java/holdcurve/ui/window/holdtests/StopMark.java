@@ -79,12 +79,12 @@ final class StopMark extends Group {
   private void drop() {
     double by = moved;
     moved = 0;
-    model.movePumpStop(by);
+    model.edits().movePumpStop(by);
   }
 
   private void key(KeyEvent event) {
     if (event.getCode() == KeyCode.LEFT || event.getCode() == KeyCode.RIGHT) {
-      model.movePumpStop(event.getCode() == KeyCode.LEFT ? -1 : 1);
+      model.edits().movePumpStop(event.getCode() == KeyCode.LEFT ? -1 : 1);
       event.consume();
     }
   }

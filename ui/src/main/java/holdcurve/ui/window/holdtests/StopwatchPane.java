@@ -44,9 +44,9 @@ final class StopwatchPane extends VBox {
     HBox.setHgrow(main, Priority.ALWAYS);
     clamps.setMaxWidth(Double.MAX_VALUE);
     HBox.setHgrow(clamps, Priority.ALWAYS);
-    clamps.setOnAction(event -> model.clampsAreOn());
+    clamps.setOnAction(event -> model.entry().clampsAreOn());
     finish.setMinWidth(USE_PREF_SIZE);
-    finish.setOnAction(event -> model.finish());
+    finish.setOnAction(event -> model.entry().finish());
     HBox top = new HBox(time, main);
     top.getStyleClass().add("hc-watch-row");
     HBox below = new HBox(clamps, finish);
@@ -56,9 +56,9 @@ final class StopwatchPane extends VBox {
     getChildren().addAll(top, below, entryLine(), hint());
     ticking.setCycleCount(Animation.INDEFINITE);
     model.watch().runningProperty().addListener((property, before, now) -> run(now));
-    model.testProperty().addListener((property, before, now) -> update());
-    model.clampsOnProperty().addListener((property, before, now) -> update());
-    model.correctingProperty().addListener((property, before, now) -> correct(now));
+    model.hold().testProperty().addListener((property, before, now) -> update());
+    model.entry().clampsOnProperty().addListener((property, before, now) -> update());
+    model.entry().correctingProperty().addListener((property, before, now) -> correct(now));
     model.pressures().unitProperty().addListener((property, before, now) -> update());
     update();
   }
@@ -74,7 +74,7 @@ final class StopwatchPane extends VBox {
         .addListener(
             (property, before, now) -> {
               if (!now.isBlank()) {
-                model.typing();
+                model.entry().typing();
               }
             });
     entry.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
@@ -94,8 +94,8 @@ final class StopwatchPane extends VBox {
     hint.setWrapText(true);
     hint.setMinHeight(USE_PREF_SIZE);
     hint.getStyleClass().add("hc-small");
-    hint.textProperty().bind(model.hintProperty());
-    hint.managedProperty().bind(model.hintProperty().isNotEmpty());
+    hint.textProperty().bind(model.hold().hintProperty());
+    hint.managedProperty().bind(model.hold().hintProperty().isNotEmpty());
     return hint;
   }
 
@@ -111,18 +111,18 @@ final class StopwatchPane extends VBox {
     if (event.getCode() == KeyCode.ESCAPE && !entry.getText().isEmpty()) {
       entry.clear();
       model.watch().release();
-      model.startCorrecting(null);
+      model.entry().startCorrecting(null);
       event.consume();
     }
   }
 
   private void press() {
-    model.mark();
+    model.entry().mark();
     entry.requestFocus();
   }
 
   private void enter() {
-    if (model.enter(entry.getText())) {
+    if (model.entry().enter(entry.getText())) {
       entry.clear();
     }
     entry.requestFocus();
@@ -130,7 +130,7 @@ final class StopwatchPane extends VBox {
 
   private void correct(Reading reading) {
     if (reading != null) {
-      entry.setText(model.typed(reading));
+      entry.setText(model.entry().typed(reading));
       entry.requestFocus();
       entry.selectAll();
     }
@@ -154,11 +154,11 @@ final class StopwatchPane extends VBox {
   private void update() {
     boolean running = model.watch().runningProperty().get();
     boolean begun =
-        model.testProperty().get() != null
-            && !model.testProperty().get().log().readings().isEmpty();
+        model.hold().testProperty().get() != null
+            && !model.hold().testProperty().get().log().readings().isEmpty();
     main.setText(running ? "Reading (Space)" : begun ? "New hold (Space)" : "Pump off (Space)");
-    boolean clamped = running && !model.testProperty().get().clamped().isEmpty();
-    clamps.setVisible(clamped && !model.clampsOnProperty().get());
+    boolean clamped = running && !model.hold().testProperty().get().clamped().isEmpty();
+    clamps.setVisible(clamped && !model.entry().clampsOnProperty().get());
     clamps.setManaged(clamps.isVisible());
     String example = model.pressures().number(1.85e5);
     entry.setPromptText(running ? example + " ⏎" : "1:30 " + example + " ⏎");

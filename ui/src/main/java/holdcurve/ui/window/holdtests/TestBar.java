@@ -38,47 +38,47 @@ final class TestBar extends HBox {
     label.setMinWidth(USE_PREF_SIZE);
     Button remove = new Button("Remove");
     remove.setMinWidth(USE_PREF_SIZE);
-    remove.setOnAction(event -> model.removeTest());
-    remove.disableProperty().bind(model.testProperty().isNull());
+    remove.setOnAction(event -> model.hold().removeTest());
+    remove.disableProperty().bind(model.hold().testProperty().isNull());
     getChildren().addAll(holds, label, name, remove);
-    model.testIds().addListener((ListChangeListener<String>) change -> fill());
-    model.chosenProperty().addListener((property, before, now) -> fill());
+    model.hold().testIds().addListener((ListChangeListener<String>) change -> fill());
+    model.hold().idProperty().addListener((property, before, now) -> fill());
     fill();
   }
 
   private void fill() {
     ToggleGroup group = new ToggleGroup();
     holds.getChildren().clear();
-    for (String id : model.testIds()) {
+    for (String id : model.hold().testIds()) {
       ToggleButton button = new ToggleButton(id);
       button.setToggleGroup(group);
-      button.setSelected(id.equals(model.chosenProperty().get()));
+      button.setSelected(id.equals(model.hold().idProperty().get()));
       button.setOnAction(
           event -> {
             button.setSelected(true);
-            model.chosenProperty().set(id);
+            model.hold().idProperty().set(id);
           });
       holds.getChildren().add(button);
     }
     Button add = new Button("+ New hold");
     add.setId("add-hold");
-    add.setOnAction(event -> model.addTest("hold"));
+    add.setOnAction(event -> model.hold().addTest("hold"));
     holds.getChildren().add(add);
-    name.setText(model.chosenProperty().get());
-    name.setDisable(model.testIds().isEmpty());
+    name.setText(model.hold().idProperty().get());
+    name.setDisable(model.hold().testIds().isEmpty());
   }
 
   private void commit() {
-    model.rename(name.getText());
-    name.setText(model.chosenProperty().get());
+    model.hold().rename(name.getText());
+    name.setText(model.hold().idProperty().get());
   }
 
   /** Turns to the next or previous hold, round at the ends. */
   void go(int step) {
-    int count = model.testIds().size();
+    int count = model.hold().testIds().size();
     if (count > 0) {
-      int now = model.testIds().indexOf(model.chosenProperty().get());
-      model.chosenProperty().set(model.testIds().get(Math.floorMod(now + step, count)));
+      int now = model.hold().testIds().indexOf(model.hold().idProperty().get());
+      model.hold().idProperty().set(model.hold().testIds().get(Math.floorMod(now + step, count)));
     }
   }
 }

@@ -25,7 +25,7 @@ public enum TimeAxis {
 
   /** Name and unit, for the axis. */
   public String title() {
-    return "Time since the pump stopped [" + unit + "]";
+    return "Time since pump stop [" + unit + "]";
   }
 
   /**

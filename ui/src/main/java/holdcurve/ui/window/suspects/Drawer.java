@@ -1,6 +1,8 @@
 package holdcurve.ui.window.suspects;
 
 import holdcurve.ui.window.frame.Scrolled;
+import java.util.Locale;
+import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.scene.Node;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
@@ -28,7 +30,7 @@ final class Drawer extends TabPane {
 
   private static Tab tab(String title, Node content) {
     Tab tab = new Tab(title, content);
-    tab.setId("drawer-" + title.toLowerCase(java.util.Locale.ROOT).replace(' ', '-'));
+    tab.setId("drawer-" + title.toLowerCase(Locale.ROOT).replace(' ', '-'));
     return tab;
   }
 
@@ -39,6 +41,11 @@ final class Drawer extends TabPane {
     } else {
       getSelectionModel().select(tab);
     }
+  }
+
+  /** Whether the steps of the next test are read. */
+  ReadOnlyBooleanProperty stepsShown() {
+    return nextTest.selectedProperty();
   }
 
   void turnToNextTest() {

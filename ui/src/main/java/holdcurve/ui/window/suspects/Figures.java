@@ -3,6 +3,8 @@ package holdcurve.ui.window.suspects;
 import holdcurve.circuit.Unit;
 import holdcurve.infer.FaultSize;
 import holdcurve.infer.Interval;
+import holdcurve.saying.PressureUnit;
+import holdcurve.saying.Saying;
 import java.util.Locale;
 
 /** Numbers in words, as a mechanic reads them. */
@@ -28,10 +30,19 @@ final class Figures {
     return error < 0.005 ? text : Math.round(percent) + " ± " + Math.round(100 * error) + " %";
   }
 
-  /** How bad a fault is, with its 90 % range; for a leak in drops too. */
-  static String size(FaultSize size) {
-    String range = range(size);
+  /** How bad a fault is, with its 90 % range; for a leak in drops too; pressures in a unit. */
+  static String size(FaultSize size, PressureUnit unit) {
+    String range = size.unit() == Unit.BAR ? pressures(size.value(), unit) : range(size);
     return size.isLeak() ? range + ", " + drops(size.value()) : size.name() + " " + range;
+  }
+
+  private static String pressures(Interval value, PressureUnit unit) {
+    return Saying.of(
+            "%s (%s to %s)",
+            Saying.pressure(value.middle()),
+            Saying.number(value.low()),
+            Saying.number(value.high()))
+        .in(unit);
   }
 
   private static String range(FaultSize size) {

@@ -3,6 +3,7 @@ package holdcurve.ui.window.suspects;
 import holdcurve.infer.Suspect;
 import holdcurve.ui.window.frame.Cautions;
 import javafx.geometry.VPos;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
@@ -33,9 +34,12 @@ final class SuspectDetails extends GridPane {
   }
 
   private void show(SuspectRow row) {
-    setVisible(row != null);
-    setManaged(row != null);
-    if (row != null) {
+    for (Node node : getChildren()) {
+      node.setVisible(row != null || node == name);
+    }
+    if (row == null) {
+      name.setText("Each suspect is described here once they are ranked (F5).");
+    } else {
       show(row.suspect());
     }
   }

@@ -1,5 +1,6 @@
 package holdcurve.ui.window.suspects;
 
+import holdcurve.saying.PressureUnit;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
@@ -17,18 +18,18 @@ final class SuspectLine extends VBox {
 
   private final SuspectRow row;
 
-  SuspectLine(SuspectRow row) {
+  SuspectLine(SuspectRow row, PressureUnit unit) {
     this.row = row;
     getStyleClass().add("hc-suspect");
     setAccessibleRole(AccessibleRole.RADIO_BUTTON);
-    setAccessibleText(row.spoken());
+    setAccessibleText(row.spoken(unit));
     getChildren().add(title());
     if (!row.suspect().where().isEmpty()) {
       getChildren().add(words(row.suspect().where(), "hc-muted", "hc-small"));
     }
     getChildren().add(bar());
-    if (!row.size().isEmpty()) {
-      getChildren().add(words(row.size(), "hc-small"));
+    if (!row.size(unit).isEmpty()) {
+      getChildren().add(words(row.size(unit), "hc-small"));
     }
   }
 

@@ -31,6 +31,7 @@ final class SuspectList extends ScrollPane {
     column.getStyleClass().add("hc-suspects");
     addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     model.rows().addListener((ListChangeListener<SuspectRow>) change -> fill());
+    model.unit().addListener((property, before, now) -> fill());
     model.chosenProperty().addListener((property, before, now) -> choose());
     fill();
   }
@@ -55,7 +56,7 @@ final class SuspectList extends ScrollPane {
   }
 
   private SuspectLine line(SuspectRow row) {
-    SuspectLine line = new SuspectLine(row);
+    SuspectLine line = new SuspectLine(row, model.unit().getValue());
     line.setOnMousePressed(
         event -> {
           model.chosenProperty().set(row);

@@ -2,6 +2,7 @@ package holdcurve.ui.window.suspects;
 
 import holdcurve.infer.Suspect;
 import holdcurve.infer.SuspectGroup;
+import holdcurve.saying.PressureUnit;
 import java.util.Optional;
 
 /**
@@ -22,14 +23,14 @@ record SuspectRow(Suspect suspect, boolean inGroup, Optional<SuspectGroup> group
   }
 
   /** How bad it is; empty for no fault. */
-  String size() {
-    return suspect.size().map(Figures::size).orElse("");
+  String size(PressureUnit unit) {
+    return suspect.size().map(size -> Figures.size(size, unit)).orElse("");
   }
 
   /** What a person hears who can't see the row. */
-  String spoken() {
+  String spoken(PressureUnit unit) {
     String where = suspect.where().isEmpty() ? "" : ", " + suspect.where();
-    String size = size().isEmpty() ? "" : ", " + size();
+    String size = size(unit).isEmpty() ? "" : ", " + size(unit);
     return suspect.name() + where + ", " + percent() + size;
   }
 }

@@ -5,6 +5,7 @@ import holdcurve.ui.window.frame.Desk;
 import holdcurve.ui.window.frame.FileKind;
 import holdcurve.ui.window.frame.Page;
 import java.util.List;
+import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
 import javafx.scene.control.MenuItem;
 import javafx.scene.input.KeyCode;
@@ -19,10 +20,13 @@ public final class SuspectsPage implements Page {
   private static final double RANKING_SHARE = 0.37;
 
   /** Least height of the plots with their words [sizes of the text]. */
-  private static final double PLOT_LETTERS = 20;
+  private static final double PLOT_LETTERS = 16;
 
   /** Share of the height that the words below the plot take [-]. */
   private static final double DRAWER_SHARE = 0.4;
+
+  /** Likewise, while they are the steps of the next test. */
+  private static final double STEPS_SHARE = 0.54;
 
   private final SuspectsModel model;
   private final Desk desk;
@@ -42,7 +46,12 @@ public final class SuspectsPage implements Page {
     tests.minHeightProperty().bind(desk.looks().textSizeProperty().multiply(PLOT_LETTERS));
     drawer.setMinHeight(0);
     VBox left = new VBox(tests, drawer);
-    drawer.prefHeightProperty().bind(left.heightProperty().multiply(DRAWER_SHARE));
+    drawer
+        .prefHeightProperty()
+        .bind(
+            left.heightProperty()
+                .multiply(
+                    Bindings.when(drawer.stepsShown()).then(STEPS_SHARE).otherwise(DRAWER_SHARE)));
     left.setMinWidth(0);
     left.setPrefWidth(0);
     HBox.setHgrow(left, Priority.ALWAYS);

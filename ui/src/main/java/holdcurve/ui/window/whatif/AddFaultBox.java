@@ -44,19 +44,24 @@ final class AddFaultBox extends VBox {
     }
     wrong.setVisible(false);
     wrong.managedProperty().bind(wrong.visibleProperty());
+    model
+        .jobs()
+        .pressures()
+        .unitProperty()
+        .addListener((property, before, now) -> ask(fault.getValue()));
     fault.valueProperty().addListener((property, before, now) -> ask(now));
     getChildren().addAll(fault, meaning, line, wrong);
   }
 
   private void ask(AddableFault chosen) {
     wrong.setVisible(false);
-    meaning.setText(chosen == null ? "" : chosen.sizeWords());
-    size.setText(chosen == null ? "" : chosen.usualSize());
+    meaning.setText(chosen == null ? "" : chosen.sizeWords(model.jobs().pressures()));
+    size.setText(chosen == null ? "" : chosen.usualSize(model.jobs().pressures()));
   }
 
   private void add() {
     if (fault.getValue() != null) {
-      Optional<Change> change = fault.getValue().change(size.getText());
+      Optional<Change> change = fault.getValue().change(size.getText(), model.jobs().pressures());
       wrong.setVisible(change.isEmpty());
       change.ifPresent(
           added -> {

@@ -6,6 +6,7 @@ import holdcurve.fault.FaultCatalogue;
 import holdcurve.fault.FaultParameter;
 import holdcurve.fault.LeakFault;
 import holdcurve.fault.Site;
+import holdcurve.ui.window.job.Pressures;
 import holdcurve.whatif.Change;
 import holdcurve.whatif.Changes;
 import holdcurve.whatif.Plain;
@@ -33,18 +34,24 @@ record AddableFault(LeakFault fault, Site site) {
     return fault.parameters().get(0);
   }
 
+  private boolean isPressure() {
+    return unit() == Unit.BAR;
+  }
+
   private Unit unit() {
     return size().unit();
   }
 
   /** What its size means, with the unit. */
-  String sizeWords() {
-    return unit().symbol().isEmpty() ? size().name() : size().name() + " [" + unit().symbol() + "]";
+  String sizeWords(Pressures pressures) {
+    String symbol = isPressure() ? pressures.unit().symbol() : unit().symbol();
+    return symbol.isEmpty() ? size().name() : size().name() + " [" + symbol + "]";
   }
 
   /** A usual size, as it would be typed. */
-  String usualSize() {
-    return Plain.number(unit().fromSi(size().prior().at(0)));
+  String usualSize(Pressures pressures) {
+    double usual = size().prior().at(0);
+    return isPressure() ? pressures.number(usual) : Plain.number(unit().fromSi(usual));
   }
 
   /**
@@ -53,19 +60,22 @@ record AddableFault(LeakFault fault, Site site) {
    * @param typed in the unit of {@link #sizeWords}
    * @return empty if it is no positive number
    */
-  Optional<Change> change(String typed) {
+  Optional<Change> change(String typed, Pressures pressures) {
     try {
       double shown = Double.parseDouble(typed.strip().replace(',', '.'));
-      return shown > 0 && Double.isFinite(shown) ? Optional.of(change(shown)) : Optional.empty();
+      return shown > 0 && Double.isFinite(shown)
+          ? Optional.of(change(shown, pressures))
+          : Optional.empty();
     } catch (NumberFormatException e) {
       return Optional.empty();
     }
   }
 
-  private Change change(double shown) {
+  private Change change(double shown, Pressures pressures) {
     double[] values = FaultParameter.usual(fault.parameters());
-    values[0] = unit().toSi(shown);
-    String amount = (Plain.number(shown) + " " + unit().symbol()).strip();
+    values[0] = isPressure() ? pressures.unit().toPascal(shown) : unit().toSi(shown);
+    String symbol = isPressure() ? pressures.unit().symbol() : unit().symbol();
+    String amount = (Plain.number(shown) + " " + symbol).strip();
     return Changes.add(
         "added: " + fault.name().toLowerCase(Locale.ROOT) + " (" + amount + ")",
         condition -> fault.apply(condition, site, values));

@@ -32,8 +32,7 @@ final class ChangePanel extends VBox {
   ChangePanel(WhatIfModel model) {
     this.model = model;
     getStyleClass().add("hc-ranking");
-    setMinWidth(350);
-    setMaxWidth(560);
+    setMinWidth(0);
     reset.setId("reset");
     reset.setOnAction(event -> model.reset());
     VBox list =
@@ -65,8 +64,10 @@ final class ChangePanel extends VBox {
   private static TitledPane section(String title, boolean open, Node... content) {
     VBox box = new VBox(content);
     box.getStyleClass().add("hc-changes");
+    box.setMinWidth(0);
     TitledPane pane = new TitledPane(title, box);
     pane.getStyleClass().add("hc-section");
+    pane.setMinWidth(0);
     pane.setAnimated(false);
     pane.setExpanded(open);
     return pane;

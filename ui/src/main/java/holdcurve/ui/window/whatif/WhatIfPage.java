@@ -7,6 +7,7 @@ import holdcurve.ui.window.frame.Page;
 import holdcurve.ui.window.frame.Texts;
 import holdcurve.ui.window.plot.HoldChart;
 import java.util.List;
+import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuItem;
@@ -22,7 +23,10 @@ import javafx.scene.layout.VBox;
 /** Changes tried, before and after side by side; and what to order. */
 public final class WhatIfPage implements Page {
   /** Share of the width that the changes take, within their own limits [-]. */
-  private static final double CHANGES_SHARE = 0.3;
+  private static final double CHANGES_SHARE = 0.28;
+
+  /** Least width of it [sizes of the text]. */
+  private static final double CHANGES_LETTERS = 21;
 
   /** Share of the width that the parts list takes [-]. */
   private static final double PARTS_SHARE = 0.5;
@@ -61,7 +65,12 @@ public final class WhatIfPage implements Page {
 
   private Node changing() {
     BorderPane pane = new BorderPane();
-    changes.prefWidthProperty().bind(content.widthProperty().multiply(CHANGES_SHARE));
+    changes
+        .prefWidthProperty()
+        .bind(
+            Bindings.max(
+                content.widthProperty().multiply(CHANGES_SHARE),
+                desk.looks().textSizeProperty().multiply(CHANGES_LETTERS)));
     HBox plots = new HBox(plot("Before, with what was read", before), plot("After", after));
     plots.getStyleClass().add("hc-pair");
     VBox.setVgrow(plots, Priority.ALWAYS);

@@ -38,18 +38,18 @@ class HoldTestsModelTest {
 
   private void at(double seconds, String typed) {
     now = 1000 + seconds;
-    model.typing();
+    model.entry().typing();
     now += 4;
-    assertTrue(model.enter(typed), model.hintProperty().get());
+    assertTrue(model.entry().enter(typed), model.hold().hintProperty().get());
   }
 
   @Test
   void aReadingBelongsToTheMomentItsFirstDigitIsTyped() {
-    model.mark();
+    model.entry().mark();
     at(0.3, "2.12");
     at(30, "1.98");
     now = 1060;
-    model.mark();
+    model.entry().mark();
     at(63, "1.94?");
     assertEquals(
         List.of(
@@ -57,45 +57,45 @@ class HoldTestsModelTest {
             Reading.of(30, 1.98e5),
             new Reading(60, 1.94e5, Double.NaN, java.util.Optional.empty(), true)),
         model.readings());
-    assertEquals("2026-04-11", model.testProperty().get().date());
+    assertEquals("2026-04-11", model.hold().testProperty().get().date());
   }
 
   @Test
   void withoutTheWatchATimeIsNeeded() {
-    assertFalse(model.enter("1.85"));
-    assertTrue(model.hintProperty().get().contains("When was that?"));
-    assertTrue(model.enter("1:30 1.85"));
-    assertFalse(model.enter("nonsense"));
+    assertFalse(model.entry().enter("1.85"));
+    assertTrue(model.hold().hintProperty().get().contains("When was that?"));
+    assertTrue(model.entry().enter("1:30 1.85"));
+    assertFalse(model.entry().enter("nonsense"));
     assertEquals(List.of(Reading.of(90, 1.85e5)), model.readings());
   }
 
   @Test
   void aSecondStartIsASecondHold() {
-    model.clamp("feed-hose", true);
-    model.mark();
+    model.details().clamp("feed-hose", true);
+    model.entry().mark();
     at(1, "2.1");
-    model.finish();
-    model.mark();
-    assertEquals(List.of("as it stands", "as it stands 2"), model.testIds());
-    assertEquals(Set.of("feed-hose"), model.testProperty().get().clamped());
+    model.entry().finish();
+    model.entry().mark();
+    assertEquals(List.of("as it stands", "as it stands 2"), model.hold().testIds());
+    assertEquals(Set.of("feed-hose"), model.hold().testProperty().get().clamped());
     now += 7;
-    model.clampsAreOn();
-    assertEquals(7, model.testProperty().get().clampTime());
+    model.entry().clampsAreOn();
+    assertEquals(7, model.hold().testProperty().get().clampTime());
     assertTrue(model.readings().isEmpty());
   }
 
   @Test
   void readingsAreCorrectedMarkedAndDeleted() {
-    model.enter("0 2.1");
-    model.enter("30 1.89");
-    model.enter("60 1.8");
-    model.startCorrecting(model.readings().get(1));
-    assertEquals("0:30 1.89", model.typed(model.readings().get(1)));
-    assertTrue(model.enter("0:31 1.98"));
+    model.entry().enter("0 2.1");
+    model.entry().enter("30 1.89");
+    model.entry().enter("60 1.8");
+    model.entry().startCorrecting(model.readings().get(1));
+    assertEquals("0:30 1.89", model.entry().typed(model.readings().get(1)));
+    assertTrue(model.entry().enter("0:31 1.98"));
     assertEquals(Reading.of(31, 1.98e5), model.readings().get(1));
-    model.toggleDoubt(model.readings().get(2));
+    model.edits().toggleDoubt(model.readings().get(2));
     assertTrue(model.readings().get(2).doubtful());
-    model.delete(model.readings().get(0));
+    model.edits().delete(model.readings().get(0));
     assertEquals(2, model.readings().size());
     jobs.undo();
     jobs.undo();
@@ -105,50 +105,50 @@ class HoldTestsModelTest {
 
   @Test
   void theMarkOfThePumpStopMovesAllReadings() {
-    List.of("0 0.5", "10 2.1", "40 1.9", "70 1.8").forEach(model::enter);
-    model.movePumpStop(10);
+    List.of("0 0.5", "10 2.1", "40 1.9", "70 1.8").forEach(model.entry()::enter);
+    model.edits().movePumpStop(10);
     assertEquals(-10, model.readings().get(0).time());
-    assertEquals(3, model.testProperty().get().log().hold().size());
+    assertEquals(3, model.hold().testProperty().get().log().hold().size());
     assertEquals(1, model.plotProperty().get().buildUp());
     assertEquals(3, model.plotProperty().get().marks().size());
     model.showBuildUpProperty().set(true);
     assertEquals(4, model.plotProperty().get().marks().size());
-    model.enter("1:30 1.7");
+    model.entry().enter("1:30 1.7");
     assertEquals(90, model.readings().get(4).time());
   }
 
   @Test
   void aPastedTableIsLookedAtBeforeItIsTaken() {
-    model.paste("t [mm:ss];p [kPa]\n0:00;212\n0:30;198,5\n1:00;194\n2:00;190\n");
-    Preview preview = model.previewProperty().get();
+    model.intake().paste("t [mm:ss];p [kPa]\n0:00;212\n0:30;198,5\n1:00;194\n2:00;190\n");
+    Preview preview = model.intake().previewProperty().get();
     assertTrue(
         preview.understood(model.pressures()).contains("Pressures in kPa."), preview::toString);
     assertEquals("0:30   1.99 bar", preview.sample(model.pressures()).get(1));
     assertTrue(model.readings().isEmpty());
-    model.takePreview();
+    model.intake().take();
     assertEquals(4, model.readings().size());
-    assertNull(model.previewProperty().get());
-    model.paste("this is no table");
-    assertNull(model.previewProperty().get());
+    assertNull(model.intake().previewProperty().get());
+    model.intake().paste("this is no table");
+    assertNull(model.intake().previewProperty().get());
     assertFalse(jobs.problemProperty().get().isEmpty());
   }
 
   @Test
   void whatCanBeSaidGrowsWithTheReadings() {
     assertEquals("Too early to say", model.judgementProperty().get().word());
-    List.of("0 2.12", "30 1.98", "60 1.94").forEach(model::enter);
+    List.of("0 2.12", "30 1.98", "60 1.94").forEach(model.entry()::enter);
     assertEquals("Too early to say", model.judgementProperty().get().word());
     assertTrue(model.plotProperty().get().curve().isPresent());
-    List.of("2:00 1.9", "5:00 1.8", "9:00 1.66").forEach(model::enter);
+    List.of("2:00 1.9", "5:00 1.8", "9:00 1.66").forEach(model.entry()::enter);
     assertEquals("Sound so far", model.judgementProperty().get().word());
-    List.of("9:30 0.8", "10:00 0.7").forEach(model::enter);
-    assertEquals("Leaking", model.judgementProperty().get().word());
+    List.of("9:30 0.8", "10:00 0.7").forEach(model.entry()::enter);
+    assertEquals("Falls too far", model.judgementProperty().get().word());
   }
 
   @Test
   void pressuresAreTypedAndShownInTheUnitChosen() {
     jobs.pressures().unitProperty().set(PressureUnit.PSI);
-    model.enter("0 29");
+    model.entry().enter("0 29");
     assertEquals(29 * 6894.757, model.readings().get(0).pressure(), 1e-6);
     assertEquals(PressureUnit.PSI, model.plotProperty().get().unit());
     assertEquals(29, model.plotProperty().get().marks().get(0).pressure(), 1e-9);
@@ -156,9 +156,15 @@ class HoldTestsModelTest {
 
   @Test
   void findingsAreNotedFromWhatWasTyped() {
-    model.add(FindingForm.WET.finding("feed-hose", List.of(), model.pressures()).orElseThrow());
-    model.add(
-        FindingForm.DROPS.finding("injectors", List.of("3", "5"), model.pressures()).orElseThrow());
+    model
+        .findings()
+        .add(FindingForm.WET.finding("feed-hose", List.of(), model.pressures()).orElseThrow());
+    model
+        .findings()
+        .add(
+            FindingForm.DROPS
+                .finding("injectors", List.of("3", "5"), model.pressures())
+                .orElseThrow());
     assertEquals(
         List.of(JointLook.of("feed-hose", true), DropCount.ofAll("injectors", 3, 300)),
         jobs.jobProperty().get().findings());
@@ -167,43 +173,45 @@ class HoldTestsModelTest {
             .finding(null, List.of("2", "1.4", "2.0"), model.pressures())
             .isEmpty(),
         "the pressure can't rise");
-    model.remove(jobs.jobProperty().get().findings().get(0));
+    model.findings().remove(jobs.jobProperty().get().findings().get(0));
     assertEquals(1, jobs.jobProperty().get().findings().size());
   }
 
   @Test
   void aHoldIsNamedAndTakenOut() {
-    model.rename("cold");
-    assertEquals(List.of("cold"), model.testIds());
-    assertEquals("cold", model.chosenProperty().get());
-    model.addTest("hold");
-    model.rename("cold");
-    assertEquals(List.of("cold", "hold"), model.testIds());
-    model.removeTest();
-    assertEquals(List.of("cold"), model.testIds());
-    assertTrue(model.temperature("18,5"));
-    assertEquals(291.65, model.testProperty().get().fuelTemperature().getAsDouble(), 1e-9);
-    assertFalse(model.temperature("hot"));
+    model.hold().rename("cold");
+    assertEquals(List.of("cold"), model.hold().testIds());
+    assertEquals("cold", model.hold().idProperty().get());
+    model.hold().addTest("hold");
+    model.hold().rename("cold");
+    assertEquals(List.of("cold", "hold"), model.hold().testIds());
+    model.hold().removeTest();
+    assertEquals(List.of("cold"), model.hold().testIds());
+    assertTrue(model.details().temperature("18,5"));
+    assertEquals(291.65, model.hold().testProperty().get().fuelTemperature().getAsDouble(), 1e-9);
+    assertFalse(model.details().temperature("hot"));
   }
 
   @Test
   void theStepThatIsDueFollowsTheHold() {
-    model.clamp("return-hose", true);
-    assertEquals(HoldSteps.Stage.BEFORE, HoldSteps.stage(model.testProperty().get(), false, false));
+    model.details().clamp("return-hose", true);
     assertEquals(
-        HoldSteps.Stage.CLAMPING, HoldSteps.stage(model.testProperty().get(), true, false));
-    assertEquals(HoldSteps.Stage.READING, HoldSteps.stage(model.testProperty().get(), true, true));
+        HoldSteps.Stage.BEFORE, HoldSteps.stage(model.hold().testProperty().get(), false, false));
+    assertEquals(
+        HoldSteps.Stage.CLAMPING, HoldSteps.stage(model.hold().testProperty().get(), true, false));
+    assertEquals(
+        HoldSteps.Stage.READING, HoldSteps.stage(model.hold().testProperty().get(), true, true));
     assertTrue(
-        HoldSteps.of(model.testProperty().get()).stream()
+        HoldSteps.of(model.hold().testProperty().get()).stream()
             .anyMatch(step -> step.what().contains("clamp return-hose")));
   }
 
   @Test
   void anotherJobShowsItsOwnHolds() {
-    model.mark();
+    model.entry().mark();
     jobs.open(Jobs.TWO_HOLDS);
     assertFalse(model.watch().runningProperty().get());
-    assertEquals(List.of("return clamped", "no clamps"), model.testIds());
+    assertEquals(List.of("return clamped", "no clamps"), model.hold().testIds());
     assertNotNull(model.plotProperty().get());
   }
 }

@@ -39,7 +39,7 @@ class HoldPlotTest {
   @Test
   void timeStartsAtThePumpStopInMinutes() {
     HoldPlot plot = HoldPlot.of(hold(Set.of(), 11, 60), HoldPlot.Wish.PLAIN);
-    assertEquals("Time since the pump stopped [min]", plot.timeAxis().title());
+    assertEquals("Time since pump stop [min]", plot.timeAxis().title());
     assertEquals(new HoldPlot.Mark(0, 2, false), plot.marks().get(0));
     assertEquals(10, plot.marks().get(10).time(), 1e-12);
     assertTrue(plot.curve().isEmpty() && plot.clampsOn().isEmpty());
@@ -49,7 +49,7 @@ class HoldPlotTest {
   @Test
   void aShortHoldIsInSeconds() {
     HoldPlot plot = HoldPlot.of(hold(Set.of(), 11, 10), HoldPlot.Wish.PLAIN);
-    assertEquals("Time since the pump stopped [s]", plot.timeAxis().title());
+    assertEquals("Time since pump stop [s]", plot.timeAxis().title());
     assertEquals(100, plot.marks().get(10).time(), 1e-12);
   }
 

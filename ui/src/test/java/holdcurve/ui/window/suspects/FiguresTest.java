@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import holdcurve.circuit.Unit;
 import holdcurve.infer.FaultSize;
 import holdcurve.infer.Interval;
+import holdcurve.saying.PressureUnit;
 import org.junit.jupiter.api.Test;
 
 class FiguresTest {
@@ -17,7 +18,8 @@ class FiguresTest {
   }
 
   private static String leak(Interval flow) {
-    String all = Figures.size(new FaultSize("leak", Unit.MILLILITRE_PER_MINUTE, flow));
+    String all =
+        Figures.size(new FaultSize("leak", Unit.MILLILITRE_PER_MINUTE, flow), PressureUnit.BAR);
     return all.substring(0, all.indexOf(','));
   }
 
@@ -25,10 +27,19 @@ class FiguresTest {
   void otherFaultsHaveTheirOwnSize() {
     assertEquals(
         "shuts low by 0.30 bar (0.20 to 0.40)",
-        Figures.size(new FaultSize("shuts low by", Unit.BAR, new Interval(0.2e5, 0.3e5, 0.4e5))));
+        Figures.size(
+            new FaultSize("shuts low by", Unit.BAR, new Interval(0.2e5, 0.3e5, 0.4e5)),
+            PressureUnit.BAR));
+    assertEquals(
+        "shuts low by 30 kPa (20 to 40)",
+        Figures.size(
+            new FaultSize("shuts low by", Unit.BAR, new Interval(0.2e5, 0.3e5, 0.4e5)),
+            PressureUnit.KPA));
     assertEquals(
         "share blocked 0.50 (0.40 to 0.60)",
-        Figures.size(new FaultSize("share blocked", Unit.NONE, new Interval(0.4, 0.5, 0.6))));
+        Figures.size(
+            new FaultSize("share blocked", Unit.NONE, new Interval(0.4, 0.5, 0.6)),
+            PressureUnit.BAR));
   }
 
   @Test

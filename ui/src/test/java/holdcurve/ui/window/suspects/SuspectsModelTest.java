@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdcurve.file.JobReader;
+import holdcurve.saying.PressureUnit;
 import holdcurve.ui.window.HandMadeRanking;
 import holdcurve.ui.window.Jobs;
 import holdcurve.ui.window.job.OpenJobModel;
@@ -91,7 +92,7 @@ class SuspectsModelTest {
     assertEquals(
         "Check valve leaks back to the tank, at the pump outlet, 55 ± 1 %,"
             + " 0.41 mL/min (0.31 to 0.53), about 12 drops a minute",
-        model.rows().get(0).spoken());
-    assertEquals("", model.rows().get(3).size());
+        model.rows().get(0).spoken(PressureUnit.BAR));
+    assertEquals("", model.rows().get(3).size(PressureUnit.BAR));
   }
 }

@@ -95,8 +95,8 @@ class WhatIfModelTest {
             .filter(one -> one.fault().id().equals("rail-side-joint"))
             .findFirst()
             .orElseThrow();
-    assertTrue(joint.change("nothing").isEmpty());
-    model.add(joint.change("0,5").orElseThrow());
+    assertTrue(joint.change("nothing", model.jobs().pressures()).isEmpty());
+    model.add(joint.change("0,5", model.jobs().pressures()).orElseThrow());
     assertTrue(afterTenMinutes() < asItIs - 1e4, "with a leak " + afterTenMinutes());
     model.remove(model.extras().get(0));
     assertEquals(asItIs, afterTenMinutes());

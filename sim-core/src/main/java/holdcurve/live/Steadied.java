@@ -1,0 +1,57 @@
+package holdcurve.live;
+
+import holdcurve.log.Reading;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * A hold as a person would have written it down: of the many readings that a logger takes within a
+ * moment, the middle one. Neighbours in a logger's log share their noise or come so quickly after
+ * one another that two of them outside a band say no more than one.
+ */
+public final class Steadied {
+  /** How long a moment is at first and at most: assumed [s]. */
+  private static final double SHORTEST = 1;
+
+  private static final double LONGEST = 10;
+
+  /** How long it is beside the time since the pump stop: assumed [-]. */
+  private static final double SHARE = 0.2;
+
+  private Steadied() {}
+
+  /**
+   * @param hold readings on the clock of the hold, ascending; doubtful ones and those before the
+   *     pump stop are left out
+   * @return one reading a moment, ascending
+   */
+  public static List<Reading> of(List<Reading> hold) {
+    List<Reading> sure = hold.stream().filter(r -> r.time() >= 0 && !r.doubtful()).toList();
+    List<Reading> steady = new ArrayList<>();
+    int from = 0;
+    while (from < sure.size()) {
+      int to = endOfMoment(sure, from);
+      steady.add(middle(sure.subList(from, to)));
+      from = to;
+    }
+    return steady;
+  }
+
+  private static int endOfMoment(List<Reading> sure, int from) {
+    double begin = sure.get(from).time();
+    double end = begin + Math.min(LONGEST, Math.max(SHORTEST, SHARE * begin));
+    int to = from + 1;
+    while (to < sure.size() && sure.get(to).time() < end) {
+      to++;
+    }
+    return to;
+  }
+
+  private static Reading middle(List<Reading> moment) {
+    List<Reading> byPressure =
+        moment.stream().sorted(Comparator.comparingDouble(Reading::pressure)).toList();
+    double time = moment.stream().mapToDouble(Reading::time).average().orElseThrow();
+    return Reading.of(time, byPressure.get(byPressure.size() / 2).pressure());
+  }
+}

@@ -1,0 +1,160 @@
+package holdcurve.ui.window.holdtests;
+
+import holdcurve.log.Reading;
+import holdcurve.ui.window.job.TestEdits;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Supplier;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.property.SimpleObjectProperty;
+
+/** Readings typed against the stopwatch, or over one that is there. */
+final class ReadingEntry {
+  private final ChosenHold hold;
+  private final Stopwatch watch;
+  private final ReadingEdits edits;
+  private final Supplier<LocalDate> today;
+  private final ObjectProperty<Reading> correcting = new SimpleObjectProperty<>();
+  private final BooleanProperty clampsOn = new SimpleBooleanProperty();
+
+  /**
+   * @param today the date of holds begun now
+   */
+  ReadingEntry(ChosenHold hold, Stopwatch watch, ReadingEdits edits, Supplier<LocalDate> today) {
+    this.hold = hold;
+    this.watch = watch;
+    this.edits = edits;
+    this.today = today;
+  }
+
+  /** The one key: the pump stops now, or this is the moment of the next reading. */
+  void mark() {
+    if (hold.testProperty().get() == null) {
+      return;
+    }
+    if (!watch.runningProperty().get()) {
+      pumpStopped();
+    } else {
+      watch.hold();
+      hold.hintProperty()
+          .set("Reading at " + Entry.clock(watch.held().orElse(0)) + ": type it, then Enter.");
+    }
+  }
+
+  /** The pump stops now. A test that has readings is left alone: the hold goes into a new one. */
+  void pumpStopped() {
+    if (hold.hasReadings()) {
+      hold.again();
+    }
+    if (hold.testProperty().get().date().isEmpty()) {
+      hold.change("date", one -> TestEdits.dated(one, today.get().toString()));
+    }
+    clampsOn.set(false);
+    watch.start();
+    hold.hintProperty().set("The watch runs. Type what the gauge shows, then Enter.");
+  }
+
+  /** The hold is over. */
+  void finish() {
+    watch.stop();
+    hold.hintProperty().set("");
+  }
+
+  /** The clamps are on now. */
+  void clampsAreOn() {
+    if (watch.runningProperty().get()) {
+      double time = watch.time();
+      hold.change("time of the clamps", one -> TestEdits.clampedAt(one, time));
+      clampsOn.set(true);
+    }
+  }
+
+  /** Something is being typed: the reading is of this moment, unless one was marked before. */
+  void typing() {
+    if (correcting.get() == null) {
+      watch.hold();
+    }
+  }
+
+  /**
+   * Takes what was typed for a reading.
+   *
+   * @return whether it was understood; if not, {@link #hintProperty} says what would be right
+   */
+  boolean enter(String typed) {
+    Optional<Entry> entry = Entry.parse(typed, hold.pressures());
+    if (entry.isEmpty() || hold.testProperty().get() == null) {
+      hold.hintProperty()
+          .set(
+              "Type a pressure such as "
+                  + hold.pressures().number(1.85e5)
+                  + ", or time and pressure such as 1:30 "
+                  + hold.pressures().number(1.85e5)
+                  + ".");
+      return false;
+    }
+    return correcting.get() == null ? add(entry.get()) : correct(entry.get());
+  }
+
+  private boolean add(Entry entry) {
+    watch.hold();
+    OptionalDouble time = entry.time().isPresent() ? entry.time() : watch.held();
+    if (time.isEmpty()) {
+      hold.hintProperty()
+          .set(
+              "When was that? Type the time before it, such as 1:30 "
+                  + hold.pressures().number(entry.pressure())
+                  + ", or start the watch with Space.");
+      return false;
+    }
+    watch.release();
+    hold.hintProperty().set("");
+    double own = time.getAsDouble() + hold.testProperty().get().log().pumpStop();
+    hold.jobs()
+        .addReading(
+            hold.idProperty().get(),
+            new Reading(own, entry.pressure(), Double.NaN, Optional.empty(), entry.doubtful()));
+    return true;
+  }
+
+  private boolean correct(Entry entry) {
+    Reading was = correcting.get();
+    double time = entry.time().orElse(was.time());
+    correcting.set(null);
+    hold.hintProperty().set("");
+    edits.replace(
+        "correction",
+        was,
+        new Reading(time, entry.pressure(), was.fuelTemperature(), was.event(), entry.doubtful()));
+    return true;
+  }
+
+  /** Starts typing over a reading; null gives that up. */
+  void startCorrecting(Reading reading) {
+    correcting.set(reading);
+    hold.hintProperty()
+        .set(
+            reading == null ? "" : "Type over the reading at " + Entry.clock(reading.time()) + ".");
+  }
+
+  /** A reading as it would be typed. */
+  String typed(Reading reading) {
+    return Entry.clock(reading.time()).replace("−", "-")
+        + " "
+        + hold.pressures().number(reading.pressure())
+        + (reading.doubtful() ? "?" : "");
+  }
+
+  /** The reading that is being typed over; null for none. */
+  ObjectProperty<Reading> correctingProperty() {
+    return correcting;
+  }
+
+  /** Whether the clamps were marked as on in this hold. */
+  BooleanProperty clampsOnProperty() {
+    return clampsOn;
+  }
+}
