@@ -15,4 +15,9 @@ public record Beliefs(Job job, Ranking ranking, List<Belief> beliefs) {
   public Beliefs {
     beliefs = List.copyOf(beliefs);
   }
+
+  /** Power at which the likelihood of the readings will count with one more test [-]. */
+  public double powerWithOneMore() {
+    return Coarsening.of(job.tests().size() + 1).power();
+  }
 }

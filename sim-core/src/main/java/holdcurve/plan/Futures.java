@@ -27,6 +27,11 @@ final class Futures {
     return beliefs;
   }
 
+  /** Power at which readings will count once there is one more test [-]. */
+  double power() {
+    return beliefs.powerWithOneMore();
+  }
+
   int count() {
     return prior.length;
   }

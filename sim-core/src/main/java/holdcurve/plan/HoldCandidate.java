@@ -85,7 +85,12 @@ final class HoldCandidate implements CandidateTest {
         .parallel()
         .forEach(h -> expected[h] = expected(futures.draws(h), seed * 1009 + h));
     ReadingOutcomes outcomes =
-        new ReadingOutcomes(futures.prior(), expected, scatter(futures.scatter()), seed);
+        new ReadingOutcomes(
+            futures.prior(),
+            expected,
+            scatter(futures.scatter(), 1),
+            scatter(futures.scatter(), futures.power()),
+            seed);
     Information information = outcomes.information();
     List<Branch> branches =
         new ReadingBranches(futures, outcomes.readings(), times, procedure.clamped()).branches();
@@ -141,17 +146,23 @@ final class HoldCandidate implements CandidateTest {
     }
   }
 
-  private double[][] scatter(ReadingScatter scatter) {
-    double[][] readings = scatter.covariance(times);
-    if (!temperature) {
-      return readings;
-    }
+  /**
+   * Covariance of what is read.
+   *
+   * @param power at which readings of the gauge count [-]
+   */
+  private double[][] scatter(ReadingScatter scatter, double power) {
     int n = times.length;
-    double[][] all = new double[n + 1][n + 1];
+    double[][] readings = scatter.covariance(times);
+    double[][] all = new double[n + (temperature ? 1 : 0)][n + (temperature ? 1 : 0)];
     for (int i = 0; i < n; i++) {
-      System.arraycopy(readings[i], 0, all[i], 0, n);
+      for (int j = 0; j < n; j++) {
+        all[i][j] = readings[i][j] / power;
+      }
     }
-    all[n][n] = THERMOMETER * THERMOMETER;
+    if (temperature) {
+      all[n][n] = THERMOMETER * THERMOMETER;
+    }
     return all;
   }
 }

@@ -15,14 +15,15 @@ import org.apache.commons.math3.random.Well19937c;
 /**
  * Information in a test whose outcome is a row of readings.
  *
- * <p>Readings are whitened by their scatter and brought down to the few directions that set the
- * hypotheses apart (Fisher's discriminants). There the density of outcomes under a hypothesis is a
- * mixture of Gaussians about its draws, see {@link KernelDensity}. For any such densities q, the
- * mean of log₂ q(h|y)/p(h) over true outcomes is at most the mutual information (Barber and Agakov,
- * Advances in Neural Information Processing Systems 16 (2004) 201). With outcomes of draws that q
- * was not made from it comes out low, so of several shapes of q the best is taken; with outcomes of
- * those it was made from it comes out high. The answer is the middle, and half the gap counts as
- * error.
+ * <p>Readings are whitened by the scatter that a likelihood takes them to have, which is wider than
+ * their own where it counts at a power below one, and brought down to the few directions that set
+ * the hypotheses apart (Fisher's discriminants). There the density of outcomes under a hypothesis
+ * is a mixture of Gaussians about its draws, see {@link KernelDensity}. For any such densities q,
+ * the mean of log₂ q(h|y)/p(h) over true outcomes is at most the mutual information (Barber and
+ * Agakov, Advances in Neural Information Processing Systems 16 (2004) 201). With outcomes of draws
+ * that q was not made from it comes out low, so of several shapes of q the best is taken; with
+ * outcomes of those it was made from it comes out high. The answer is the middle, and half the gap
+ * counts as error.
  */
 final class ReadingOutcomes {
   private static final int[] DIRECTIONS = {1, 2, 4};
@@ -39,11 +40,13 @@ final class ReadingOutcomes {
    * @param prior probability of each hypothesis [-]
    * @param expected hypothesis, draw, reading → what would be read but for its scatter
    * @param covariance of that scatter
+   * @param judged covariance by which outcomes are judged
    */
-  ReadingOutcomes(double[] prior, double[][][] expected, double[][] covariance, long seed) {
+  ReadingOutcomes(
+      double[] prior, double[][][] expected, double[][] covariance, double[][] judged, long seed) {
     this.prior = prior;
-    RealMatrix lower = new CholeskyDecomposition(matrix(covariance)).getL();
-    DecompositionSolver whitener = new LUDecomposition(lower).getSolver();
+    RealMatrix lower = lower(covariance);
+    DecompositionSolver whitener = new LUDecomposition(lower(judged)).getSolver();
     RandomGenerator random = new Well19937c(seed);
     place = new double[prior.length][][];
     outcome = new double[prior.length][][];
@@ -76,8 +79,8 @@ final class ReadingOutcomes {
     }
   }
 
-  private static RealMatrix matrix(double[][] values) {
-    return new Array2DRowRealMatrix(values, false);
+  private static RealMatrix lower(double[][] covariance) {
+    return new CholeskyDecomposition(new Array2DRowRealMatrix(covariance, false)).getL();
   }
 
   private static double[] solve(DecompositionSolver whitener, double[] values) {

@@ -69,8 +69,12 @@ class BruteForceTest {
     return sum / places.length;
   }
 
-  /** Mean of log₂ p(h|y)/p(h) over simulated outcomes, with its standard error. */
-  private double[] bruteForce(double[] times, double deviation) {
+  /**
+   * Mean of log₂ p(h|y)/p(h) over simulated outcomes, with its standard error.
+   *
+   * @param judged deviation that a likelihood takes readings to have [Pa]
+   */
+  private double[] bruteForce(double[] times, double deviation, double judged) {
     double[][][] judges = {readings(0, times, 11, MANY), readings(1, times, 12, MANY)};
     Well19937c random = new Well19937c(5);
     double sum = 0;
@@ -82,8 +86,8 @@ class BruteForceTest {
         for (int k = 0; k < y.length; k++) {
           y[k] += deviation * random.nextGaussian();
         }
-        double own = density(y, judges[h], deviation);
-        double other = density(y, judges[1 - h], deviation);
+        double own = density(y, judges[h], judged);
+        double other = density(y, judges[1 - h], judged);
         double bits = own + other > 0 ? Math.log(2 * own / (own + other)) / Math.log(2) : 0;
         sum += Math.max(-20, bits);
         squares += bits * bits;
@@ -94,12 +98,22 @@ class BruteForceTest {
     return new double[] {mean, Math.sqrt((squares / count - mean * mean) / count)};
   }
 
-  private void agrees(double... times) {
+  /**
+   * @param power at which readings count [-]
+   */
+  private void agrees(double power, double... times) {
     double deviation = 5e3;
-    double[] brute = bruteForce(times, deviation);
+    double judged = deviation / Math.sqrt(power);
+    double[] brute = bruteForce(times, deviation, judged);
     double[][][] few = {readings(0, times, 1, 60), readings(1, times, 2, 60)};
     Information found =
-        new ReadingOutcomes(PRIOR, few, covariance(deviation, times.length), 1).information();
+        new ReadingOutcomes(
+                PRIOR,
+                few,
+                covariance(deviation, times.length),
+                covariance(judged, times.length),
+                1)
+            .information();
     String said = found + ", brute force " + brute[0] + " ± " + brute[1];
     assertTrue(brute[0] > 0.2 && brute[0] < 0.95, said);
     assertEquals(brute[0], found.bits(), 2 * Math.hypot(found.error(), brute[1]), said);
@@ -108,11 +122,16 @@ class BruteForceTest {
 
   @Test
   void oneReading() {
-    agrees(600);
+    agrees(1, 600);
   }
 
   @Test
   void twoReadings() {
-    agrees(120, 600);
+    agrees(1, 120, 600);
+  }
+
+  @Test
+  void readingsAtAThirdOfTheirPower() {
+    agrees(1.0 / 3, 120, 600);
   }
 }

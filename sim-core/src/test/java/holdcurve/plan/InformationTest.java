@@ -56,7 +56,8 @@ class InformationTest {
       loss += weight * Math.log1p(Math.exp(-2 * apart * (apart + z))) / Math.log(2);
     }
     Information found =
-        new ReadingOutcomes(EVEN, clouds(new double[] {1, -1}, 0, 400), unit(3), 1).information();
+        new ReadingOutcomes(EVEN, clouds(new double[] {1, -1}, 0, 400), unit(3), unit(3), 1)
+            .information();
     assertEquals(1 - loss, found.bits(), 3 * found.error());
     assertTrue(found.error() < 0.05, found.toString());
   }
@@ -65,7 +66,7 @@ class InformationTest {
   void clearlyApartTellsAll() {
     double[] prior = {0.5, 0.25, 0.25};
     double[][][] far = clouds(new double[] {0, 40, -40}, 1, 60);
-    Information found = new ReadingOutcomes(prior, far, unit(3), 1).information();
+    Information found = new ReadingOutcomes(prior, far, unit(3), unit(3), 1).information();
     assertEquals(Information.entropy(prior), found.bits(), 0.02);
   }
 
@@ -74,7 +75,7 @@ class InformationTest {
     double[] prior = new double[8];
     Arrays.fill(prior, 1.0 / 8);
     double[][][] alike = clouds(new double[8], 5, 60);
-    Information found = new ReadingOutcomes(prior, alike, unit(3), 1).information();
+    Information found = new ReadingOutcomes(prior, alike, unit(3), unit(3), 1).information();
     assertEquals(0, found.bits(), 0.03);
     assertTrue(found.error() < 0.06, found.toString());
   }

@@ -29,6 +29,9 @@ final class HoldOde {
   private static final double MOST_STEP = 0.25;
   private static final double REGULATOR_GAIN = 5e-9;
 
+  /** Over which its shutting is rounded; it passes nothing a few of these below [Pa]. */
+  private static final double EVEN = 75;
+
   /** Once on its seat, the regulator sticks a little beyond its set pressure [-]. */
   private static final double LIFTS = 1.004;
 
@@ -208,8 +211,9 @@ final class HoldOde {
     double at(double time);
   }
 
+  /** Excess over a threshold: a shut seat passes nothing soon below it. */
   private static double above(double difference) {
-    return (difference + Math.hypot(difference, 150)) / 2;
+    return Leak.above(difference, EVEN);
   }
 
   private double way(Clamp clamp, double difference, double dt) {

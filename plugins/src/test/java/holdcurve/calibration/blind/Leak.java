@@ -40,10 +40,16 @@ record Leak(
   double flow(double up, double down) {
     double difference = up - down;
     double over = (heldOpen ? up : difference) - opening;
-    double even = opening > 0 ? (over + Math.hypot(over, 2 * EVEN)) / 2 : over;
+    double even = opening > 0 ? above(over, EVEN) : over;
     double scale = reference - opening;
     double flow = size * even / scale * Math.pow(Math.hypot(even, EVEN) / scale, exponent - 1);
     return heldOpen ? flow * Math.tanh(difference / 1e4) : flow;
+  }
+
+  /** The positive part of a difference, rounded over a width and gone a few widths below 0. */
+  static double above(double difference, double width) {
+    return width
+        * (Math.max(0, difference / width) + Math.log1p(Math.exp(-Math.abs(difference) / width)));
   }
 
   Leak times(double factor) {
