@@ -10,6 +10,7 @@ import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.ReadOnlyFileSystemException;
 import java.time.Duration;
@@ -139,6 +140,10 @@ public final class SafeFile {
     if (cause instanceof AccessDeniedException || cause instanceof ReadOnlyFileSystemException) {
       return InputException.because(
           name, "", "its folder may not be written to", "choose another folder" + UNCHANGED, cause);
+    }
+    if (cause instanceof NoSuchFileException) {
+      return InputException.because(
+          name, "", "its folder takes no new files", "choose another folder" + UNCHANGED, cause);
     }
     String reason =
         cause instanceof FileSystemException f && f.getReason() != null

@@ -31,6 +31,9 @@ final class Siblings {
     if (!Files.exists(found)) {
       throw place.bad("there is no file '" + name + "'", "check the name and the folder");
     }
+    if (Files.isDirectory(found)) {
+      throw place.bad("'" + name + "' is a folder", "name a file inside it");
+    }
     return found;
   }
 

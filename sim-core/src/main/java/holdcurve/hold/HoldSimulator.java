@@ -10,6 +10,7 @@ import holdcurve.model.NetworkLayout;
 import holdcurve.model.NetworkVariant;
 import holdcurve.model.Node;
 import holdcurve.model.Operation;
+import holdcurve.model.PressureLimit;
 import holdcurve.model.SimulationException;
 import holdcurve.model.VariedNetwork;
 import holdcurve.ode.LeanRosenbrockDriver;
@@ -63,7 +64,9 @@ public final class HoldSimulator {
    *
    * @param times since the pump stopped [s], ascending, the first not negative
    * @return gauge reading without offset or reading error [Pa gauge], one a time
-   * @throws SimulationException if the equations can't be followed
+   * @throws SimulationException if the equations can't be followed, or a pressure passes {@link
+   *     PressureLimit#MOST} at one of the times; of lumped networks only the gauge is asked, so
+   *     that a stiff corner of a circuit ends no fit
    */
   public double[] readings(Condition condition, HoldSetup setup, double[] times) {
     Hold hold = new Hold(condition, setup);
@@ -263,6 +266,9 @@ public final class HoldSimulator {
     for (int i = 0; i < times.length; i++) {
       if (times[i] >= from && times[i] <= to) {
         shown[i] = rows[i][gauge];
+        if (detail != Detail.LUMPED || shown[i] > PressureLimit.MOST) {
+          PressureLimit.check(hold.condition().circuit().title(), network, times[i], rows[i]);
+        }
       }
     }
   }

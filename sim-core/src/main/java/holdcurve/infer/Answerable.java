@@ -34,7 +34,7 @@ final class Answerable {
     for (HoldTest test : job.tests()) {
       checkTemperature(test, job);
       checkScale(test, job.gauge(), job.title(), notes);
-      silence(test, job.circuit().fluid(), notes).ifPresent(empty::add);
+      silence(test, job, notes).ifPresent(empty::add);
     }
     if (!empty.isEmpty() && empty.size() == job.tests().size()) {
       throw new NoAnswerException(job.title() + ": " + String.join(" ", Saying.inBar(empty)));
@@ -82,20 +82,28 @@ final class Answerable {
   }
 
   /** Why a test says nothing; where it does, how far down, as a note. */
-  private static Optional<Saying> silence(HoldTest test, Fluid fluid, List<Saying> notes) {
+  private static Optional<Saying> silence(HoldTest test, Job job, List<Saying> notes) {
     List<Reading> hold = test.log().hold();
     double most = hold.stream().mapToDouble(Reading::pressure).max().orElse(0);
     double least = hold.stream().mapToDouble(Reading::pressure).min().orElse(0);
+    if (least >= job.gauge().range()) {
+      return Optional.of(
+          Saying.of(
+              "'%s' shows nothing but the end of the scale, %s: the needle was at its stop. Use a"
+                  + " gauge with a longer scale, or go on until the needle leaves its stop.",
+              test.id(), Saying.pressure(job.gauge().range())));
+    }
     if (most < LEAST) {
       return Optional.of(
           Saying.of(
-              "'%s' never shows more than %s, so there is no hold to judge. If the gauge did rise"
-                  + " while the pump ran, look for a large leak or a check valve that hangs open;"
-                  + " if not, look at the pump, its fuse and the fuel.",
+              "'%s' never shows more than %s, so there is no hold to judge. If the heading of the"
+                  + " log names a wrong unit, correct it. If the gauge did rise while the pump ran,"
+                  + " look for a large leak or a check valve that hangs open; if not, look at the"
+                  + " pump, its fuse and the fuel.",
               test.id(), Saying.pressure(Math.max(0, most))));
     }
     double temperature = TestOperations.of(test).fuelTemperature();
-    double boils = fluid.vapourPressure(temperature) - Fluid.ATMOSPHERE;
+    double boils = job.circuit().fluid().vapourPressure(temperature) - Fluid.ATMOSPHERE;
     Saying where =
         Saying.of(
             "'%s': at %.0f °C this fuel boils below %s",

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 
 /**
  * Turns cells into SI values, and remembers which forms, units and assumptions it met, so that they
@@ -19,6 +20,9 @@ final class CellReader {
   private static final double HIGHEST_ASSUMED = 10;
   private static final double COLDEST = 213.15;
   private static final double HOTTEST = 423.15;
+
+  /** What stands behind the number where an O was typed for a nought. */
+  private static final Pattern LETTERS_FOR_FIGURES = Pattern.compile("[OoIl][OoIl0-9]*");
 
   /** A cell that gives no value; the reason goes after "Line 9". */
   static final class Unreadable extends Exception {
@@ -139,13 +143,17 @@ final class CellReader {
     if (cell.isEmpty()) {
       throw new Unreadable("has no " + what);
     }
-    Quantity quantity =
-        Quantity.parse(cell).orElseThrow(() -> new Unreadable("has no readable " + what));
+    Quantity quantity = Quantity.parse(cell).orElseThrow(() -> new Unreadable(reason(cell, what)));
     if (quantity.huge()) {
       throw new Unreadable("has a " + what + " too large to be meant");
     }
     requireOneMark(quantity);
     return quantity;
+  }
+
+  private static String reason(String cell, String what) {
+    boolean foreign = cell.codePoints().anyMatch(c -> c > '9' && Character.isDigit(c));
+    return (foreign ? "has other figures than 0 to 9 in its " : "has no readable ") + what;
   }
 
   private void requireOneMark(Quantity quantity) throws Unreadable {
@@ -167,7 +175,9 @@ final class CellReader {
   private static void requireKnown(Quantity quantity, Optional<?> unit, String what)
       throws Unreadable {
     if (unit.isEmpty() && !quantity.unit().isEmpty()) {
-      throw new Unreadable("has no readable " + what);
+      boolean letters = LETTERS_FOR_FIGURES.matcher(quantity.unit()).matches();
+      throw new Unreadable(
+          (letters ? "has a letter among the figures of its " : "has no readable ") + what);
     }
   }
 

@@ -26,6 +26,9 @@ public final class GaugeLogReader {
   private static final int FEWEST = 3;
   private static final double LATEST_START = 3600;
 
+  /** A car parked for a week tells no more than one parked for a night [s]. */
+  private static final double LONGEST_HOLD = 7 * 86_400;
+
   private final LogText source;
   private final int fewest;
   private final List<PassedOver> passedOver = new ArrayList<>();
@@ -81,6 +84,7 @@ public final class GaugeLogReader {
     GaugeLog log = log(rows, reader.events, stop);
     requireClock(rows, stop);
     requireHold(log, stop);
+    requireEnd(rows, log);
     passedOver.addAll(reader.passedOver);
     List<Saying> said = new ArrayList<>();
     if (!source.encoding().isEmpty()) {
@@ -188,7 +192,26 @@ public final class GaugeLogReader {
               + (usable == 1 ? "" : "s")
               + " at or after the pump stop"
               + where,
-          "a hold needs at least " + fewest);
+          "a hold needs at least "
+              + fewest
+              + (usable == 0 && !log.readings().isEmpty()
+                  ? "; read on after the pump stops, from time zero"
+                  : ""));
+    }
+  }
+
+  private void requireEnd(List<Row> rows, GaugeLog log) {
+    if (log.holdSpan() > LONGEST_HOLD) {
+      Row last = rows.get(rows.size() - 1);
+      throw InputException.at(
+          source.name(),
+          "line " + last.line(),
+          "the hold would last "
+              + Digits.few(Math.rint(log.holdSpan() / 86_400))
+              + " days up to here",
+          "check the time and its unit, and leave out what is beyond "
+              + Digits.few(LONGEST_HOLD / 86_400)
+              + " days");
     }
   }
 }

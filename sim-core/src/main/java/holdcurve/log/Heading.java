@@ -34,6 +34,10 @@ record Heading(Role role, String unit, String text) {
       Pattern.compile("(.*?)(?:[\\s_/,]+in)?[\\s_/,]+(\\w+/\\w*2|\\w+/cm²|[^\\s_/,]+)");
   private static final Pattern GAUGE_OR_ABSOLUTE =
       Pattern.compile("(?i)\\b(bar|psi)\\s?[\\[(]?(g|a|abs)[\\])]?(?=$|[\\])])");
+  private static final Pattern ABSOLUTE =
+      Pattern.compile(
+          "(?i)(?<!\\p{L})(abs|absolut|absolute|absolue|assoluta|absoluta)(?!\\p{L})"
+              + "|(bar|psi|pa)[ _]?\\(a\\)");
   private static final Set<String> EVENTS =
       Set.of("event", "events", "note", "notes", "remark", "remarks", "comment", "marker", "what");
   private static final Set<String> TEMPERATURES =
@@ -88,7 +92,11 @@ record Heading(Role role, String unit, String text) {
         || TemperatureUnit.of(word).isPresent();
   }
 
-  /** Whether the unit counts from vacuum, which a fuel gauge doesn't. */
+  /** Whether it counts from vacuum, which a fuel gauge doesn't. */
+  boolean isAbsolute() {
+    return isAbsolute(unit) || ABSOLUTE.matcher(text).find();
+  }
+
   static boolean isAbsolute(String unit) {
     return Set.of("bara", "barabs", "psia", "psiabs").contains(unit.toLowerCase(Locale.ROOT));
   }

@@ -129,7 +129,7 @@ record HeadingRow(LogText source, Separator separator, List<Heading> headings) {
   }
 
   private void requireGaugePressure(int line, Heading pressure) {
-    if (Heading.isAbsolute(pressure.unit())) {
+    if (pressure.isAbsolute()) {
       throw InputException.at(
           source.name(),
           "line " + line,

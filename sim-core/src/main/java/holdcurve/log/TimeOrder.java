@@ -13,6 +13,8 @@ final class TimeOrder {
   private static final int STAYS_BACK = 3;
 
   private static final int NAMED = 3;
+  private static final double A_DAY = 86_400;
+  private static final double NEARLY_A_DAY = 72_000;
 
   private final LogText source;
   private final Layout layout;
@@ -70,11 +72,14 @@ final class TimeOrder {
   }
 
   private InputException jump(Row from, Row to) {
+    double back = from.reading().time() - to.reading().time();
     return InputException.at(
         source.name(),
         "line " + to.line(),
         "the time goes back from '" + text(from) + "' to '" + text(to) + "'",
-        "keep one log in a file, or correct the time in line " + from.line());
+        back > NEARLY_A_DAY && back < A_DAY
+            ? "where a clock passed midnight, count the time from the pump stop"
+            : "keep one log in a file, or correct the time in line " + from.line());
   }
 
   private void say(List<Row> behind) {

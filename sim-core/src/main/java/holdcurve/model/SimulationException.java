@@ -42,4 +42,20 @@ public final class SimulationException extends RuntimeException {
             valve);
     return new SimulationException(sentence, null);
   }
+
+  /** More pressure than a circuit holds together under. */
+  static SimulationException bursting(String circuit, String point, double time, double most) {
+    String sentence =
+        String.format(
+            Locale.ROOT,
+            "%s can't be simulated beyond %.0f s: the pressure at %s climbs past %.0f bar, more"
+                + " than hoses and joints hold; fuel that is shut in and warms rises by several bar"
+                + " for each kelvin where no hose, damper or trapped air gives: look at the"
+                + " temperatures, the clamps and the values stated for those.",
+            circuit,
+            time,
+            point,
+            most / 1e5);
+    return new SimulationException(sentence, null);
+  }
 }

@@ -107,6 +107,7 @@ final class Walk {
     watched.forEach(event -> integrator.addEventHandler(event, EVENT_CHECK, EVENT_ACCURACY, 100));
     sampler.follow(network);
     integrator.addStepHandler(sampler);
+    integrator.addStepHandler(new LimitHandler(condition.circuit().title(), network));
     try {
       time = integrator.integrate(network, time, y, end, y);
     } catch (StiffIntegrationException e) {

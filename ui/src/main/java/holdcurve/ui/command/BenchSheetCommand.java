@@ -8,7 +8,7 @@ import holdcurve.file.BenchSheetReader;
 import holdcurve.file.CircuitReader;
 import holdcurve.file.JobReader;
 import holdcurve.file.JobWriter;
-import holdcurve.file.SafeFile;
+import holdcurve.file.ResultFile;
 import holdcurve.finding.Finding;
 import holdcurve.fluid.Fluids;
 import holdcurve.injector.BenchJudge;
@@ -125,7 +125,7 @@ final class BenchSheetCommand implements Callable<Integer> {
     }
     out.flush();
     if (csv != null) {
-      SafeFile.write(csv, BenchReportTable.csv(report));
+      ResultFile.write(csv, BenchReportTable.csv(report));
     }
     output.write(() -> BenchReportWriter.json(report));
     return 0;

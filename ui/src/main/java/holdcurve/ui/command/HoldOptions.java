@@ -121,6 +121,13 @@ final class HoldOptions {
 
   private void checkClamps(Circuit circuit) {
     List<String> clampable = Hose.clampable(circuit);
+    if (!clamped.isEmpty() && clampTime >= minutes * 60) {
+      throw InputException.at(
+          "command line",
+          "--clamp-time " + clampTime,
+          "the clamps would go on after the end of the hold",
+          "clamp earlier, or watch longer with --hold");
+    }
     for (String hose : clamped) {
       if (!clampable.contains(hose)) {
         throw InputException.at(

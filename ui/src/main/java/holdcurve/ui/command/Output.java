@@ -1,6 +1,6 @@
 package holdcurve.ui.command;
 
-import holdcurve.file.SafeFile;
+import holdcurve.file.ResultFile;
 import java.nio.file.Path;
 import java.util.function.Supplier;
 import picocli.CommandLine.Option;
@@ -16,7 +16,7 @@ class Output {
   /** Writes the result if that was asked for. */
   void write(Supplier<String> result) {
     if (json != null) {
-      SafeFile.write(json, result.get());
+      ResultFile.write(json, result.get());
     }
   }
 }

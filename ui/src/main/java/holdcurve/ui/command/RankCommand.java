@@ -3,7 +3,7 @@ package holdcurve.ui.command;
 import holdcurve.file.JobReader;
 import holdcurve.file.RankingTable;
 import holdcurve.file.RankingWriter;
-import holdcurve.file.SafeFile;
+import holdcurve.file.ResultFile;
 import holdcurve.infer.Ranking;
 import holdcurve.infer.RankingService;
 import holdcurve.job.Job;
@@ -67,7 +67,7 @@ final class RankCommand implements Callable<Integer> {
     RankingText.print(ranking, job, explain, out);
     out.flush();
     if (csv != null) {
-      SafeFile.write(csv, RankingTable.csv(ranking));
+      ResultFile.write(csv, RankingTable.csv(ranking));
     }
     output.write(() -> RankingWriter.json(ranking));
     return switch (ranking.verdict().kind()) {

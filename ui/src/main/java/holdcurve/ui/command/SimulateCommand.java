@@ -3,7 +3,7 @@ package holdcurve.ui.command;
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Condition;
 import holdcurve.file.CircuitReader;
-import holdcurve.file.SafeFile;
+import holdcurve.file.ResultFile;
 import holdcurve.file.SimulationWriter;
 import holdcurve.job.EyeReadings;
 import holdcurve.job.GaugeSpec;
@@ -35,6 +35,12 @@ import picocli.CommandLine.Spec;
     },
     mixinStandardHelpOptions = true)
 final class SimulateCommand implements Callable<Integer> {
+  /** Stands above every simulated log, so that none passes for readings. */
+  private static final String MARK = "# " + SimulationWriter.FORMAT + ": simulated, not read\n";
+
+  /** More than any circuit of this sort is made for, and than its pump gives: assumed [Pa]. */
+  private static final double HIGH = 6e5;
+
   @Spec private CommandSpec spec;
 
   @Mixin private Plugins plugins;
@@ -73,12 +79,12 @@ final class SimulateCommand implements Callable<Integer> {
     double[] shown = byEye ? EyeReadings.of(curve.needle(), gauge, output.seed) : curve.needle();
     warn(circuit, shown, gauge);
     GaugeLog readings = log(curve.times(), shown);
-    String log = GaugeLogWriter.write(readings);
+    String log = MARK + GaugeLogWriter.write(readings);
     PrintWriter out = spec.commandLine().getOut();
     if (logFile == null) {
       out.print(log);
     } else {
-      SafeFile.write(logFile, log);
+      ResultFile.write(logFile, log);
       out.println("Written to " + logFile + ".");
     }
     out.flush();
@@ -98,6 +104,14 @@ final class SimulateCommand implements Callable<Integer> {
               + " bar of the regulator; look at stall_bar, relief_bar and crack_bar.%n",
           Math.max(0, reach) / 1e5,
           set / 1e5);
+    }
+    double most = Arrays.stream(shown).max().orElse(0);
+    if (most > HIGH && most > shown[0]) {
+      err.printf(
+          Locale.ROOT,
+          "Note: the pressure climbs to %.1f bar, since fuel that is shut in warms. Hoses, joints"
+              + " and gauge may not stand that: on a car, take a clamp off in time.%n",
+          most / 1e5);
     }
     long atStop = Arrays.stream(shown).filter(p -> byEye && p >= gauge.range()).count();
     if (atStop > 0) {

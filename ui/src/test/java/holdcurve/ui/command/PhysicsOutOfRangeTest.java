@@ -134,9 +134,72 @@ class PhysicsOutOfRangeTest {
     says(
         3,
         "A job (invented): 'first' never shows more than 0.02 bar, so there is no hold to judge. If"
-            + " the gauge did rise while the pump ran, look for a large leak or a check valve that"
-            + " hangs open; if not, look at the pump, its fuse and the fuel.",
+            + " the heading of the log names a wrong unit, correct it. If the gauge did rise while"
+            + " the pump ran, look for a large leak or a check valve that hangs open; if not, look"
+            + " at the pump, its fuse and the fuel.",
         Console.run(command, job(time -> 0.02).toString()));
+  }
+
+  @Test
+  void needleAtItsStopThroughout() throws IOException {
+    says(
+        3,
+        "A job (invented): 'first' shows nothing but the end of the scale, 4.00 bar: the needle was"
+            + " at its stop. Use a gauge with a longer scale, or go on until the needle leaves its"
+            + " stop.",
+        Console.run("rank", job(time -> 4).toString()));
+  }
+
+  /** Rigid lines, shut in, in an engine bay warmer than the fuel. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "-15 | 0 | Note: the pressure climbs to 8.3 bar, since fuel that is shut in warms. Hoses,"
+            + " joints and gauge may not stand that: on a car, take a clamp off in time.",
+        "-25 | 3 | Six cylinders, ring line, return to tank (invented) can't be simulated beyond"
+            + " 210 s: the pressure at feed-start climbs past 20 bar, more than hoses and joints"
+            + " hold; fuel that is shut in and warms rises by several bar for each kelvin where no"
+            + " hose, damper or trapped air gives: look at the temperatures, the clamps and the"
+            + " values stated for those."
+      })
+  void fuelThatWarmsWithNowhereToGo(String warmth, int exitCode, String sentence)
+      throws IOException {
+    Files.writeString(
+        circuit,
+        Files.readString(circuit)
+            .replace("\"length_m\": 0.", "\"compliance_mL_bar_m\": 0.01, \"length_m\": 0.")
+            .replace("\"id\": \"damper\"", "\"id\": \"damper\", \"stroke_volume_mL\": 0.01")
+            .replace("\"id\": \"gauge-tee\"", "\"id\": \"gauge-tee\", \"air_mL\": 0"));
+    Console console =
+        Console.run(
+            "simulate",
+            circuit.toString(),
+            "--clamp",
+            "feed-hose",
+            "--clamp",
+            "return-hose",
+            "--warmth",
+            warmth);
+    assertEquals(sentence, console.err().strip());
+    assertEquals(exitCode, console.exitCode());
+  }
+
+  @Test
+  void clampsThatGoOnAfterTheEnd() {
+    says(
+        2,
+        "command line, --clamp-time 60.0: the clamps would go on after the end of the hold; clamp"
+            + " earlier, or watch longer with --hold.",
+        Console.run(
+            "simulate",
+            circuit.toString(),
+            "--clamp",
+            "feed-hose",
+            "--clamp-time",
+            "60",
+            "--hold",
+            "1"));
   }
 
   @Test

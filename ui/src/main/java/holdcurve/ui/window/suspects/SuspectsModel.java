@@ -3,7 +3,7 @@ package holdcurve.ui.window.suspects;
 import holdcurve.attribution.FallReport;
 import holdcurve.file.RankingTable;
 import holdcurve.file.RankingWriter;
-import holdcurve.file.SafeFile;
+import holdcurve.file.ResultFile;
 import holdcurve.infer.HoldCurve;
 import holdcurve.infer.Ranking;
 import holdcurve.infer.Reasons;
@@ -129,7 +129,8 @@ public final class SuspectsModel {
         .start(
             "Writing the ranking",
             progress -> {
-              SafeFile.write(file, json ? RankingWriter.json(ranking) : RankingTable.csv(ranking));
+              ResultFile.write(
+                  file, json ? RankingWriter.json(ranking) : RankingTable.csv(ranking));
               return file;
             },
             written -> {});
