@@ -1,8 +1,12 @@
 package holdcurve.infer;
 
+import java.util.Arrays;
+
 /**
- * Factor L of a small symmetric positive matrix, L Lᵀ. Asked for at every draw, so it makes no
- * copies; the library's makes four.
+ * Factor L of a small symmetric positive matrix, Lᵀ L. Asked for at every draw, so it makes one
+ * copy; the library's makes four. The last coordinate goes first: those of one test are the last
+ * and don't touch those of another, so most of what is usual to fill in stays zero and is passed
+ * over.
  */
 final class Cholesky {
   private final double[][] lower;
@@ -17,29 +21,37 @@ final class Cholesky {
    * @throws ArithmeticException if the matrix isn't positive
    */
   static Cholesky of(double[][] matrix, double raised) {
-    int n = matrix.length;
-    double[][] lower = new double[n][];
-    for (int i = 0; i < n; i++) {
-      double[] row = new double[i + 1];
-      lower[i] = row;
+    double[][] lower = new double[matrix.length][];
+    for (int i = 0; i < lower.length; i++) {
+      lower[i] = Arrays.copyOf(matrix[i], i + 1);
+      lower[i][i] += raised;
+    }
+    for (int i = lower.length - 1; i >= 0; i--) {
+      scale(lower[i], i);
       for (int j = 0; j < i; j++) {
-        row[j] = (matrix[i][j] - product(row, lower[j], j)) / lower[j][j];
+        subtract(lower[i][j], lower[i], lower[j], j + 1);
       }
-      double square = matrix[i][i] + raised - product(row, row, i);
-      if (!(square > 0)) {
-        throw new ArithmeticException("matrix not positive: pivot " + square + " in row " + i);
-      }
-      row[i] = Math.sqrt(square);
     }
     return new Cholesky(lower);
   }
 
-  private static double product(double[] a, double[] b, int count) {
-    double sum = 0;
-    for (int k = 0; k < count; k++) {
-      sum += a[k] * b[k];
+  private static void scale(double[] row, int i) {
+    if (!(row[i] > 0)) {
+      throw new ArithmeticException("matrix not positive: pivot " + row[i] + " in row " + i);
     }
-    return sum;
+    double root = Math.sqrt(row[i]);
+    for (int k = 0; k < i; k++) {
+      row[k] /= root;
+    }
+    row[i] = root;
+  }
+
+  private static void subtract(double factor, double[] row, double[] from, int count) {
+    if (factor != 0) {
+      for (int k = 0; k < count; k++) {
+        from[k] -= factor * row[k];
+      }
+    }
   }
 
   /** Log determinant of the matrix. */
@@ -51,22 +63,24 @@ final class Cholesky {
     return sum;
   }
 
-  /** The solution x of L Lᵀ x = b. */
+  /** The solution x of Lᵀ L x = b. */
   double[] solve(double[] b) {
     double[] x = b.clone();
-    for (int i = 0; i < x.length; i++) {
-      x[i] = (x[i] - product(lower[i], x, i)) / lower[i][i];
+    for (int i = x.length - 1; i >= 0; i--) {
+      x[i] /= lower[i][i];
+      subtract(x[i], lower[i], x, i);
     }
-    return backward(x);
+    return forward(x);
   }
 
-  /** The solution x of Lᵀ x = b, in the place of b. */
-  double[] backward(double[] b) {
-    for (int i = b.length - 1; i >= 0; i--) {
-      b[i] /= lower[i][i];
-      for (int j = 0; j < i; j++) {
-        b[j] -= lower[i][j] * b[i];
+  /** The solution x of L x = b, in the place of b. */
+  double[] forward(double[] b) {
+    for (int i = 0; i < b.length; i++) {
+      double sum = b[i];
+      for (int k = 0; k < i; k++) {
+        sum -= lower[i][k] * b[k];
       }
+      b[i] = sum / lower[i][i];
     }
     return b;
   }

@@ -37,7 +37,7 @@ record Conditional(double[] from, double[] mean, Cholesky factor, double logMarg
    * @param normal independent standard-normal numbers, as many as x
    */
   double[] draw(double[] normal) {
-    double[] z = factor.backward(normal.clone());
+    double[] z = factor.forward(normal.clone());
     for (int i = 0; i < z.length; i++) {
       z[i] += mean[i];
     }

@@ -17,18 +17,20 @@ final class ScaledSlopes {
     this.sums = sums;
     this.scales = scales;
     this.precision = precision;
-    for (int j = 0; j < precision.length; j++) {
-      for (int k = 0; k < j; k++) {
-        precision[k][j] = precision[j][k];
-      }
-    }
     factor = Cholesky.of(precision, 0);
     logDeterminant = factor.logDeterminant();
   }
 
-  /** Posterior precision of x [-]. */
+  /** Posterior precision of x, a copy with both triangles [-]. */
   double[][] precision() {
-    return precision;
+    double[][] both = new double[precision.length][precision.length];
+    for (int j = 0; j < both.length; j++) {
+      for (int k = 0; k <= j; k++) {
+        both[j][k] = precision[j][k];
+        both[k][j] = precision[j][k];
+      }
+    }
+    return both;
   }
 
   /**
@@ -78,9 +80,10 @@ final class ScaledSlopes {
   double predictedRise(double[] step) {
     double sum = 0;
     for (int i = 0; i < step.length; i++) {
-      for (int j = 0; j < step.length; j++) {
-        sum += step[i] * precision[i][j] * step[j];
+      for (int j = 0; j < i; j++) {
+        sum += 2 * step[i] * precision[i][j] * step[j];
       }
+      sum += step[i] * precision[i][i] * step[i];
     }
     return 0.5 * sum;
   }

@@ -10,8 +10,12 @@ import java.util.Arrays;
  */
 final class SlopeSums {
   private final JobModel data;
-  private final double[][] rows;
   private final int readings;
+
+  /** The slopes are Σ_p factor_p parts_p, weighted: summing them would cost more than their use. */
+  private final double[] factors;
+
+  private final double[][][] parts;
   private final Squares squares;
   private final double[][][] shapes;
 
@@ -45,7 +49,9 @@ final class SlopeSums {
    */
   SlopeSums(JobModel data, double[][] slopes) {
     this.data = data;
-    rows = Arrays.stream(slopes).map(double[]::clone).toArray(double[][]::new);
+    double[][] rows = Arrays.stream(slopes).map(double[]::clone).toArray(double[][]::new);
+    factors = new double[] {1};
+    parts = new double[][][] {rows};
     shapes = new double[data.errors().size()][][];
     int place = 0;
     for (int test = 0; test < shapes.length; test++) {
@@ -60,29 +66,32 @@ final class SlopeSums {
     }
   }
 
-  private SlopeSums(SlopeSums like, double[][] rows, Squares squares, double[][][] shapes) {
+  private SlopeSums(
+      SlopeSums like, double[] factors, double[][][] parts, Squares squares, double[][][] shapes) {
     data = like.data;
     readings = like.readings;
-    this.rows = rows;
+    this.factors = factors;
+    this.parts = parts;
     this.squares = squares;
     this.shapes = shapes;
   }
 
-  /** Sums of Σ_p factor_p G_p. */
-  static SlopeSums sum(double[] factors, SlopeSums[] parts, Squares squares) {
-    SlopeSums first = parts[0];
-    double[][] rows = zeros(first.rows);
-    double[][][] shapes = new double[first.shapes.length][][];
+  /**
+   * Sums of Σ_p factor_p G_p.
+   *
+   * @param of made from slopes each
+   */
+  static SlopeSums sum(double[] factors, SlopeSums[] of, Squares squares) {
+    double[][][] shapes = new double[of[0].shapes.length][][];
     for (int test = 0; test < shapes.length; test++) {
-      shapes[test] = zeros(first.shapes[test]);
-    }
-    for (int p = 0; p < parts.length; p++) {
-      addTo(rows, factors[p], parts[p].rows);
-      for (int test = 0; test < shapes.length; test++) {
-        addTo(shapes[test], factors[p], parts[p].shapes[test]);
+      shapes[test] = zeros(of[0].shapes[test]);
+      for (int p = 0; p < of.length; p++) {
+        addTo(shapes[test], factors[p], of[p].shapes[test]);
       }
     }
-    return new SlopeSums(first, rows, squares, shapes);
+    double[][][] parts = new double[of.length][][];
+    Arrays.setAll(parts, p -> of[p].parts[0]);
+    return new SlopeSums(of[0], factors, parts, squares, shapes);
   }
 
   Squares squares() {
@@ -91,9 +100,9 @@ final class SlopeSums {
 
   /** Sums over rows of GᵀH + HᵀG with the slopes H of another. */
   Squares crossed(SlopeSums other) {
-    double[][] both = zeros(rows);
-    addTo(both, 1, rows);
-    addTo(both, 1, other.rows);
+    double[][] both = zeros(parts[0]);
+    addTo(both, 1, parts[0]);
+    addTo(both, 1, other.parts[0]);
     Squares crossed = Squares.none(squares.ofReadings().length);
     for (int i = 0; i < both.length; i++) {
       addSquare(1, both[i], i < readings ? crossed.ofReadings() : crossed.ofSides());
@@ -148,7 +157,7 @@ final class SlopeSums {
     double[][] ofSides = squares.ofSides();
     double[][] precision = new double[count()][];
     for (int j = 0; j < precision.length; j++) {
-      precision[j] = new double[precision.length];
+      precision[j] = new double[j + 1];
       for (int k = 0; k <= j; k++) {
         precision[j][k] = perVariance * ofReadings[j][k] + ofSides[j][k];
       }
@@ -175,7 +184,7 @@ final class SlopeSums {
       ReadingError error = data.errors().get(test);
       double[] weighted = error.weighted(departures, place);
       for (int i = 0; i < weighted.length; i++) {
-        add(perVariance * weighted[i], rows[place + i], gradient);
+        addRow(perVariance * weighted[i], place + i, gradient);
       }
       for (int k = 0; k < shapes[test].length; k++) {
         double share = perVariance * error.share(k, scales) * error.along(k, weighted);
@@ -183,8 +192,14 @@ final class SlopeSums {
       }
       place += weighted.length;
     }
-    for (int i = readings; i < rows.length; i++) {
-      add(departures[i], rows[i], gradient);
+    for (int i = readings; i < departures.length; i++) {
+      addRow(departures[i], i, gradient);
+    }
+  }
+
+  private void addRow(double factor, int i, double[] to) {
+    for (int p = 0; p < parts.length; p++) {
+      add(factor * factors[p], parts[p][i], to);
     }
   }
 
