@@ -29,7 +29,6 @@ import java.util.Map;
 final class NetworkSize {
   private static final int[] SIZES = {10, 30, 60};
   private static final double[] TIMES = {10, 60, 300, 600};
-  private static final int BAR_LENGTH = 50;
 
   private record Cost(int nodes, int states, int steps, double time) {}
 
@@ -53,11 +52,9 @@ final class NetworkSize {
           c.time,
           c.time / c.steps);
     }
-    double largest = costs.get(costs.size() - 1).time;
-    for (Cost c : costs) {
-      int length = (int) Math.max(1, Math.round(BAR_LENGTH * c.time / largest));
-      System.out.printf(Locale.ROOT, "%3d nodes %s %.0f µs%n", c.nodes, "#".repeat(length), c.time);
-    }
+    Picture.Series sizes = new Picture.Series("nodes", "µs");
+    costs.forEach(c -> sizes.add(c.nodes, c.time));
+    Picture.add("A hold against nodes", sizes);
     double power = Math.log(costs.get(2).time / costs.get(1).time) / Math.log(2);
     System.out.printf(
         Locale.ROOT,

@@ -3,6 +3,8 @@ package holdcurve.bench;
 import holdcurve.infer.InferenceTable;
 import holdcurve.log.GaugeLogReader;
 import holdcurve.ode.HoldProblemTable;
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.Locale;
 
 /** Prints every figure of speed, each the fastest of many repeats in processor time. */
@@ -11,11 +13,15 @@ public final class SpeedTable {
 
   private SpeedTable() {}
 
-  public static void main(String[] arguments) {
+  /** Prints all, and draws the costs. */
+  public static void main(String[] arguments) throws IOException {
     HoldProblemTable.print();
     NetworkSize.print();
     InferenceTable.print();
     printLog();
+    WholeProgram.print();
+    Path root = Path.of(System.getProperty("holdcurve.root", ".."));
+    Picture.write(root.resolve("sim-core/src/bench/pictures/costs.svg"));
   }
 
   private static void printLog() {

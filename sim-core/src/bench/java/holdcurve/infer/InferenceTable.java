@@ -4,12 +4,19 @@ import holdcurve.bench.Clock;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.hold.HoldSimulator;
 import holdcurve.job.Job;
+import holdcurve.pass.PassLimit;
+import holdcurve.plan.Planner;
+import holdcurve.whatif.Change;
+import holdcurve.whatif.Changes;
+import holdcurve.whatif.WhatIf;
 import java.util.List;
 import java.util.Locale;
 
 /** What a ranking spends, for an invented job of four holds with 60 readings each. */
 public final class InferenceTable {
   private static final int CLAMPED_BOTH = 3;
+  private static final int WARMING = 6;
+  private static final int RUNS = 4;
 
   private InferenceTable() {}
 
@@ -43,19 +50,38 @@ public final class InferenceTable {
   private static void printRanking(Job job) {
     FaultCatalogue catalogue = FaultCatalogue.load();
     if (catalogue.faults().isEmpty()) {
-      System.out.println("The full ranking is left out: compile the plugins module first.");
+      System.out.println("Rankings are left out: compile the plugins module first.");
       return;
     }
     RankingService service = new RankingService(catalogue, FaultPriors.shipped(), 2);
-    Progress silent = Progress.NONE;
-    double cold = Clock.fastestOf(1, () -> service.rank(job, 1, silent));
-    double warm = Clock.fastestOf(3, () -> service.rank(job, 1, silent));
-    System.out.printf(
-        Locale.ROOT,
-        "| full ranking of %d faults on two threads, first and best of three more | %.1f s, %.1f s"
-            + " |%n",
-        catalogue.faults().size(),
-        cold,
-        warm);
+    double cold = Clock.fastestOf(1, () -> service.rank(job, 1, Progress.NONE));
+    Clock.fastestOf(WARMING, () -> service.rank(job, 1, Progress.NONE));
+    double warm = Clock.fastestOf(RUNS, () -> service.rank(job, 1, Progress.NONE));
+    String faults = catalogue.faults().size() + " faults, two threads";
+    row("full ranking, " + faults + ", first in the process", cold);
+    row("full ranking, " + faults + ", warm", warm);
+    printPlan(job, service);
+    RankingCosts.print(job, catalogue);
+  }
+
+  private static void printPlan(Job job, RankingService service) {
+    Beliefs beliefs = service.believe(job, 1, Planner.DRAWS, Progress.NONE);
+    row("plan", Clock.fastestOf(RUNS, () -> Planner.plan(beliefs, 1, Progress.NONE)));
+    Change warmer = Changes.warmth(5);
+    Runnable step =
+        () -> {
+          WhatIf whatIf = WhatIf.quick(beliefs.beliefs(), PassLimit::usual, 1);
+          whatIf.hold(job.circuit(), Change.none());
+          whatIf.hold(job.circuit(), warmer);
+        };
+    Clock.fastestOf(WARMING, step);
+    row("a step of a slider of What if, two holds with bands", Clock.fastestOf(RUNS, step));
+  }
+
+  /**
+   * @param time [s]
+   */
+  static void row(String what, double time) {
+    System.out.printf(Locale.ROOT, "| %s | %.3f s |%n", what, time);
   }
 }

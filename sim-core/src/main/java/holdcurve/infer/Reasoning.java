@@ -4,6 +4,7 @@ import holdcurve.saying.Saying;
 import holdcurve.side.FindingEvidence;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -35,6 +36,7 @@ final class Reasoning {
   private final Map<String, Double> probability;
   private final List<SuspectGroup> groups;
   private final List<FindingEvidence.Said> findings;
+  private final Map<Judged, Profile> profiles = new IdentityHashMap<>();
 
   /**
    * @param ordered explanations, likeliest first
@@ -88,10 +90,18 @@ final class Reasoning {
     all.add(new Reasons(suspect.hypothesis().id(), rival.hypothesis().id(), reasons));
   }
 
+  /** Each is asked for with several rivals, and costs a simulation; null where that fails. */
+  private Profile profile(Judged judged) {
+    if (!profiles.containsKey(judged)) {
+      profiles.put(judged, Profile.of(data, judged));
+    }
+    return profiles.get(judged);
+  }
+
   /** All parts of the odds of two explanations, great and small; none where one fails. */
   List<Reason> between(Judged suspect, Judged rival) {
-    Profile one = Profile.of(data, suspect);
-    Profile other = Profile.of(data, rival);
+    Profile one = profile(suspect);
+    Profile other = profile(rival);
     List<Reason> reasons = new ArrayList<>();
     if (one != null && other != null) {
       addReadings(one, other, reasons);
