@@ -133,15 +133,19 @@ final class Judge {
   }
 
   /**
-   * Samples those whose fit is good enough to matter.
+   * Samples those whose fit is good enough to matter, the likeliest first: they take longest, and
+   * one begun last would be waited for.
    *
    * @param best log posterior of the best explanation [nat]
+   * @return all, the best fit first
    */
   List<Judged> sample(List<Fitted> fitted, double best, double from, double to) {
     double[] odds = fitted.stream().mapToDouble(f -> Math.exp(f.logPosterior() - best)).toArray();
     double sum = Math.max(1, Arrays.stream(odds).sum());
     return workers.each(
-        fitted,
+        fitted.stream()
+            .sorted(Comparator.comparingDouble(Fitted::logPosterior).reversed())
+            .toList(),
         Judge::name,
         one -> Optional.of(sample(one, best, Math.exp(one.logPosterior() - best) / sum)),
         from,
