@@ -76,8 +76,7 @@ public final class SoundHold {
    */
   public static Optional<Expectation> expect(
       Circuit circuit, GaugeSpec gauge, HoldTest test, double span, long seed, Progress progress) {
-    return Steadied.of(test.log().hold()).stream()
-        .findFirst()
+    return Steadied.first(test.log().hold())
         .flatMap(
             first -> new SoundHold(circuit, gauge, test, first, span, seed).expect(seed, progress));
   }

@@ -4,6 +4,7 @@ import holdcurve.log.Reading;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A hold as a person would have written it down: of the many readings that a logger takes within a
@@ -38,9 +39,27 @@ public final class Steadied {
     return steady;
   }
 
+  /** The first of them, without looking at the rest; empty while there is none. */
+  public static Optional<Reading> first(List<Reading> hold) {
+    List<Reading> moment = new ArrayList<>();
+    for (Reading reading : hold) {
+      boolean counts = reading.time() >= 0 && !reading.doubtful();
+      if (counts && !moment.isEmpty() && reading.time() >= end(moment.get(0).time())) {
+        break;
+      }
+      if (counts) {
+        moment.add(reading);
+      }
+    }
+    return moment.isEmpty() ? Optional.empty() : Optional.of(middle(moment));
+  }
+
+  private static double end(double begin) {
+    return begin + Math.min(LONGEST, Math.max(SHORTEST, SHARE * begin));
+  }
+
   private static int endOfMoment(List<Reading> sure, int from) {
-    double begin = sure.get(from).time();
-    double end = begin + Math.min(LONGEST, Math.max(SHORTEST, SHARE * begin));
+    double end = end(sure.get(from).time());
     int to = from + 1;
     while (to < sure.size() && sure.get(to).time() < end) {
       to++;

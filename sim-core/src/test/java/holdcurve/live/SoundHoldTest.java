@@ -99,6 +99,7 @@ class SoundHoldTest {
             .count();
     assertTrue(outside > 10, outside + " times two in a row");
     assertNotEquals(Judgement.Kind.LEAKING, Judgement.of(expectation, noisy).kind());
+    assertEquals(Steadied.of(noisy).get(0), Steadied.first(noisy).orElseThrow());
     List<Reading> leaking = logged(band, 0.5, 1e4);
     assertEquals(Judgement.Kind.LEAKING, Judgement.of(expectation, leaking).kind());
   }

@@ -13,9 +13,11 @@ import holdcurve.ui.window.job.JobEdits;
 import holdcurve.ui.window.job.OpenJobModel;
 import holdcurve.ui.window.job.RescueModel;
 import holdcurve.ui.window.job.TestEdits;
+import holdcurve.ui.window.plot.HoldChart;
 import holdcurve.ui.window.plot.HoldPlot;
 import holdcurve.ui.window.plot.PlotPanel;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -56,8 +58,14 @@ final class Rehearsal {
   /** Between two steps, so that keys and drawing come in between. */
   private static final Duration BREATH = Duration.millis(5);
 
+  /** Short steps are taken together up to this [ns]. */
+  private static final long AT_A_TIME_NS = 15_000_000;
+
   /** As many as a logger gives, so that what is done for each is compiled. */
   private static final int READINGS = 20_000;
+
+  /** As many as are read by eye. */
+  private static final int FEW = 12;
 
   private final Queue<Runnable> steps = new ArrayDeque<>();
   private final StackPane stand = new StackPane();
@@ -71,11 +79,20 @@ final class Rehearsal {
     stand.setManaged(false);
     steps.add(() -> enter(scene));
     controls().forEach(control -> steps.add(() -> stage(control.get())));
+    steps.add(() -> takeApart(HoldcurveWindow.pages(inert(inert()), () -> 0), pages));
+  }
+
+  /** Of pages that nobody will see, one piece a step; then those that will be seen. */
+  private void takeApart(List<Page> unseen, List<Page> pages) {
+    List<Node> pieces = new ArrayList<>();
+    unseen.forEach(page -> Pieces.of(page.content(), pieces));
+    pieces.forEach(piece -> steps.add(() -> stage(piece)));
     pages.forEach(this::add);
     pages.forEach(this::add);
     OpenJobModel jobs = inert();
     steps.add(() -> HoldcurveWindow.pages(inert(jobs), () -> 0));
-    steps.add(() -> jobs.begin(invented(), null));
+    steps.add(() -> jobs.begin(invented(FEW), null));
+    steps.add(() -> jobs.begin(invented(READINGS), null));
   }
 
   /**
@@ -84,13 +101,15 @@ final class Rehearsal {
    * @param then run after the last step
    */
   void run(Runnable then) {
-    Runnable step = steps.poll();
-    if (step == null) {
+    if (steps.isEmpty()) {
       ((Pane) stand.getParent()).getChildren().remove(stand);
       then.run();
       return;
     }
-    step.run();
+    long begun = System.nanoTime();
+    while (!steps.isEmpty() && System.nanoTime() - begun < AT_A_TIME_NS) {
+      steps.poll().run();
+    }
     PauseTransition breath = new PauseTransition(BREATH);
     breath.setOnFinished(event -> run(then));
     breath.play();
@@ -105,7 +124,7 @@ final class Rehearsal {
   /** Reads nothing, ranks nothing. */
   private static OpenJobModel inert() {
     return new OpenJobModel(
-        path -> invented(),
+        path -> invented(FEW),
         () -> {
           throw new CancellationException();
         },
@@ -159,7 +178,9 @@ final class Rehearsal {
         () -> new ScrollPane(new CheckBox("x")),
         () -> new ListView<String>(),
         TableView::new,
-        Rehearsal::table,
+        () -> table(1, 1),
+        () -> table(3, 8),
+        () -> table(3, 40),
         () -> new TitledPane("x", new ToggleButton("x")),
         () -> new TabPane(new Tab("x")),
         () -> new Slider(0, 1, 0.5),
@@ -167,17 +188,23 @@ final class Rehearsal {
         TextArea::new,
         Rehearsal::fields,
         Rehearsal::fields,
-        Rehearsal::plot);
+        Rehearsal::fields,
+        Rehearsal::fields,
+        Rehearsal::fields,
+        HoldChart::new,
+        () -> new PlotPanel(new SimpleBooleanProperty()),
+        () -> plot(FEW),
+        () -> plot(READINGS));
   }
 
-  private static TableView<String> table() {
+  private static TableView<String> table(int columns, int rows) {
     TableView<String> table = new TableView<>();
-    for (int column = 0; column < 3; column++) {
+    for (int column = 0; column < columns; column++) {
       TableColumn<String, String> words = new TableColumn<>("x");
       words.setCellValueFactory(cell -> new ReadOnlyStringWrapper(cell.getValue()));
       table.getColumns().add(words);
     }
-    table.getItems().addAll(Collections.nCopies(40, "x"));
+    table.getItems().addAll(Collections.nCopies(rows, "x"));
     return table;
   }
 
@@ -187,16 +214,16 @@ final class Rehearsal {
     return fields;
   }
 
-  private static PlotPanel plot() {
+  private static PlotPanel plot(int count) {
     PlotPanel plot = new PlotPanel(new SimpleBooleanProperty());
-    Job job = invented();
+    Job job = invented(count);
     plot.show(HoldPlot.of(job.tests().get(0), HoldPlot.Wish.PLAIN), "");
     return plot;
   }
 
-  private static Job invented() {
+  private static Job invented(int count) {
     List<Reading> readings =
-        IntStream.range(0, READINGS).mapToObj(i -> Reading.of(0.1 * i, 2e5 - i)).toList();
+        IntStream.range(0, count).mapToObj(i -> Reading.of(0.1 * i, 2e5 - i)).toList();
     Job blank = JobEdits.blank("", CircuitTemplates.circuit(CircuitTemplates.all().get(0)));
     return JobEdits.change(
         blank, JobEdits.FIRST_TEST, hold -> TestEdits.withLog(hold, new GaugeLog("", readings, 0)));

@@ -11,6 +11,7 @@ import holdcurve.infer.Progress;
 import holdcurve.infer.Ranker;
 import holdcurve.infer.Ranking;
 import holdcurve.infer.Verdict;
+import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
 import holdcurve.saying.PressureUnit;
 import holdcurve.saying.Saying;
@@ -18,6 +19,7 @@ import holdcurve.ui.theme.Looks;
 import holdcurve.ui.theme.Theme;
 import holdcurve.ui.window.job.OpenJobModel;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
@@ -276,5 +278,32 @@ class WindowTest {
     robot.push(KeyCode.F5);
     settle();
     assertNotNull(model.ranking().resultProperty().get());
+  }
+
+  @Test
+  void undoReachesTheReadingsFromWithinTheFieldAndRankingTurnsToTheSuspects() throws Exception {
+    open(Jobs.TWO_HOLDS);
+    robot.push(KeyCode.CONTROL, KeyCode.DIGIT2);
+    robot.push(KeyCode.CONTROL, KeyCode.T);
+    robot.push(KeyCode.SPACE);
+    for (String reading : List.of("2.12", "1:00 1.9")) {
+      robot.write(reading).type(KeyCode.ENTER);
+    }
+    assertEquals(2, readingsOfTheLastHold());
+    robot.push(KeyCode.CONTROL, KeyCode.Z);
+    assertEquals(1, readingsOfTheLastHold());
+    robot.push(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.Z);
+    assertEquals(2, readingsOfTheLastHold());
+    robot.write("9").push(KeyCode.CONTROL, KeyCode.Z);
+    assertEquals(2, readingsOfTheLastHold(), "what is being typed is undone first");
+    robot.push(KeyCode.F5);
+    settle();
+    assertNotNull(find("#drawer"), "the page of the suspects");
+  }
+
+  private int readingsOfTheLastHold() {
+    WaitForAsyncUtils.waitForFxEvents();
+    List<HoldTest> tests = model.jobProperty().get().tests();
+    return tests.get(tests.size() - 1).log().readings().size();
   }
 }

@@ -14,6 +14,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
 /** What stands in the window while no job is open, and where a new one is begun. */
@@ -26,14 +27,15 @@ final class EmptyState extends VBox {
   /**
    * @param open asks for a job and opens it
    * @param own asks for a circuit and begins a job with it
+   * @param giveUp goes back to the open job
    */
-  EmptyState(Desk desk, Runnable open, Runnable own) {
+  EmptyState(Desk desk, Runnable open, Runnable own, Runnable giveUp) {
     this.desk = desk;
     setId("empty");
     getStyleClass().add("hc-empty");
     Button choose = new Button("Open a job …");
     choose.setOnAction(event -> open.run());
-    Button practice = new Button("Or practise on a car with a hidden fault");
+    Button practice = new Button("Practise on a car with a hidden fault");
     practice.setId("to-practice");
     practice.setOnAction(event -> desk.page().set("Practice"));
     VBox templates = new VBox();
@@ -46,15 +48,24 @@ final class EmptyState extends VBox {
     ownCircuit.setOnAction(event -> own.run());
     templates.getChildren().add(ownCircuit);
     templates.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
-    getChildren()
-        .addAll(
+    Button back = new Button("Back to the job (Esc)");
+    back.setId("back-to-job");
+    back.setOnAction(event -> giveUp.run());
+    back.visibleProperty().bind(desk.jobs().jobProperty().isNotNull());
+    back.managedProperty().bind(back.visibleProperty());
+    HBox others = new HBox(choose, practice, back);
+    others.getStyleClass().add("hc-line");
+    VBox column =
+        new VBox(
             Texts.large("Start a job: which circuit comes nearest?"),
             words("Each is invented. Lengths and settings can be put right afterwards, or left."),
             templates,
             Texts.large("Or go on with one"),
             words("A job is a file whose name ends in .job.json. Drop it here, or press Ctrl+O."),
-            choose,
-            practice);
+            others);
+    column.setMaxWidth(WIDTH);
+    column.getStyleClass().add("hc-empty-column");
+    getChildren().add(column);
   }
 
   private static Label words(String text) {

@@ -4,6 +4,7 @@ import holdcurve.ui.theme.Looks;
 import holdcurve.ui.window.job.OpenJobModel;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Consumer;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
@@ -32,6 +33,7 @@ final class WindowMenu extends MenuBar {
           KeyCode.DIGIT9);
 
   private final Menu page = new Menu("_Page");
+  private final Desk desk;
   private final OpenJobModel model;
   private final BooleanBinding noJob;
 
@@ -41,6 +43,7 @@ final class WindowMenu extends MenuBar {
    * @param show turns to a page
    */
   WindowMenu(Desk desk, FileActions files, List<Page> pages, Consumer<Page> show) {
+    this.desk = desk;
     model = desk.jobs();
     noJob = model.jobProperty().isNull();
     page.disableProperty().bind(noJob);
@@ -91,7 +94,15 @@ final class WindowMenu extends MenuBar {
         undo,
         redo,
         new SeparatorMenuItem(),
-        whereJob(item("_Rank", new KeyCodeCombination(KeyCode.F5), model::rank)));
+        whereJob(item("_Rank", new KeyCodeCombination(KeyCode.F5), this::rank)));
+  }
+
+  /** Readings and circuit are left for what they say; other pages show that in their own way. */
+  private void rank() {
+    model.rank();
+    if (Set.of("Circuit", "Hold tests").contains(desk.page().get())) {
+      desk.page().set("Suspects");
+    }
   }
 
   private static void name(MenuItem item, String verb, ObservableStringValue what) {

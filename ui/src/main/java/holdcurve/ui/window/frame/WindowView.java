@@ -45,7 +45,7 @@ public final class WindowView {
     this.pages = pages;
     FileActions files = new FileActions(desk, this::begin, quit);
     menu = new WindowMenu(desk, files, pages, this::show);
-    empty = new EmptyState(desk, files::open, files::beginWithCircuit);
+    empty = new EmptyState(desk, files::open, files::beginWithCircuit, () -> beginning.set(false));
     rail = new PageRail(pages, model.pressures(), this::show);
     work.setLeft(rail);
     empty.visibleProperty().bind(model.jobProperty().isNull().and(withoutJob.not()).or(beginning));
@@ -63,6 +63,7 @@ public final class WindowView {
     root.setCenter(middle);
     root.setBottom(new ProgressStrip(model));
     root.addEventHandler(KeyEvent.KEY_PRESSED, this::key);
+    UndoKeys.passOn(root, model);
     model.takenUpProperty().addListener((property, before, now) -> taken(now));
     desk.page().addListener((property, before, now) -> show(now));
     show(pages.get(0));

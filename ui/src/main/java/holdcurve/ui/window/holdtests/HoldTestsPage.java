@@ -143,8 +143,16 @@ public final class HoldTestsPage implements Page {
     }
   }
 
-  /** A table in the clipboard is pasted as readings, also from within a field. */
+  /**
+   * Ranking from here ends the hold and turns to the suspects, by key as by button. A table in the
+   * clipboard is pasted as readings, also from within a field.
+   */
   private void pressed(KeyEvent event) {
+    if (event.getCode() == KeyCode.F5) {
+      event.consume();
+      rank();
+      return;
+    }
     Clipboard clipboard = Clipboard.getSystemClipboard();
     if (event.isShortcutDown()
         && event.getCode() == KeyCode.V

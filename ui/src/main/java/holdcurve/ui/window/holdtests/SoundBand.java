@@ -62,10 +62,7 @@ final class SoundBand {
    */
   void ask(Job job, HoldTest test, List<Reading> hold, double span) {
     Question question =
-        Steadied.of(hold).stream()
-            .findFirst()
-            .map(first -> question(job, test, first, span))
-            .orElse(null);
+        Steadied.first(hold).map(first -> question(job, test, first, span)).orElse(null);
     if (Objects.equals(question, asked)) {
       return;
     }

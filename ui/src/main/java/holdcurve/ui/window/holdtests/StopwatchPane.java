@@ -124,8 +124,11 @@ final class StopwatchPane extends VBox {
   private void enter() {
     if (model.entry().enter(entry.getText())) {
       entry.clear();
+      entry.requestFocus();
+    } else {
+      entry.requestFocus();
+      entry.selectAll();
     }
-    entry.requestFocus();
   }
 
   private void correct(Reading reading) {

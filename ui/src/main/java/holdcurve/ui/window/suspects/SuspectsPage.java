@@ -22,6 +22,12 @@ public final class SuspectsPage implements Page {
   /** Least height of the plots with their words [sizes of the text]. */
   private static final double PLOT_LETTERS = 16;
 
+  /** Likewise, while no steps are read below it [sizes of the text]. */
+  private static final double ROOMY_PLOT_LETTERS = 21;
+
+  /** Least height of the words below it [sizes of the text]. */
+  private static final double LEAST_LETTERS = 8;
+
   /** Share of the height that the words below the plot take [-]. */
   private static final double DRAWER_SHARE = 0.4;
 
@@ -49,9 +55,11 @@ public final class SuspectsPage implements Page {
     drawer
         .prefHeightProperty()
         .bind(
-            left.heightProperty()
-                .multiply(
-                    Bindings.when(drawer.stepsShown()).then(STEPS_SHARE).otherwise(DRAWER_SHARE)));
+            Bindings.createDoubleBinding(
+                () -> drawerHeight(left.getHeight()),
+                left.heightProperty(),
+                drawer.stepsShown(),
+                desk.looks().textSizeProperty()));
     left.setMinWidth(0);
     left.setPrefWidth(0);
     HBox.setHgrow(left, Priority.ALWAYS);
@@ -59,6 +67,15 @@ public final class SuspectsPage implements Page {
     content.setTop(new VerdictBar(model));
     content.setCenter(new HBox(left, ranking));
     model.ranking().addListener((property, before, now) -> focus());
+  }
+
+  /** Its share, as far as that leaves the plot readable; at large text that comes first. */
+  private double drawerHeight(double all) {
+    double letter = desk.looks().textSizeProperty().get();
+    boolean steps = drawer.stepsShown().get();
+    double plot = letter * (steps ? PLOT_LETTERS : ROOMY_PLOT_LETTERS);
+    double share = all * (steps ? STEPS_SHARE : DRAWER_SHARE);
+    return Math.max(LEAST_LETTERS * letter, Math.min(share, all - plot));
   }
 
   @Override
