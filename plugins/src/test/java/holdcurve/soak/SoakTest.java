@@ -51,6 +51,12 @@ class SoakTest {
   private double worstBalance;
   private double worstSum;
 
+  /** An accumulator that emptied within one step lost 0.09 mL. */
+  @Test
+  void anAccumulatorEmptiesStepByStep() {
+    balance(RandomTest.of(400490, catalogue));
+  }
+
   @Test
   void everyOneGivesACurveOrASentence() {
     for (int i = 0; i < COUNT; i++) {

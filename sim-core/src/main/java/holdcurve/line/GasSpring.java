@@ -85,6 +85,11 @@ public final class GasSpring implements Storage {
   }
 
   @Override
+  public boolean isJumped(double from, double to) {
+    return stop.isJumped(from, to);
+  }
+
+  @Override
   public boolean equals(Object other) {
     return other instanceof GasSpring that
         && gasVolume == that.gasVolume

@@ -25,6 +25,16 @@ public interface Storage {
    */
   double capacitySlope(double pressure);
 
+  /**
+   * Whether the capacity changes so much between two pressures that a step from one to the other
+   * can't see how: the rates at its ends know nothing of what lies between.
+   *
+   * @param from gauge [Pa]; likewise {@code to}
+   */
+  default boolean isJumped(double from, double to) {
+    return false;
+  }
+
   /** Several storages at the same pressure. */
   static Storage sum(List<? extends Storage> parts) {
     return new StorageSum(List.copyOf(parts));

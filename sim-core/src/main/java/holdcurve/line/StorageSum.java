@@ -23,6 +23,11 @@ record StorageSum(List<Storage> parts) implements Storage {
   }
 
   @Override
+  public boolean isJumped(double from, double to) {
+    return parts.stream().anyMatch(part -> part.isJumped(from, to));
+  }
+
+  @Override
   public double capacitySlope(double pressure) {
     double sum = 0;
     for (Storage part : parts) {

@@ -137,7 +137,7 @@ public final class Network implements StiffEquations {
     }
     for (int i = 0; i < storages.length; i++) {
       for (Storage storage : storages[i]) {
-        if (storage instanceof VapourStorage vapour && vapour.isJumped(from[i], to[i])) {
+        if (storage.isJumped(from[i], to[i])) {
           return true;
         }
       }

@@ -51,7 +51,8 @@ final class VapourStorage implements Storage {
    * see how: within a few widths the capacity changes by orders of magnitude, and the rates at
    * either end know nothing of what lies between.
    */
-  boolean isJumped(double from, double to) {
+  @Override
+  public boolean isJumped(double from, double to) {
     return Math.min(from, to) < end
         && Math.abs(to - from) > 2 * WIDTH
         && Math.abs(growth.volume(to) - growth.volume(from)) > UNSEEN;

@@ -29,9 +29,14 @@ import javafx.stage.Stage;
 public final class WindowLauncher {
   private static final System.Logger LOG = System.getLogger(WindowLauncher.class.getName());
 
+  /** All that is kept between windows. */
+  private static final Path HOME = Path.of(System.getProperty("user.home", "."), ".holdcurve");
+
+  /** Where JavaFX unpacks its native libraries; by itself it would do so elsewhere. */
+  private static final String LIBRARIES = "javafx.cachedir";
+
   private static Optional<String> reason;
 
-  private final Path home = Path.of(System.getProperty("user.home", "."), ".holdcurve");
   private final ExecutorService background = daemons("holdcurve-work", 0);
   private final ExecutorService writer = daemons("holdcurve-settings", 1);
   private final FaultsModel faults;
@@ -47,6 +52,9 @@ public final class WindowLauncher {
    */
   public static synchronized Optional<String> unavailable() {
     if (reason == null) {
+      if (System.getProperty(LIBRARIES) == null) {
+        System.setProperty(LIBRARIES, HOME.resolve("javafx").toString());
+      }
       reason =
           DisplayCheck.before(
                   System.getProperty("os.name"),
@@ -85,7 +93,7 @@ public final class WindowLauncher {
 
   private void show(Path jobOrNull) {
     try {
-      List<Autosave.Kept> left = Autosave.left(home.resolve("unsaved"));
+      List<Autosave.Kept> left = Autosave.left(HOME.resolve("unsaved"));
       Optional<Autosave> autosave = autosave();
       Supplier<Ranker> ranker = () -> new RankingService(faults.catalogue());
       OpenJobModel model =
@@ -105,7 +113,7 @@ public final class WindowLauncher {
               new Looks(),
               new NativeFileDialogs(stage),
               new SimpleStringProperty());
-      new Settings(home.resolve("window.properties"), writer).attach(desk);
+      new Settings(HOME.resolve("window.properties"), writer).attach(desk);
       Rehearsal rehearsal = HoldcurveWindow.fill(stage, desk);
       stage.setOnHidden(
           event -> {
@@ -132,9 +140,9 @@ public final class WindowLauncher {
   /** Empty where nothing can be written: better a window without than none. */
   private Optional<Autosave> autosave() {
     try {
-      return Optional.of(Autosave.in(home.resolve("unsaved")));
+      return Optional.of(Autosave.in(HOME.resolve("unsaved")));
     } catch (UncheckedIOException e) {
-      LOG.log(Level.WARNING, "work can't be kept in " + home, e);
+      LOG.log(Level.WARNING, "work can't be kept in " + HOME, e);
       return Optional.empty();
     }
   }
