@@ -46,7 +46,7 @@ final class Latents {
 
     /** Whether readings depend on it too unevenly to be integrated out as Gaussian. */
     boolean isSampled() {
-      return this == COMPLIANCE || this == READING_SCALE || this == MODEL_ERROR;
+      return this == COMPLIANCE || this == CREEP || this == READING_SCALE || this == MODEL_ERROR;
     }
   }
 

@@ -42,6 +42,9 @@ final class Realisation {
   /** Spread of what a circuit file states about a hose or damper, logarithm: assumed [-]. */
   private static final double STATED = 0.25;
 
+  /** Where {@link #tailed} is twice as far out [standard deviations]. */
+  private static final double TAIL = 3;
+
   private static final double SOFT_AT_ONE = 0.5 * Math.log1p(Math.exp(2));
 
   private final JobModel data;
@@ -97,7 +100,8 @@ final class Realisation {
     return new HoldSetup(
         Math.max(
             1e3,
-            data.readBefore(test).orElse(set) + priors.startDeviation() * latents.start(u, test)),
+            data.readBefore(test).orElse(set + priors.overshoot())
+                + priors.startDeviation() * tailed(latents.start(u, test))),
         hold.primeTime(),
         priors.warmthDeviation() * latents.warmth(u, test),
         data.operations().get(test),
@@ -271,6 +275,11 @@ final class Realisation {
   static double soft(double share, double z) {
     double width = 0.5;
     return width * Math.log1p(Math.exp((1 + share * z) / width)) / SOFT_AT_ONE;
+  }
+
+  /** Nearly z in the middle, and farther and farther out: what may once in a while be far off. */
+  static double tailed(double z) {
+    return z * (1 + (z / TAIL) * (z / TAIL));
   }
 
   /** A quantity of mean 1 that may be nothing, exponentially distributed. */

@@ -6,7 +6,10 @@ package holdcurve.infer;
  * @param quickCreep stretch within seconds about its share of all stretch [-]
  * @param airShare air in the gauge hose about its default, as a share of it [-]
  * @param weepShare weep of a sound seat, likewise [-]
- * @param startDeviation pressure at the pump stop about the set pressure [Pa]
+ * @param overshoot pressure at the pump stop over the set pressure: the running pump holds the
+ *     regulator open [Pa]
+ * @param startDeviation likewise about that, near the middle; a weak pump or a kinked hose can put
+ *     it far off, see {@link Realisation#tailed} [Pa]
  * @param setShare set pressure about the stated one, as a share of it [-]
  * @param warmthDeviation fuel temperature over its surroundings [K]
  * @param clampFlow flow past a clamp at 2 bar [m³/s]
@@ -30,6 +33,7 @@ record UnknownPriors(
     double quickCreep,
     double airShare,
     double weepShare,
+    double overshoot,
     double startDeviation,
     double setShare,
     double warmthDeviation,
@@ -51,7 +55,8 @@ record UnknownPriors(
         0.8,
         1.2,
         1.5,
-        1e4,
+        3e3,
+        4e3,
         0.05,
         1.7,
         0.01e-6 / 60,

@@ -33,7 +33,7 @@ public final class Regulator implements PartEquations {
           0.02,
           0,
           3,
-          0.9,
+          0.7,
           "how far below its set pressure it shuts",
           "assumed");
   public static final Property GAIN =
