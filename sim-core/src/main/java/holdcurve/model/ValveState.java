@@ -8,5 +8,7 @@ public enum ValveState {
   /** Open, and passing whatever its pressure asks for. */
   FLOWING,
   /** Shut on its seat. */
-  SEATED
+  SEATED,
+  /** Opening and shutting faster than anything shows it: it passes, on average, what reaches it. */
+  CHATTERING
 }

@@ -18,6 +18,7 @@ import org.apache.commons.math3.ode.nonstiff.AdaptiveStepsizeIntegrator;
 public final class RosenbrockIntegrator extends AdaptiveStepsizeIntegrator {
   private final RosenbrockTableau tableau;
   private double firstStep;
+  private int mostSteps = Integer.MAX_VALUE;
   private StiffRun statistics = new StiffRun(0, 0, 0, 0);
 
   /**
@@ -51,6 +52,13 @@ public final class RosenbrockIntegrator extends AdaptiveStepsizeIntegrator {
   public void setInitialStepSize(double length) {
     super.setInitialStepSize(length);
     firstStep = length >= getMinStep() && length <= getMaxStep() ? length : 0;
+  }
+
+  /**
+   * @param count most steps of one run, accepted and rejected together [-]
+   */
+  public void setMostSteps(int count) {
+    mostSteps = count;
   }
 
   @Override
@@ -118,7 +126,7 @@ public final class RosenbrockIntegrator extends AdaptiveStepsizeIntegrator {
   }
 
   private StepLimits limits() {
-    return new StepLimits(getMinStep(), getMaxStep(), Integer.MAX_VALUE);
+    return new StepLimits(getMinStep(), getMaxStep(), mostSteps);
   }
 
   /** What the last run cost. Calls of f made by the framework for events are not in it. */
@@ -157,6 +165,11 @@ public final class RosenbrockIntegrator extends AdaptiveStepsizeIntegrator {
     @Override
     public boolean isAutonomous() {
       return inner.isAutonomous();
+    }
+
+    @Override
+    public boolean jumpsOver(double[] from, double[] to) {
+      return inner.jumpsOver(from, to);
     }
   }
 }

@@ -8,8 +8,8 @@ package holdcurve.ode;
  * @param count most steps, accepted and rejected together [-]
  */
 public record StepLimits(double smallest, double largest, int count) {
-  /** No bounds on the length, one million steps. */
-  public static final StepLimits WIDE = new StepLimits(0, Double.POSITIVE_INFINITY, 1_000_000);
+  /** No bounds on the length, a hundred thousand steps. */
+  public static final StepLimits WIDE = new StepLimits(0, Double.POSITIVE_INFINITY, 100_000);
 
   public StepLimits {
     if (!(smallest >= 0 && smallest <= largest && largest > 0)) {

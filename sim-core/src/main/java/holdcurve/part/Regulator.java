@@ -17,7 +17,9 @@ import java.util.List;
  * a twentieth of that for each bar over its closing pressure, which lies {@code reseat_drop} below;
  * there it seats. On its seat it lets only its weep past until the pressure rises over the set
  * pressure again. A run follows that by events ({@link ValveState}); a hold alone, which starts
- * with the regulator shutting, takes one law that shuts at the closing pressure.
+ * with the regulator shutting, takes one law that shuts at the closing pressure. Where it chatters,
+ * its inlet swings between the two pressures at which it changes, and a law without hysteresis
+ * centred between them stands for the average.
  *
  * <p>Its set pressure counts against the surroundings, or against the intake manifold if it has a
  * reference hose to it ({@code manifold_reference}); a running engine's vacuum then lowers it.
@@ -98,20 +100,27 @@ public final class Regulator implements PartEquations {
     network.addPassage(part.id() + " seat", part.from(), part.to(), Seats.weep(part.value(WEEP)));
     if (state == ValveState.SEATED) {
       network.addThreshold(part.id(), part.from(), set + STICTION, true, ValveState.FLOWING);
-      return;
+    } else if (state == ValveState.CHATTERING) {
+      addLaw(part, network, (closing + set + STICTION) / 2, closing, 0);
+      network.addThreshold(part.id(), part.from(), set + 2 * STICTION, true, ValveState.FLOWING);
+    } else if (state == ValveState.FLOWING) {
+      addLaw(part, network, set, closing, HANG);
+      network.addThreshold(part.id(), part.from(), closing, false, ValveState.SEATED);
+    } else if (operation.pumpRunning()) {
+      addLaw(part, network, set, closing, HANG);
+    } else {
+      addLaw(part, network, closing, closing, 0);
     }
-    boolean openLaw = state == ValveState.FLOWING || operation.pumpRunning();
+  }
+
+  private static void addLaw(
+      Part part, NetworkBuilder network, double opening, double closing, double hang) {
     double gain = part.value(GAIN);
-    double opening = openLaw ? set : closing;
     network.addElement(
         part.from(),
         part.to(),
         ends ->
-            new RegulatorElement(
-                part.id(), ends[0], ends[1], opening, gain, closing, openLaw ? HANG * gain : 0));
-    if (state == ValveState.FLOWING) {
-      network.addThreshold(part.id(), part.from(), closing, false, ValveState.SEATED);
-    }
+            new RegulatorElement(part.id(), ends[0], ends[1], opening, gain, closing, hang * gain));
   }
 
   /** Share of the opening gradient with which the valve hangs open before it seats: assumed [-]. */

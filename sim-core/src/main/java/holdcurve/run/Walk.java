@@ -12,10 +12,12 @@ import holdcurve.model.ValveState;
 import holdcurve.ode.RosenbrockIntegrator;
 import holdcurve.ode.RosenbrockMethod;
 import holdcurve.ode.StiffIntegrationException;
+import holdcurve.ode.StiffRun;
 import holdcurve.part.Regulator;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -24,23 +26,30 @@ import java.util.Optional;
  */
 final class Walk {
   /** A valve that opens and shuts more often than this in one step of a plan is a mistake. */
-  private static final int MOST_CHANGES = 5_000;
+  private static final int MOST_CHANGES = 1_000;
 
   private static final double EVENT_CHECK = 0.5;
   private static final double EVENT_ACCURACY = 1e-7;
 
   private final Condition condition;
   private final double tolerance;
+  private final int mostSteps;
   private final Sampler sampler;
   private final List<RunEvent> events = new ArrayList<>();
+  private final ChatterWatch chatter = new ChatterWatch();
   private Operation operation;
   private Network network;
   private double[] y;
   private double time;
+  private int stepsLeft;
 
-  Walk(Condition condition, RunPlan plan, double tolerance, Sampler sampler) {
+  /**
+   * @param mostSteps of the integrator in one step of the plan [-]
+   */
+  Walk(Condition condition, RunPlan plan, double tolerance, int mostSteps, Sampler sampler) {
     this.condition = condition;
     this.tolerance = tolerance;
+    this.mostSteps = mostSteps;
     this.sampler = sampler;
     time = -plan.pumpStop();
     operation = plan.before();
@@ -64,7 +73,7 @@ final class Walk {
   private void take(RunStep step) {
     double end = time + step.duration();
     events.add(new RunEvent(time, step.name()));
-    switchTo(step.change().apply(operation));
+    switchTo(settled(step.change().apply(operation)));
     step.warming()
         .forEach(
             (region, kelvin) -> {
@@ -74,6 +83,7 @@ final class Walk {
               }
             });
     int changes = 0;
+    stepsLeft = mostSteps;
     while (time < end) {
       Optional<Threshold> passed = alreadyPassed().or(() -> integrate(end));
       passed.ifPresent(this::change);
@@ -83,14 +93,36 @@ final class Walk {
     }
   }
 
+  /** Where the pump starts or stops, what reaches a valve is another flow: it is followed again. */
+  private Operation settled(Operation next) {
+    Operation settled = next;
+    if (next.pumpRunning() != operation.pumpRunning()) {
+      for (Map.Entry<String, ValveState> valve : next.valves().entrySet()) {
+        if (valve.getValue() == ValveState.CHATTERING) {
+          settled = settled.withValve(valve.getKey(), ValveState.FLOWING);
+        }
+      }
+    }
+    return settled;
+  }
+
   private Optional<Threshold> alreadyPassed() {
     return network.thresholds().stream().filter(one -> one.beyond(y) > 0).findFirst();
   }
 
   private void change(Threshold passed) {
-    String what = passed.becomes() == ValveState.SEATED ? " shuts" : " opens";
+    ValveState before = operation.valves().get(passed.part());
+    boolean often = chatter.chatters(passed.part(), time);
+    ValveState next =
+        often && before == ValveState.SEATED ? ValveState.CHATTERING : passed.becomes();
+    String what =
+        switch (next) {
+          case SEATED -> " shuts";
+          case FLOWING -> " opens";
+          case CHATTERING -> " chatters";
+        };
     events.add(new RunEvent(time, passed.part() + what));
-    switchTo(operation.withValve(passed.part(), passed.becomes()));
+    switchTo(operation.withValve(passed.part(), next));
   }
 
   private void switchTo(Operation next) {
@@ -113,6 +145,8 @@ final class Walk {
     } catch (StiffIntegrationException e) {
       throw SimulationException.of(e, condition.circuit().title(), network);
     }
+    StiffRun cost = integrator.statistics();
+    stepsLeft = Math.max(1, stepsLeft - cost.accepted() - cost.rejected());
     return watched.stream()
         .filter(ThresholdEvent::passed)
         .map(ThresholdEvent::threshold)
@@ -124,7 +158,10 @@ final class Walk {
     double[] relative = new double[absolute.length];
     Arrays.fill(relative, tolerance);
     Arrays.setAll(absolute, row -> tolerance * absolute[row]);
-    return new RosenbrockIntegrator(
-        RosenbrockMethod.RODAS4.tableau(), 0, Double.MAX_VALUE, absolute, relative);
+    RosenbrockIntegrator integrator =
+        new RosenbrockIntegrator(
+            RosenbrockMethod.RODAS4.tableau(), 0, Double.MAX_VALUE, absolute, relative);
+    integrator.setMostSteps(stepsLeft);
+    return integrator;
   }
 }
