@@ -98,26 +98,41 @@ public final class HoldcurveWindow {
     return new Rehearsal(pages, scene);
   }
 
+  private static List<Page> pages(Desk desk, DoubleSupplier clock) {
+    return pageMakers(clock).stream().map(maker -> maker.apply(desk)).toList();
+  }
+
   /** In the order of the work. */
-  static List<Page> pages(Desk desk, DoubleSupplier clock) {
-    WhatIfModel whatIf = new WhatIfModel(desk.jobs(), desk.faults()::catalogue);
-    desk.faults().folderProperty().addListener((property, before, now) -> whatIf.listFaults());
+  static List<Function<Desk, Page>> pageMakers(DoubleSupplier clock) {
     return List.of(
-        new CircuitPage(new CircuitModel(desk.jobs(), desk.faults())),
-        new HoldTestsPage(desk, new HoldTestsModel(desk.jobs(), clock, LocalDate::now)),
-        new SuspectsPage(new SuspectsModel(desk.jobs()), new NextTestModel(desk.jobs()), desk),
-        new BenchSheetPage(
-            new BenchSheetModel(desk.jobs(), LocalDate::now), new DropTestModel(desk.jobs()), desk),
-        new WhatIfPage(whatIf, desk),
-        new RepairCheckPage(
-            new RepairCheckModel(
-                desk.jobs(),
-                () -> RepairCheckService.of(desk.faults().catalogue()),
-                LocalDate::now)),
-        new PracticePage(
-            new PracticeModel(desk.jobs().work(), desk.faults()::catalogue, RankingService::new),
-            new ExerciseDraft(desk.jobs().work(), desk.faults()::catalogue, new Random()),
-            desk.dialogs(),
-            desk.jobs().pressures()));
+        desk -> new CircuitPage(new CircuitModel(desk.jobs(), desk.faults())),
+        desk -> new HoldTestsPage(desk, new HoldTestsModel(desk.jobs(), clock, LocalDate::now)),
+        desk ->
+            new SuspectsPage(new SuspectsModel(desk.jobs()), new NextTestModel(desk.jobs()), desk),
+        desk ->
+            new BenchSheetPage(
+                new BenchSheetModel(desk.jobs(), LocalDate::now),
+                new DropTestModel(desk.jobs()),
+                desk),
+        HoldcurveWindow::whatIf,
+        desk ->
+            new RepairCheckPage(
+                new RepairCheckModel(
+                    desk.jobs(),
+                    () -> RepairCheckService.of(desk.faults().catalogue()),
+                    LocalDate::now)),
+        desk ->
+            new PracticePage(
+                new PracticeModel(
+                    desk.jobs().work(), desk.faults()::catalogue, RankingService::new),
+                new ExerciseDraft(desk.jobs().work(), desk.faults()::catalogue, new Random()),
+                desk.dialogs(),
+                desk.jobs().pressures()));
+  }
+
+  private static Page whatIf(Desk desk) {
+    WhatIfModel model = new WhatIfModel(desk.jobs(), desk.faults()::catalogue);
+    desk.faults().folderProperty().addListener((property, before, now) -> model.listFaults());
+    return new WhatIfPage(model, desk);
   }
 }

@@ -1,18 +1,16 @@
 package holdcurve.ui.window;
 
-import java.util.List;
+import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Control;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
 import javafx.scene.control.TitledPane;
 import javafx.scene.layout.Pane;
+import javafx.scene.layout.Region;
 
-/**
- * A page taken apart, so that no piece of it takes long to show. It can't be put together again.
- */
+/** The pieces of a page, each shown alone for a moment, so that none takes long at first. */
 final class Pieces {
   /** More controls than this are taken apart. */
   private static final int MOST = 6;
@@ -20,40 +18,39 @@ final class Pieces {
   private Pieces() {}
 
   /**
-   * @param into receives the pieces, which have no parents any more
+   * @param stage shows a node that has no parent
+   * @param steps receives one step a piece; after it the piece is where it was. A step does nothing
+   *     while the page is on the screen
    */
-  static void of(Node node, List<Node> into) {
-    if (node == null) {
-      return;
-    }
-    if (controls(node) <= MOST) {
-      into.add(node);
-    } else if (node instanceof ScrollPane scroll) {
-      Node content = scroll.getContent();
-      scroll.setContent(null);
-      of(content, into);
-      into.add(scroll);
+  static void of(Node node, Consumer<Node> stage, Consumer<Runnable> steps) {
+    if (node instanceof ScrollPane scroll) {
+      of(scroll.getContent(), stage, steps);
     } else if (node instanceof TitledPane titled) {
-      Node content = titled.getContent();
-      titled.setContent(null);
-      of(content, into);
-      into.add(titled);
+      of(titled.getContent(), stage, steps);
     } else if (node instanceof TabPane tabs) {
-      tabs.getTabs().forEach(tab -> of(tab, into));
-      into.add(tabs);
+      tabs.getTabs().forEach(tab -> of(tab.getContent(), stage, steps));
     } else if (node instanceof Pane pane) {
-      List<Node> children = List.copyOf(pane.getChildren());
-      pane.getChildren().clear();
-      children.forEach(child -> of(child, into));
-    } else {
-      into.add(node);
+      pane.getChildren().forEach(child -> ofChild(pane, child, stage, steps));
     }
   }
 
-  private static void of(Tab tab, List<Node> into) {
-    Node content = tab.getContent();
-    tab.setContent(null);
-    of(content, into);
+  private static void ofChild(
+      Pane pane, Node child, Consumer<Node> stage, Consumer<Runnable> steps) {
+    int controls = controls(child);
+    if (controls > MOST) {
+      of(child, stage, steps);
+    } else if (controls > 0) {
+      steps.accept(() -> lend(pane, child, stage));
+    }
+  }
+
+  private static void lend(Pane pane, Node child, Consumer<Node> stage) {
+    int at = pane.getChildren().indexOf(child);
+    if (at >= 0 && pane.getScene() == null) {
+      pane.getChildren().set(at, new Region());
+      stage.accept(child);
+      pane.getChildren().set(at, child);
+    }
   }
 
   private static int controls(Node node) {

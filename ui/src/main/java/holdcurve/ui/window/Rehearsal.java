@@ -17,18 +17,20 @@ import holdcurve.ui.window.plot.HoldChart;
 import holdcurve.ui.window.plot.HoldPlot;
 import holdcurve.ui.window.plot.PlotPanel;
 import java.util.ArrayDeque;
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Queue;
 import java.util.concurrent.CancellationException;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import javafx.animation.PauseTransition;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleStringProperty;
+import javafx.collections.FXCollections;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.CheckBox;
@@ -38,6 +40,7 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Slider;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
+import javafx.scene.control.TableCell;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
 import javafx.scene.control.TextArea;
@@ -79,18 +82,16 @@ final class Rehearsal {
     stand.setManaged(false);
     steps.add(() -> enter(scene));
     controls().forEach(control -> steps.add(() -> stage(control.get())));
-    steps.add(() -> takeApart(HoldcurveWindow.pages(inert(inert()), () -> 0), pages));
+    pages.forEach(page -> Pieces.of(page.content(), this::stage, steps::add));
+    pages.forEach(this::add);
+    pages.forEach(this::add);
+    HoldcurveWindow.pageMakers(() -> 0).forEach(this::withReadings);
   }
 
-  /** Of pages that nobody will see, one piece a step; then those that will be seen. */
-  private void takeApart(List<Page> unseen, List<Page> pages) {
-    List<Node> pieces = new ArrayList<>();
-    unseen.forEach(page -> Pieces.of(page.content(), pieces));
-    pieces.forEach(piece -> steps.add(() -> stage(piece)));
-    pages.forEach(this::add);
-    pages.forEach(this::add);
+  /** A page that nobody will see, when it gets a job. */
+  private void withReadings(Function<Desk, Page> maker) {
     OpenJobModel jobs = inert();
-    steps.add(() -> HoldcurveWindow.pages(inert(jobs), () -> 0));
+    steps.add(() -> maker.apply(inert(jobs)));
     steps.add(() -> jobs.begin(invented(FEW), null));
     steps.add(() -> jobs.begin(invented(READINGS), null));
   }
@@ -101,6 +102,15 @@ final class Rehearsal {
    * @param then run after the last step
    */
   void run(Runnable then) {
+    run(Runnable::run, then);
+  }
+
+  /**
+   * Likewise, with an eye on the steps.
+   *
+   * @param player given each step, to run it at once
+   */
+  void run(Consumer<Runnable> player, Runnable then) {
     if (steps.isEmpty()) {
       ((Pane) stand.getParent()).getChildren().remove(stand);
       then.run();
@@ -108,10 +118,10 @@ final class Rehearsal {
     }
     long begun = System.nanoTime();
     while (!steps.isEmpty() && System.nanoTime() - begun < AT_A_TIME_NS) {
-      steps.poll().run();
+      player.accept(steps.poll());
     }
     PauseTransition breath = new PauseTransition(BREATH);
-    breath.setOnFinished(event -> run(then));
+    breath.setOnFinished(event -> run(player, then));
     breath.play();
   }
 
@@ -177,10 +187,15 @@ final class Rehearsal {
         () -> new TextField("1.85"),
         () -> new ScrollPane(new CheckBox("x")),
         () -> new ListView<String>(),
+        () -> new ListView<>(FXCollections.observableArrayList("x")),
         TableView::new,
+        () -> table(1, 0),
+        TableCell<String, String>::new,
         () -> table(1, 1),
-        () -> table(3, 8),
-        () -> table(3, 40),
+        () -> table(1, 4),
+        () -> table(2, 6),
+        () -> table(3, 9),
+        () -> table(3, 20),
         () -> new TitledPane("x", new ToggleButton("x")),
         () -> new TabPane(new Tab("x")),
         () -> new Slider(0, 1, 0.5),
