@@ -47,6 +47,7 @@ class ArchitectureTest {
               "javafx..",
               "holdcurve.ui.window..",
               "holdcurve.ui.theme..",
+              "holdcurve.attribution..",
               "holdcurve.check..",
               "holdcurve.circuit..",
               "holdcurve.fault..",

@@ -7,6 +7,7 @@ import javafx.scene.control.Control;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TabPane;
 import javafx.scene.control.TitledPane;
+import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
 
@@ -18,6 +19,8 @@ final class Pieces {
   private Pieces() {}
 
   /**
+   * A child of a border pane stays: taken out, it would lose its side.
+   *
    * @param stage shows a node that has no parent
    * @param steps receives one step a piece; after it the piece is where it was. A step does nothing
    *     while the page is on the screen
@@ -29,6 +32,8 @@ final class Pieces {
       of(titled.getContent(), stage, steps);
     } else if (node instanceof TabPane tabs) {
       tabs.getTabs().forEach(tab -> of(tab.getContent(), stage, steps));
+    } else if (node instanceof BorderPane border) {
+      border.getChildren().forEach(child -> of(child, stage, steps));
     } else if (node instanceof Pane pane) {
       pane.getChildren().forEach(child -> ofChild(pane, child, stage, steps));
     }

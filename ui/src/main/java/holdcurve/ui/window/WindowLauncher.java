@@ -21,9 +21,12 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.Supplier;
+import javafx.animation.Animation;
+import javafx.animation.PauseTransition;
 import javafx.application.Platform;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.stage.Stage;
+import javafx.util.Duration;
 
 /** Opens the window, or says why there can't be one. */
 public final class WindowLauncher {
@@ -34,6 +37,9 @@ public final class WindowLauncher {
 
   /** Where JavaFX unpacks its native libraries; by itself it would do so elsewhere. */
   private static final String LIBRARIES = "javafx.cachedir";
+
+  /** A job that was asked for doesn't wait longer for the rehearsal. */
+  private static final Duration PATIENCE = Duration.seconds(5);
 
   private static Optional<String> reason;
 
@@ -81,6 +87,7 @@ public final class WindowLauncher {
     }
     WindowLauncher launcher =
         new WindowLauncher(new FaultsModel(FaultCatalogue::load, pluginsOrNull));
+    Platform.setImplicitExit(false);
     Platform.runLater(() -> launcher.show(jobOrNull));
     try {
       launcher.closed.join();
@@ -116,15 +123,23 @@ public final class WindowLauncher {
       new Settings(HOME.resolve("window.properties"), writer).attach(desk);
       Rehearsal rehearsal = HoldcurveWindow.fill(stage, desk);
       stage.setOnHidden(
-          event -> {
-            model.ranking().cancel();
-            model.work().cancelAll();
-            model.close();
-            autosave.ifPresent(Autosave::close);
-            closed.complete(null);
-          });
+          event ->
+              model.close(
+                  () -> {
+                    autosave.ifPresent(Autosave::close);
+                    closed.complete(null);
+                  }));
       stage.show();
-      rehearsal.run(() -> openIfAsked(model, jobOrNull));
+      PauseTransition patience = new PauseTransition(PATIENCE);
+      patience.setOnFinished(event -> openIfAsked(model, jobOrNull));
+      patience.play();
+      rehearsal.run(
+          () -> {
+            if (patience.getStatus() == Animation.Status.RUNNING) {
+              patience.stop();
+              openIfAsked(model, jobOrNull);
+            }
+          });
     } catch (RuntimeException | Error e) {
       closed.completeExceptionally(e);
     }

@@ -75,8 +75,8 @@ class TwoWindowsTest {
 
   @AfterEach
   void close() {
-    first.close();
-    second.close();
+    first.close(() -> {});
+    second.close(() -> {});
     onScreen(stage::close);
   }
 
@@ -129,7 +129,7 @@ class TwoWindowsTest {
     onScreen(first::save);
     press("Look again");
     assertTrue(strip().isVisible(), "the first is still there");
-    first.close();
+    first.close(() -> {});
     press("Look again");
     assertFalse(strip().isVisible());
     assertEquals("First", second.jobProperty().get().title());
@@ -143,7 +143,7 @@ class TwoWindowsTest {
   void whatTheFirstLeftIsNotWrittenOver() {
     rename(first, "First");
     onScreen(first::save);
-    first.close();
+    first.close(() -> {});
     rename(second, "Second");
     onScreen(second::save);
     assertTrue(second.problemProperty().get().contains("since it was opened here"));

@@ -1,5 +1,6 @@
 package holdcurve.ui.window.holdtests;
 
+import holdcurve.saying.PressureUnit;
 import holdcurve.ui.window.job.Pressures;
 import java.util.Locale;
 import java.util.Optional;
@@ -9,14 +10,15 @@ import java.util.regex.Pattern;
 
 /**
  * What was typed for a reading: {@code 1.85}, or with its time {@code 1:30 1.85} or {@code 90
- * 1.85}; a question mark behind it marks it as doubtful.
+ * 1.85}; a question mark behind it marks it as doubtful. A unit may follow; without one it is in
+ * the unit shown.
  *
  * @param time since the pump stopped [s]; absent if not typed
  * @param pressure [Pa gauge]
  */
 record Entry(OptionalDouble time, double pressure, boolean doubtful) {
   private static final Pattern SHAPE =
-      Pattern.compile("(?:([0-9:.,]+s?)[\\s;=]+)?([0-9.,]+)\\s*(?:bar|kPa|psi)?\\s*(\\?)?");
+      Pattern.compile("(?:([0-9:.,]+s?)[\\s;=]+)?([0-9.,]+)\\s*(bar|kPa|psi)?\\s*(\\?)?");
   private static final Pattern CLOCK = Pattern.compile("(?:(\\d{1,3}):)?(\\d{1,5}(?:[.,]\\d)?)s?");
   private static final double LATEST = 86_400;
 
@@ -26,12 +28,17 @@ record Entry(OptionalDouble time, double pressure, boolean doubtful) {
     if (!m.matches()) {
       return Optional.empty();
     }
-    OptionalDouble pressure = pressures.parse(m.group(2));
+    OptionalDouble pressure =
+        Pressures.parse(m.group(2), unit(m.group(3)).orElse(pressures.unit()));
     OptionalDouble time = m.group(1) == null ? OptionalDouble.empty() : seconds(m.group(1));
     if (pressure.isEmpty() || m.group(1) != null && time.isEmpty()) {
       return Optional.empty();
     }
-    return Optional.of(new Entry(time, pressure.getAsDouble(), m.group(3) != null));
+    return Optional.of(new Entry(time, pressure.getAsDouble(), m.group(4) != null));
+  }
+
+  private static Optional<PressureUnit> unit(String symbolOrNull) {
+    return Pressures.CHOICES.stream().filter(u -> u.symbol().equals(symbolOrNull)).findFirst();
   }
 
   /**

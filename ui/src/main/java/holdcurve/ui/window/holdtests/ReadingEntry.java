@@ -111,7 +111,15 @@ final class ReadingEntry {
       return false;
     }
     watch.release();
-    hold.hintProperty().set("");
+    hold.hintProperty()
+        .set(
+            entry.time().isEmpty()
+                ? ""
+                : "Taken: "
+                    + hold.pressures().text(entry.pressure())
+                    + " at "
+                    + Entry.clock(time.getAsDouble())
+                    + " after the pump stop.");
     double own = time.getAsDouble() + hold.testProperty().get().log().pumpStop();
     hold.jobs()
         .addReading(

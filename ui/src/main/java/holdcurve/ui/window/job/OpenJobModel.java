@@ -56,6 +56,11 @@ public final class OpenJobModel {
 
   private int latestOpening;
 
+  /** How many savings are under way. */
+  private int savings;
+
+  private Runnable afterSaving = () -> {};
+
   /** Like the other, keeping nothing in case of a crash. */
   public OpenJobModel(
       Function<Path, Job> reader, Supplier<Ranker> ranker, Executor background, Executor screen) {
@@ -179,9 +184,28 @@ public final class OpenJobModel {
     claim.begin();
   }
 
-  /** Lets go of the open job's file: the window is closed. */
-  public void close() {
-    claim.drop();
+  /**
+   * The window is closed: stops all work but the saving, and lets go of the job's file after that.
+   *
+   * @param then run when nothing is being saved any more, on the thread of the screen
+   */
+  public void close(Runnable then) {
+    ranking.cancel();
+    work.cancelAll();
+    afterSaving =
+        () -> {
+          claim.drop();
+          then.run();
+        };
+    goOnIfSaved();
+  }
+
+  private void goOnIfSaved() {
+    if (savings == 0) {
+      Runnable then = afterSaving;
+      afterSaving = () -> {};
+      then.run();
+    }
   }
 
   /**
@@ -253,19 +277,39 @@ public final class OpenJobModel {
   /** Saves the open job. */
   public void saveAs(Path target) {
     Job saved = job.get();
-    work.start(
-        "Saving",
-        progress -> {
-          claim.need(target);
-          JobWriter.write(target, saved);
-          return target;
-        },
-        path -> {
-          elsewhere.set(false);
-          file.set(path);
-          standing.set(saved);
-          keeper.saved(saved, path);
-        });
+    Job begunWith = takenUp.get();
+    savings++;
+    work.startLasting(
+            "Saving",
+            progress -> {
+              claim.need(target);
+              JobWriter.write(target, saved);
+              return target;
+            },
+            path -> {
+              if (takenUp.get() == begunWith) {
+                stands(saved, path);
+              }
+              savingEnded();
+            })
+        .ifBrokenOff(this::savingEnded);
+  }
+
+  /** What was changed while it was saved still has to be kept. */
+  private void stands(Job saved, Path path) {
+    elsewhere.set(false);
+    file.set(path);
+    standing.set(saved);
+    if (job.get() == saved) {
+      keeper.saved(saved, path);
+    } else {
+      keeper.changed(job.get(), path);
+    }
+  }
+
+  private void savingEnded() {
+    savings--;
+    goOnIfSaved();
   }
 
   /** Ranks the open job as it is now, or says what it takes. */

@@ -41,11 +41,13 @@ public final class WorkModel {
     private final ReadOnlyDoubleWrapper share = new ReadOnlyDoubleWrapper(-1);
     private final ReadOnlyStringWrapper step;
     private final RankingRun run;
+    private final boolean lasting;
     private boolean cancelled;
     private boolean broken;
     private Runnable whenBroken = () -> {};
 
-    private Item(String what, Executor screen) {
+    private Item(String what, boolean lasting, Executor screen) {
+      this.lasting = lasting;
       step = new ReadOnlyStringWrapper(what);
       run =
           new RankingRun(
@@ -95,7 +97,15 @@ public final class WorkModel {
    * @param done told the result on the thread of the screen, unless the work failed or was stopped
    */
   public <T> Item start(String what, Function<Progress, T> work, Consumer<T> done) {
-    Item item = new Item(what, screen);
+    return start(new Item(what, false, screen), what, work, done);
+  }
+
+  /** Likewise, and {@link #cancelAll} leaves it alone. */
+  <T> Item startLasting(String what, Function<Progress, T> work, Consumer<T> done) {
+    return start(new Item(what, true, screen), what, work, done);
+  }
+
+  private <T> Item start(Item item, String what, Function<Progress, T> work, Consumer<T> done) {
     running.add(item);
     background.execute(() -> run(item, what, work, done));
     return item;
@@ -131,9 +141,10 @@ public final class WorkModel {
     return shown;
   }
 
-  /** Stops everything under way. */
+  /** Stops everything under way that isn't meant to last. */
   public void cancelAll() {
-    List.copyOf(running).forEach(Item::cancel);
-    running.clear();
+    List<Item> stopped = running.stream().filter(item -> !item.lasting).toList();
+    stopped.forEach(Item::cancel);
+    running.removeAll(stopped);
   }
 }

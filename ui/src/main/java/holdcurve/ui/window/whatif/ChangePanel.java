@@ -44,6 +44,7 @@ final class ChangePanel extends VBox {
             section("Add a fault", false, new AddFaultBox(model)),
             foot());
     list.getStyleClass().add("hc-change-list");
+    list.setMinWidth(0);
     ScrollPane scroll = Scrolled.down(list);
     VBox.setVgrow(scroll, Priority.ALWAYS);
     getChildren().add(scroll);
@@ -102,7 +103,7 @@ final class ChangePanel extends VBox {
     box.setWrapText(true);
     box.selectedProperty().bindBidirectional(remedy.triedProperty());
     box.setMaxWidth(Double.MAX_VALUE);
-    box.setMinHeight(USE_PREF_SIZE);
+    box.setMinSize(0, USE_PREF_SIZE);
     HBox.setHgrow(box, Priority.ALWAYS);
     Label chance = new Label(Chance.words(remedy.chance()));
     chance.setMinWidth(Region.USE_PREF_SIZE);
@@ -111,6 +112,7 @@ final class ChangePanel extends VBox {
 
   private Node row(Lever lever) {
     Label name = new Label(lever.name());
+    name.setMinWidth(0);
     Label value = new Label();
     value.setMinWidth(Region.USE_PREF_SIZE);
     name.setMaxWidth(Double.MAX_VALUE);

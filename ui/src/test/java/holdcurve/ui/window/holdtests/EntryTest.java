@@ -45,6 +45,8 @@ class EntryTest {
     pressures.unitProperty().set(PressureUnit.PSI);
     assertEquals(29 * 6894.757, read("29").pressure(), 1e-6);
     assertEquals("29.0 psi", pressures.text(29 * 6894.757));
+    assertEquals(1.85e5, read("1.85 bar").pressure(), 1e-6);
+    assertEquals(1.85e5, read("185 kPa").pressure(), 1e-6);
   }
 
   @ParameterizedTest

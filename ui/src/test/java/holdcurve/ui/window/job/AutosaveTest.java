@@ -14,7 +14,9 @@ import holdcurve.ui.window.Jobs;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayDeque;
 import java.util.List;
+import java.util.Queue;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -125,6 +127,48 @@ class AutosaveTest {
       assertEquals(0, left.count());
     }
     assertEquals(1, JobReader.readUnfinished(file).tests().get(0).log().readings().size());
+  }
+
+  @Test
+  void savingIsFinishedBeforeTheWindowGoes() throws IOException {
+    Path file = home.resolve("saved.job.json");
+    Path kept = Files.createDirectory(home.resolve("kept"));
+    Queue<Runnable> later = new ArrayDeque<>();
+    Autosave autosave = Autosave.in(kept);
+    OpenJobModel model =
+        new OpenJobModel(
+            JobReader::readUnfinished, HandMadeRanking::new, later::add, Runnable::run, autosave);
+    model.begin(blank(), null);
+    model.addReading(JobEdits.FIRST_TEST, Reading.of(0, 2e5));
+    model.saveAs(file);
+    model.close(autosave::close);
+    while (!later.isEmpty()) {
+      later.remove().run();
+    }
+    assertTrue(Files.exists(file));
+    try (Stream<Path> left = Files.list(kept)) {
+      assertEquals(0, left.count(), "what was saved would be offered at the next start");
+    }
+  }
+
+  @Test
+  void aReadingTakenWhileTheJobIsSavedIsKept() throws IOException {
+    Path kept = Files.createDirectory(home.resolve("kept"));
+    Queue<Runnable> later = new ArrayDeque<>();
+    Autosave autosave = Autosave.in(kept);
+    OpenJobModel model =
+        new OpenJobModel(
+            JobReader::readUnfinished, HandMadeRanking::new, later::add, Runnable::run, autosave);
+    model.begin(blank(), null);
+    model.addReading(JobEdits.FIRST_TEST, Reading.of(0, 2e5));
+    model.saveAs(home.resolve("saved.job.json"));
+    model.addReading(JobEdits.FIRST_TEST, Reading.of(30, 1.9e5));
+    while (!later.isEmpty()) {
+      later.remove().run();
+    }
+    assertTrue(model.unsaved().get());
+    model.close(autosave::close);
+    assertEquals(2, Autosave.left(kept).get(0).readings());
   }
 
   @Test
