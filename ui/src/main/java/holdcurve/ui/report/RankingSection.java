@@ -36,14 +36,17 @@ final class RankingSection {
         ranking.suspects().stream().filter(s -> s.probability() >= LISTED).toList();
     int rest = ranking.suspects().size() - listed.size();
     return Html.all(
-        Html.of("div.together", Html.of("h2", title), Html.of("p", ranking.verdict().sentence())),
-        Html.table(
-            "causes",
-            List.of("Chance", "Cause", "Where", "How much, 90 % range"),
-            listed.stream().map(RankingSection::row).toList()),
-        rest > 0
-            ? Html.of("p.small", rest + (rest == 1 ? " other" : " others") + " under 1 % each.")
-            : Html.NOTHING,
+        Html.of(
+            "div.together",
+            Html.of("h2", title),
+            Html.of("p", ranking.verdict().sentence()),
+            Html.table(
+                "causes",
+                List.of("Chance", "Cause", "Where", "How much, 90 % range"),
+                listed.stream().map(RankingSection::row).toList()),
+            rest > 0
+                ? Html.of("p.small", rest + (rest == 1 ? " other" : " others") + " under 1 % each.")
+                : Html.NOTHING),
         Html.all(
             ranking.groups().stream()
                 .filter(group -> group.probability() >= SAID)

@@ -80,7 +80,8 @@ public final class ReportPage {
   }
 
   private Html notes() {
-    return Html.all(
+    return Html.of(
+        "div.together",
         Html.of("h2", "What it rests on"),
         Html.of(
             "p",
