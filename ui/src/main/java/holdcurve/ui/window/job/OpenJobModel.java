@@ -221,6 +221,7 @@ public final class OpenJobModel {
 
   /** Adds a reading to a test; of all changes the one that must never be lost. */
   public void addReading(String test, Reading reading) {
+    boolean first = !unsaved.get();
     boolean added =
         alter(
             "reading",
@@ -229,7 +230,9 @@ public final class OpenJobModel {
                     was,
                     test,
                     hold -> TestEdits.withLog(hold, JobEdits.withReading(hold.log(), reading))));
-    if (added) {
+    if (added && first) {
+      keeper.changed(job.get(), file.get());
+    } else if (added) {
       keeper.read(test, reading);
     }
   }
