@@ -105,12 +105,12 @@ record Outcome(
     return claims.stream().filter(Claim::right).mapToDouble(Claim::probability).sum();
   }
 
-  /** A sound circuit of which it is said that something leaks, as something settled. */
+  /** A sound circuit of which it is said that something leaks, wherever it may be. */
   boolean accused() {
     return truth.isSound()
         && (ranking.verdict().kind() == Verdict.Kind.LEAK
             || ranking.verdict().kind() == Verdict.Kind.FAULT
-            || ranking.suspect(Suspect.NONE).probability() < 0.2);
+            || ranking.suspect(Suspect.NONE).probability() <= 0.1);
   }
 
   boolean unexplained() {

@@ -8,8 +8,11 @@ import java.util.Optional;
 
 /** Puts the answer in one sentence, and claims no more than the readings earn. */
 final class Verdicts {
-  /** Probability from which an answer is given as one [-]. */
-  private static final double EARNED = 0.8;
+  /** Probability from which a circuit is called sound [-]. */
+  private static final double SOUND = 0.8;
+
+  /** Probability from which something is said to leak: an accusation costs a part [-]. */
+  private static final double ACCUSED = 0.9;
 
   private static final String LEAK_AT = "leak at ";
 
@@ -38,7 +41,7 @@ final class Verdicts {
               + " log.");
     }
     double sound = probability(Suspect.NONE);
-    if (sound >= EARNED) {
+    if (sound >= SOUND) {
       return new Verdict(
           Kind.SOUND,
           Saying.of("It holds as a sound circuit does (%s). %s", Chance.words(sound), soundFall));
@@ -49,12 +52,12 @@ final class Verdicts {
   private Verdict faultVerdict(double sound) {
     Suspect first = suspects.get(0);
     Optional<SuspectGroup> group = leadingGroup();
-    if (!first.isNone() && first.probability() >= EARNED) {
+    if (!first.isNone() && first.probability() >= ACCUSED) {
       return new Verdict(
           kind(first),
           first.name() + " (" + Chance.words(first.probability()) + ")" + sized(first) + ".");
     }
-    if (group.isPresent() && group.get().probability() >= EARNED) {
+    if (group.isPresent() && group.get().probability() >= ACCUSED) {
       return new Verdict(
           kind(first),
           (leaks(first) ? "It leaks, and the source is" : "It doesn't leak, but what is wrong is")
@@ -68,7 +71,7 @@ final class Verdicts {
               + Chance.words(first.probability())
               + ").");
     }
-    if (1 - sound >= EARNED) {
+    if (1 - sound >= ACCUSED) {
       return new Verdict(
           Kind.OPEN,
           (leaks(first) ? "Something leaks (" : "Something is wrong (")
