@@ -221,6 +221,7 @@ public final class OpenJobModel {
 
   /** Adds a reading to a test; of all changes the one that must never be lost. */
   public void addReading(String test, Reading reading) {
+    Job before = job.get();
     boolean first = !unsaved.get();
     boolean added =
         alter(
@@ -231,8 +232,9 @@ public final class OpenJobModel {
                     test,
                     hold -> TestEdits.withLog(hold, JobEdits.withReading(hold.log(), reading))));
     if (added && first) {
-      keeper.changed(job.get(), file.get());
-    } else if (added) {
+      keeper.changed(before, file.get());
+    }
+    if (added) {
       keeper.read(test, reading);
     }
   }
