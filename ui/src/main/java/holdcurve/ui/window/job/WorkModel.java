@@ -8,6 +8,7 @@ import java.lang.System.Logger.Level;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
+import java.util.concurrent.RejectedExecutionException;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.beans.property.ReadOnlyDoubleProperty;
@@ -107,7 +108,12 @@ public final class WorkModel {
 
   private <T> Item start(Item item, String what, Function<Progress, T> work, Consumer<T> done) {
     running.add(item);
-    background.execute(() -> run(item, what, work, done));
+    try {
+      background.execute(() -> run(item, what, work, done));
+    } catch (RejectedExecutionException e) {
+      // the window is closing
+      end(item, false, () -> {});
+    }
     return item;
   }
 
