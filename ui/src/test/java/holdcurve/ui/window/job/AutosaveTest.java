@@ -172,6 +172,18 @@ class AutosaveTest {
   }
 
   @Test
+  void theFirstReadingAfterAJobWasOpenedIsKeptWithTheJob() {
+    Autosave autosave = Autosave.in(home);
+    OpenJobModel model = model(autosave);
+    model.open(Jobs.TWO_HOLDS);
+    Job opened = model.jobProperty().get();
+    model.addReading(opened.tests().get(0).id(), Reading.of(1000, 1e5));
+    autosave.close();
+    int before = opened.tests().stream().mapToInt(test -> test.log().readings().size()).sum();
+    assertEquals(before + 1, Autosave.left(home).get(0).readings());
+  }
+
+  @Test
   void aJobOnlyLookedAtLeavesNothingBehind() {
     Autosave autosave = Autosave.in(home);
     model(autosave).open(Jobs.TWO_HOLDS);
