@@ -34,10 +34,8 @@ final class BigLog {
     Random random = new Random(2);
     try (BufferedReader in = Files.newBufferedReader(smooth);
         BufferedWriter out = Files.newBufferedWriter(file)) {
-      in.readLine();
-      in.readLine();
       out.write("time_s,pressure_bar,fuel_temp_C\n");
-      for (String line = in.readLine(); line != null; line = in.readLine()) {
+      for (String line : in.lines().filter(line -> line.matches("\\d.*")).toList()) {
         String[] cells = line.split(",");
         double bar = Double.parseDouble(cells[1]) + 0.004 * random.nextGaussian();
         double celsius = 20 + 0.05 * random.nextGaussian();
