@@ -77,8 +77,10 @@ class ReachTest {
     List<String> second = window(own, "bring back");
     TreeMap<Path, String> after = OwnHome.contents(own.in());
     assertTrue(after.get(job).contains(WindowWork.TITLE), after.get(job));
-    assertEquals(
-        Set.of(job, backup(job), own.in().resolve(WindowWork.LOG)), changed(before, after));
+    Set<Path> changed = changed(before, after);
+    // one that is ended right after quitting may leave it too
+    changed.remove(lock(job));
+    assertEquals(Set.of(job, backup(job), own.in().resolve(WindowWork.LOG)), changed);
     assertEquals(before.get(job), after.get(backup(job)));
     assertEquals(List.of(".holdcurve"), OwnHome.names(own.home()));
     assertEquals(List.of(), OwnHome.names(kept.resolve("unsaved")), "what was saved needs no copy");

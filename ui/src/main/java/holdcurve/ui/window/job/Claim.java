@@ -67,6 +67,12 @@ final class Claim {
     lock = taken;
   }
 
+  /** Lets go for good: the window is closed, whatever is still under way. */
+  synchronized void end() {
+    active = false;
+    drop();
+  }
+
   synchronized void drop() {
     if (lock != null) {
       lock.close();

@@ -194,7 +194,7 @@ public final class OpenJobModel {
     work.cancelAll();
     afterSaving =
         () -> {
-          claim.drop();
+          claim.end();
           then.run();
         };
     goOnIfSaved();
