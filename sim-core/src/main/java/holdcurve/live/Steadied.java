@@ -28,7 +28,7 @@ public final class Steadied {
    * @return one reading a moment, ascending
    */
   public static List<Reading> of(List<Reading> hold) {
-    List<Reading> sure = hold.stream().filter(r -> r.time() >= 0 && !r.doubtful()).toList();
+    List<Reading> sure = hold.stream().filter(Steadied::counts).toList();
     List<Reading> steady = new ArrayList<>();
     int from = 0;
     while (from < sure.size()) {
@@ -43,15 +43,19 @@ public final class Steadied {
   public static Optional<Reading> first(List<Reading> hold) {
     List<Reading> moment = new ArrayList<>();
     for (Reading reading : hold) {
-      boolean counts = reading.time() >= 0 && !reading.doubtful();
-      if (counts && !moment.isEmpty() && reading.time() >= end(moment.get(0).time())) {
+      if (!counts(reading)) {
+        continue;
+      }
+      if (!moment.isEmpty() && reading.time() >= end(moment.get(0).time())) {
         break;
       }
-      if (counts) {
-        moment.add(reading);
-      }
+      moment.add(reading);
     }
     return moment.isEmpty() ? Optional.empty() : Optional.of(middle(moment));
+  }
+
+  private static boolean counts(Reading reading) {
+    return reading.time() >= 0 && !reading.doubtful();
   }
 
   private static double end(double begin) {

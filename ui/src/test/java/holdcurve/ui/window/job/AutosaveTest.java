@@ -17,6 +17,7 @@ import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.List;
 import java.util.Queue;
+import java.util.concurrent.Executor;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -29,9 +30,19 @@ class AutosaveTest {
   @TempDir Path home;
   @TempDir Path folder;
 
-  private OpenJobModel model(Keeper keeper) {
+  private static OpenJobModel model(Keeper keeper) {
+    return model(keeper, Runnable::run);
+  }
+
+  private static OpenJobModel model(Keeper keeper, Executor background) {
     return new OpenJobModel(
-        JobReader::readUnfinished, HandMadeRanking::new, Runnable::run, Runnable::run, keeper);
+        JobReader::readUnfinished, HandMadeRanking::new, background, Runnable::run, keeper);
+  }
+
+  private static void runAll(Queue<Runnable> later) {
+    while (!later.isEmpty()) {
+      later.remove().run();
+    }
   }
 
   private static Job blank() {
@@ -135,16 +146,12 @@ class AutosaveTest {
     Path kept = Files.createDirectory(home.resolve("kept"));
     Queue<Runnable> later = new ArrayDeque<>();
     Autosave autosave = Autosave.in(kept);
-    OpenJobModel model =
-        new OpenJobModel(
-            JobReader::readUnfinished, HandMadeRanking::new, later::add, Runnable::run, autosave);
+    OpenJobModel model = model(autosave, later::add);
     model.begin(blank(), null);
     model.addReading(JobEdits.FIRST_TEST, Reading.of(0, 2e5));
     model.saveAs(file);
     model.close(autosave::close);
-    while (!later.isEmpty()) {
-      later.remove().run();
-    }
+    runAll(later);
     assertTrue(Files.exists(file));
     try (Stream<Path> left = Files.list(kept)) {
       assertEquals(0, left.count(), "what was saved would be offered at the next start");
@@ -156,16 +163,12 @@ class AutosaveTest {
     Path kept = Files.createDirectory(home.resolve("kept"));
     Queue<Runnable> later = new ArrayDeque<>();
     Autosave autosave = Autosave.in(kept);
-    OpenJobModel model =
-        new OpenJobModel(
-            JobReader::readUnfinished, HandMadeRanking::new, later::add, Runnable::run, autosave);
+    OpenJobModel model = model(autosave, later::add);
     model.begin(blank(), null);
     model.addReading(JobEdits.FIRST_TEST, Reading.of(0, 2e5));
     model.saveAs(home.resolve("saved.job.json"));
     model.addReading(JobEdits.FIRST_TEST, Reading.of(30, 1.9e5));
-    while (!later.isEmpty()) {
-      later.remove().run();
-    }
+    runAll(later);
     assertTrue(model.unsaved().get());
     model.close(autosave::close);
     assertEquals(2, Autosave.left(kept).get(0).readings());
