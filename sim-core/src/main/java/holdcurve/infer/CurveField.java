@@ -1,7 +1,9 @@
 package holdcurve.infer;
 
 import holdcurve.check.Cancellation;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
@@ -23,6 +25,12 @@ final class CurveField {
    */
   private static final double FARTHEST = 1.5;
 
+  /** Powers of a step along one axis. */
+  private static final int POWERS = 5;
+
+  /** Terms across two axes. */
+  private static final int CROSSED = 3;
+
   private final JobModel data;
   private final HypothesisModel model;
   private final double[] centre;
@@ -37,10 +45,11 @@ final class CurveField {
 
   private final LearntRows learnt = new LearntRows();
 
-  /** Null before the first question. */
-  private Axis[] along;
-
+  /** Slopes at any steps; null before the first question. */
   private SlopeFamily family;
+
+  /** What departures are a sum of, each in proportion to one of {@link #weights}. */
+  private double[][] terms;
 
   /**
    * @param moving sampled coordinates that change the curve
@@ -82,7 +91,7 @@ final class CurveField {
     /** Change of the slopes a step along the axis. */
     final double[][] change;
 
-    /** Coefficients of the first to fifth power of the steps, one row a departure. */
+    /** Coefficients of the first to fifth power of the steps, one row a power. */
     final double[][] powers;
 
     /** Change of the derivative along each axis with the steps, and with half their square. */
@@ -100,15 +109,18 @@ final class CurveField {
           change[i][c] = (change[i][c] - below[i][c]) / Math.max(1, span);
         }
       }
-      powers = new double[change.length][];
+      powers = new double[POWERS][change.length];
       across = new double[moving.length][][];
       double[] here = derivative(linear, step);
       double[] above = derivative(up, step);
       double[] beneath = derivative(down, step);
-      for (int i = 0; i < powers.length; i++) {
+      for (int i = 0; i < change.length; i++) {
         double rise = up == linear ? here[i] : up.departures()[i] - linear.departures()[i];
         double fall = down == linear ? here[i] : linear.departures()[i] - down.departures()[i];
-        powers[i] = quintic(rise, fall, beneath[i], here[i], above[i]);
+        double[] quintic = quintic(rise, fall, beneath[i], here[i], above[i]);
+        for (int p = 0; p < POWERS; p++) {
+          powers[p][i] = quintic[p];
+        }
       }
       for (int l = 0; l < moving.length; l++) {
         across[l] = l == k ? null : across(up, down, direction(l));
@@ -120,10 +132,10 @@ final class CurveField {
       double[] here = derivative(linear, step);
       double[] above = derivative(up, step);
       double[] beneath = derivative(down, step);
-      double[][] across = new double[here.length][2];
-      for (int i = 0; i < across.length; i++) {
-        across[i][0] = (above[i] - beneath[i]) / 2;
-        across[i][1] = (above[i] + beneath[i]) / 2 - here[i];
+      double[][] across = new double[2][here.length];
+      for (int i = 0; i < here.length; i++) {
+        across[0][i] = (above[i] - beneath[i]) / 2;
+        across[1][i] = (above[i] + beneath[i]) / 2 - here[i];
       }
       return across;
     }
@@ -190,15 +202,54 @@ final class CurveField {
     return there == null ? linear : there;
   }
 
-  private Axis[] along() {
-    if (along == null) {
-      along = IntStream.range(0, moving.length).mapToObj(Axis::new).toArray(Axis[]::new);
+  private SlopeFamily family() {
+    if (family == null) {
+      Axis[] along = IntStream.range(0, moving.length).mapToObj(Axis::new).toArray(Axis[]::new);
       family =
           new SlopeFamily(
               data, base, Arrays.stream(along).map(a -> a.change).toArray(double[][][]::new));
+      terms = terms(along);
       learnExact();
     }
-    return along;
+    return family;
+  }
+
+  /** Each axis knows how the derivative along the other changes: the mixed term from both. */
+  private static double[][] terms(Axis[] along) {
+    List<double[]> terms = new ArrayList<>();
+    for (int k = 0; k < along.length; k++) {
+      terms.addAll(List.of(along[k].powers));
+      for (int l = 0; l < k; l++) {
+        double[][] kl = along[k].across[l];
+        double[][] lk = along[l].across[k];
+        double[] mixed = new double[kl[0].length];
+        Arrays.setAll(mixed, i -> (kl[0][i] + lk[0][i]) / 2);
+        terms.addAll(List.of(mixed, kl[1], lk[1]));
+      }
+    }
+    return terms.toArray(double[][]::new);
+  }
+
+  /** What each of {@link #terms} counts; powers go straight on where they aren't to be trusted. */
+  private static double[] weights(double[] steps) {
+    double[] weights =
+        new double[steps.length * POWERS + steps.length * (steps.length - 1) / 2 * CROSSED];
+    int next = 0;
+    for (int k = 0; k < steps.length; k++) {
+      double x = clamped(steps[k]);
+      double power = 1;
+      for (int p = 1; p <= POWERS; p++) {
+        weights[next++] = power * (x + p * (steps[k] - x));
+        power *= x;
+      }
+      for (int l = 0; l < k; l++) {
+        double y = clamped(steps[l]);
+        weights[next++] = x * y;
+        weights[next++] = x * y * x;
+        weights[next++] = x * y * y;
+      }
+    }
+    return weights;
   }
 
   /** The polynomials are exact at the places that they were made from. */
@@ -222,11 +273,12 @@ final class CurveField {
    */
   void learn(double[] u, double[] departures) {
     double[] excess = departures.clone();
-    double[] plain = plain(u, steps(u));
+    double[] steps = steps(u);
+    double[] plain = plain(u, steps, slopes(steps));
     for (int i = 0; i < excess.length; i++) {
       excess[i] -= plain[i];
     }
-    learnt.add(steps(u), excess);
+    learnt.add(steps, excess);
   }
 
   /**
@@ -241,72 +293,30 @@ final class CurveField {
   Foreseen at(double[] u) {
     Cancellation.check();
     double[] steps = steps(u);
-    double[] departures = plain(u, steps);
+    SlopeSums slopes = slopes(steps);
+    double[] departures = plain(u, steps, slopes);
     learnt.addTo(departures, steps);
-    double[] inside = steps.clone();
-    Arrays.setAll(inside, k -> clamped(steps[k]));
-    return new Foreseen(departures, family.at(inside));
+    return new Foreseen(departures, slopes);
+  }
+
+  private SlopeSums slopes(double[] steps) {
+    return family().at(Arrays.stream(steps).map(CurveField::clamped).toArray());
   }
 
   /** Departures without what was learnt. */
-  private double[] plain(double[] u, double[] steps) {
-    Axis[] axis = along();
+  private double[] plain(double[] u, double[] steps, SlopeSums slopes) {
     double[] departures = linear.departures().clone();
-    double[] beside = beside(u, steps);
-    addSlopes(1, base, beside, departures);
-    for (int k = 0; k < steps.length; k++) {
-      addSlopes(clamped(steps[k]), axis[k].change, beside, departures);
-      for (int i = 0; i < departures.length; i++) {
-        departures[i] += power(axis[k].powers[i], steps[k]);
-      }
-      for (int l = 0; l < k; l++) {
-        addAcross(steps, k, l, departures);
-      }
-    }
+    slopes.addProducts(beside(u), departures);
+    FlatRows.addAll(departures, weights(steps), terms);
     return departures;
-  }
-
-  /** Adds factor · slopes · by. */
-  private static void addSlopes(double factor, double[][] slopes, double[] by, double[] to) {
-    for (int i = 0; i < to.length; i++) {
-      double[] row = slopes[i];
-      double sum = 0;
-      for (int c = 0; c < by.length; c++) {
-        sum += row[c] * by[c];
-      }
-      to[i] += factor * sum;
-    }
-  }
-
-  /** Straight on where the polynomial isn't to be trusted. */
-  private static double power(double[] powers, double x) {
-    double inside = clamped(x);
-    double sum = 0;
-    double slope = 0;
-    for (int p = powers.length - 1; p >= 0; p--) {
-      slope = powers[p] + sum + inside * slope;
-      sum = inside * (powers[p] + sum);
-    }
-    return sum + (x - inside) * slope;
   }
 
   private static double clamped(double step) {
     return Math.max(-FARTHEST, Math.min(FARTHEST, step));
   }
 
-  /** Each axis knows how the derivative along the other changes: the mixed term from both. */
-  private void addAcross(double[] steps, int k, int l, double[] departures) {
-    double[][] kl = along()[k].across[l];
-    double[][] lk = along()[l].across[k];
-    double x = clamped(steps[k]);
-    double y = clamped(steps[l]);
-    for (int i = 0; i < departures.length; i++) {
-      departures[i] += x * y * ((kl[i][0] + lk[i][0]) / 2 + x * kl[i][1] + y * lk[i][1]);
-    }
-  }
-
   /** How far the conditional coordinates lie from where they are expected. */
-  private double[] beside(double[] u, double[] steps) {
+  private double[] beside(double[] u) {
     double[] away = new double[moving.length];
     for (int j = 0; j < away.length; j++) {
       away[j] = u[moving[j]] - centre[moving[j]];

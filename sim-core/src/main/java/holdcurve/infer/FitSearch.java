@@ -136,6 +136,7 @@ final class FitSearch {
     private final double[] x;
     private final HypothesisModel.Linear linear;
     private SlopeSums sums;
+    private SlopeSums.Pull pull;
     private ScaledSlopes scaled;
     private double[] newton;
 
@@ -145,13 +146,14 @@ final class FitSearch {
       linear = model.linear(u, latents.curve());
       if (linear != null) {
         sums = new SlopeSums(data, linear.slopes());
+        pull = sums.pull(linear.departures());
         scale();
       }
     }
 
     private void scale() {
       scaled = sums.scaled(model.scales(u));
-      newton = scaled.step(x, linear.departures(), 0);
+      newton = scaled.step(x, pull, 0);
     }
 
     boolean isPossible() {
@@ -159,7 +161,7 @@ final class FitSearch {
     }
 
     ScaleMode fitScales() {
-      ScaleMode scales = ScaleMode.find(new ScaleMode.Around(model, sums, u, linear.departures()));
+      ScaleMode scales = ScaleMode.find(new ScaleMode.Around(model, sums, u, pull));
       Latents.put(u, latents.scales(), scales.place());
       scale();
       return scales;
@@ -172,18 +174,18 @@ final class FitSearch {
     /** A better place, or null if the step with this damping leads to none. */
     double[] uphill(double damping) {
       double[] next = u.clone();
-      double[] to = moved(x, scaled.step(x, linear.departures(), damping));
+      double[] to = moved(x, scaled.step(x, pull, damping));
       Latents.put(next, latents.curve(), to);
       double[] there = model.departures(next);
       boolean better =
-          there != null && scaled.objective(to, there) < scaled.objective(x, linear.departures());
+          there != null && scaled.objective(to, sums.pull(there)) < scaled.objective(x, pull);
       return better ? next : null;
     }
 
     /** As seen from here: what is integrated out has its middle a step away. */
     Fit fit(ScaleMode scales) {
       double[] s = scales.place();
-      double log = scaled.about(x, linear.departures()).believed(NEAR).logMarginal();
+      double log = scaled.about(x, pull).believed(NEAR).logMarginal();
       double prior = -0.5 * (s[0] * s[0] + s[1] * s[1]);
       return new Fit(u, linear, scaled.precision(), scales, log + prior);
     }

@@ -1,6 +1,7 @@
 package holdcurve.infer;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
@@ -39,13 +40,9 @@ final class LearntRows {
     if (shares == null) {
       shares = shares();
     }
-    for (int k = 0; k < shares.length; k++) {
-      double likeness = likeness(places.get(k), place);
-      double[] share = shares[k];
-      for (int i = 0; i < to.length; i++) {
-        to[i] += likeness * share[i];
-      }
-    }
+    double[] likeness = new double[shares.length];
+    Arrays.setAll(likeness, k -> likeness(places.get(k), place));
+    FlatRows.addAll(to, likeness, shares);
   }
 
   private double[][] shares() {

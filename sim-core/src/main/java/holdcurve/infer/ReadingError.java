@@ -48,6 +48,11 @@ final class ReadingError {
     return rootWeight.length;
   }
 
+  /** Number of shapes s_k. */
+  int shapeCount() {
+    return shapes.length;
+  }
+
   /**
    * Departures r of this test, W^½ r.
    *

@@ -19,13 +19,13 @@ record ScaleMode(double[] place, double[][] hessian, double[][] drift) {
   private static final double LEAST_CURVATURE = 0.3;
 
   /** The rest of the problem: curves that are linear about a place. */
-  record Around(HypothesisModel model, SlopeSums sums, double[] u, double[] departures) {
+  record Around(HypothesisModel model, SlopeSums sums, double[] u, SlopeSums.Pull pull) {
     Conditional at(double first, double second) {
       double[] v = u.clone();
       int[] scales = latents().scales();
       v[scales[0]] = first;
       v[scales[1]] = second;
-      return sums.scaled(model.scales(v)).about(latents().pickCurve(u), departures);
+      return sums.scaled(model.scales(v)).about(latents().pickCurve(u), pull);
     }
 
     private Latents latents() {

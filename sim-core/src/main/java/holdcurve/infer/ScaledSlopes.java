@@ -2,20 +2,21 @@ package holdcurve.infer;
 
 /** Linear curves with readings of known scales: a Gaussian problem in the coordinates x. */
 final class ScaledSlopes {
-  private final JobModel data;
   private final SlopeSums sums;
   private final Scales scales;
+  private final double[] shares;
   private final double[][] precision;
   private final Cholesky factor;
   private final double logDeterminant;
 
   /**
+   * @param shares h_k of each shape of the model error, see {@link ReadingError}
    * @param precision lower triangle of the posterior precision; taken over
    */
-  ScaledSlopes(JobModel data, SlopeSums sums, Scales scales, double[][] precision) {
-    this.data = data;
+  ScaledSlopes(SlopeSums sums, Scales scales, double[] shares, double[][] precision) {
     this.sums = sums;
     this.scales = scales;
+    this.shares = shares;
     this.precision = precision;
     factor = Cholesky.of(precision, 0);
     logDeterminant = factor.logDeterminant();
@@ -40,7 +41,16 @@ final class ScaledSlopes {
    * @param x coordinates where they were taken [-]
    */
   Conditional about(double[] x, double[] departures) {
-    double[] gradient = gradient(x, departures);
+    return about(x, sums.pull(departures));
+  }
+
+  /**
+   * Likewise.
+   *
+   * @param pull of the departures
+   */
+  Conditional about(double[] x, SlopeSums.Pull pull) {
+    double[] gradient = gradient(x, pull);
     double[] step = factor.solve(gradient);
     double rise = 0;
     double[] mean = new double[x.length];
@@ -48,14 +58,13 @@ final class ScaledSlopes {
       mean[j] = x[j] - step[j];
       rise += 0.5 * step[j] * gradient[j];
     }
-    double log =
-        data.logDensityAtZero(scales) - objective(x, departures) - 0.5 * logDeterminant + rise;
+    double log = sums.logDensityAtZero(scales) - objective(x, pull) - 0.5 * logDeterminant + rise;
     return new Conditional(x.clone(), mean, factor, log, rise);
   }
 
   /** Minus the log posterior density of x, constants left out [nat]. */
-  double objective(double[] x, double[] departures) {
-    double misfit = data.misfit(departures, scales);
+  double objective(double[] x, SlopeSums.Pull pull) {
+    double misfit = sums.misfit(pull, scales, shares);
     for (double z : x) {
       misfit += z * z;
     }
@@ -67,9 +76,9 @@ final class ScaledSlopes {
    *
    * @param damping raises the diagonal of the precision [-]
    */
-  double[] step(double[] x, double[] departures, double damping) {
+  double[] step(double[] x, SlopeSums.Pull pull, double damping) {
     Cholesky damped = damping == 0 ? factor : Cholesky.of(precision, damping);
-    double[] step = damped.solve(gradient(x, departures));
+    double[] step = damped.solve(gradient(x, pull));
     for (int j = 0; j < step.length; j++) {
       step[j] = -step[j];
     }
@@ -88,9 +97,9 @@ final class ScaledSlopes {
     return 0.5 * sum;
   }
 
-  private double[] gradient(double[] x, double[] departures) {
+  private double[] gradient(double[] x, SlopeSums.Pull pull) {
     double[] gradient = x.clone();
-    sums.addGradient(departures, scales, gradient);
+    sums.addGradient(pull, scales, shares, gradient);
     return gradient;
   }
 }

@@ -7,8 +7,11 @@ package holdcurve.infer;
 final class SlopeFamily {
   private final SlopeSums[] parts;
 
-  /** Sums over rows of G_pᵀG_q + G_qᵀG_p, or of G_pᵀG_p, lower triangles. */
-  private final SlopeSums.Squares[][] squares;
+  /** For each pair p ≥ q of parts, the sums over rows of G_pᵀG_q + G_qᵀG_p, or of G_pᵀG_p. */
+  private final double[][] ofReadings;
+
+  private final double[][] ofSides;
+  private final boolean sides;
 
   /**
    * @param base slopes without a step, rows as for {@link SlopeSums}
@@ -20,11 +23,16 @@ final class SlopeFamily {
     for (int k = 0; k < changes.length; k++) {
       parts[k + 1] = new SlopeSums(data, changes[k]);
     }
-    squares = new SlopeSums.Squares[parts.length][];
+    sides = parts[0].squares().ofSides().length > 0;
+    int pairs = parts.length * (parts.length + 1) / 2;
+    ofReadings = new double[pairs][];
+    ofSides = new double[pairs][];
+    int pair = 0;
     for (int p = 0; p < parts.length; p++) {
-      squares[p] = new SlopeSums.Squares[p + 1];
       for (int q = 0; q <= p; q++) {
-        squares[p][q] = p == q ? parts[p].squares() : parts[p].crossed(parts[q]);
+        SlopeSums.Squares both = p == q ? parts[p].squares() : parts[p].crossed(parts[q]);
+        ofReadings[pair] = both.ofReadings();
+        ofSides[pair++] = both.ofSides();
       }
     }
   }
@@ -33,12 +41,16 @@ final class SlopeFamily {
     double[] factors = new double[parts.length];
     factors[0] = 1;
     System.arraycopy(steps, 0, factors, 1, steps.length);
-    SlopeSums.Squares sum = squares[0][0].scaled(1);
-    for (int p = 1; p < parts.length; p++) {
+    double[] products = new double[ofReadings.length];
+    int pair = 0;
+    for (int p = 0; p < parts.length; p++) {
       for (int q = 0; q <= p; q++) {
-        sum.add(factors[p] * factors[q], squares[p][q]);
+        products[pair++] = factors[p] * factors[q];
       }
     }
+    SlopeSums.Squares sum = SlopeSums.Squares.none(parts[0].count(), sides);
+    FlatRows.addAll(sum.ofReadings(), products, ofReadings);
+    FlatRows.addAll(sum.ofSides(), products, ofSides);
     return SlopeSums.sum(factors, parts, sum);
   }
 }

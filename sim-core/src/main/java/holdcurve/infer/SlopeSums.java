@@ -1,6 +1,8 @@
 package holdcurve.infer;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * Sums over the rows of a job in which curves are linear in some coordinates x. They hold all that
@@ -10,38 +12,36 @@ import java.util.Arrays;
  */
 final class SlopeSums {
   private final JobModel data;
-  private final int readings;
-
-  /** The slopes are Σ_p factor_p parts_p, weighted: summing them would cost more than their use. */
-  private final double[] factors;
-
-  private final double[][][] parts;
+  private final FlatRows slopes;
   private final Squares squares;
-  private final double[][][] shapes;
+
+  /** T_k, test after test. */
+  private final FlatRows shapes;
 
   /**
-   * Sums of products of slopes over rows, lower triangles.
+   * Sums of products of slopes over rows, lower triangles row after row.
    *
    * @param ofReadings over rows of readings, weighted
-   * @param ofSides over those of side evidence
+   * @param ofSides over those of side evidence; empty where there are none
    */
-  record Squares(double[][] ofReadings, double[][] ofSides) {
-    static Squares none(int count) {
-      return new Squares(triangle(count), triangle(count));
-    }
-
-    /** A copy, times a factor. */
-    Squares scaled(double factor) {
-      Squares copy = none(ofReadings.length);
-      copy.add(factor, this);
-      return copy;
-    }
-
-    void add(double factor, Squares other) {
-      addTo(ofReadings, factor, other.ofReadings);
-      addTo(ofSides, factor, other.ofSides);
+  record Squares(double[] ofReadings, double[] ofSides) {
+    static Squares none(int count, boolean sides) {
+      int size = count * (count + 1) / 2;
+      return new Squares(new double[size], new double[sides ? size : 0]);
     }
   }
+
+  /**
+   * What departures r say of x, whatever the scales.
+   *
+   * @param ofReadings GᵀWr
+   * @param ofSides Gᵀr over rows of side evidence
+   * @param along s_kᵀ W^½ r, test after test
+   * @param squares rᵀWr
+   * @param sideSquares rᵀr over rows of side evidence
+   */
+  record Pull(
+      double[] ofReadings, double[] ofSides, double[] along, double squares, double sideSquares) {}
 
   /**
    * @param data readings of the job
@@ -49,29 +49,44 @@ final class SlopeSums {
    */
   SlopeSums(JobModel data, double[][] slopes) {
     this.data = data;
-    double[][] rows = Arrays.stream(slopes).map(double[]::clone).toArray(double[][]::new);
-    factors = new double[] {1};
-    parts = new double[][][] {rows};
-    shapes = new double[data.errors().size()][][];
-    int place = 0;
-    for (int test = 0; test < shapes.length; test++) {
-      data.errors().get(test).weightRows(rows, place);
-      shapes[test] = data.errors().get(test).alongRows(rows, place);
-      place += data.errors().get(test).size();
+    int columns = slopes[0].length;
+    this.slopes = FlatRows.of(List.of(slopes), columns);
+    double[][] weighted = weighted(data, slopes);
+    List<double[]> along = new ArrayList<>();
+    int readings = 0;
+    for (ReadingError error : data.errors()) {
+      along.addAll(List.of(error.alongRows(weighted, readings)));
+      readings += error.size();
     }
-    readings = place;
-    squares = Squares.none(slopes[0].length);
-    for (int i = 0; i < rows.length; i++) {
-      addSquare(1, rows[i], i < readings ? squares.ofReadings() : squares.ofSides());
-    }
+    shapes = FlatRows.of(along, columns);
+    squares = squares(FlatRows.of(List.of(weighted), columns), readings);
   }
 
-  private SlopeSums(
-      SlopeSums like, double[] factors, double[][][] parts, Squares squares, double[][][] shapes) {
-    data = like.data;
-    readings = like.readings;
-    this.factors = factors;
-    this.parts = parts;
+  /** W^½ G. */
+  private static double[][] weighted(JobModel data, double[][] slopes) {
+    double[][] rows = new double[slopes.length][];
+    for (int i = 0; i < rows.length; i++) {
+      rows[i] = slopes[i].clone();
+    }
+    int place = 0;
+    for (ReadingError error : data.errors()) {
+      error.weightRows(rows, place);
+      place += error.size();
+    }
+    return rows;
+  }
+
+  private static Squares squares(FlatRows rows, int readings) {
+    Squares squares = Squares.none(rows.columns(), rows.count() > readings);
+    for (int i = 0; i < rows.count(); i++) {
+      rows.addSquare(i, 1, i < readings ? squares.ofReadings() : squares.ofSides());
+    }
+    return squares;
+  }
+
+  private SlopeSums(JobModel data, FlatRows slopes, Squares squares, FlatRows shapes) {
+    this.data = data;
+    this.slopes = slopes;
     this.squares = squares;
     this.shapes = shapes;
   }
@@ -80,18 +95,17 @@ final class SlopeSums {
    * Sums of Σ_p factor_p G_p.
    *
    * @param of made from slopes each
+   * @param squares of that sum
    */
   static SlopeSums sum(double[] factors, SlopeSums[] of, Squares squares) {
-    double[][][] shapes = new double[of[0].shapes.length][][];
-    for (int test = 0; test < shapes.length; test++) {
-      shapes[test] = zeros(of[0].shapes[test]);
-      for (int p = 0; p < of.length; p++) {
-        addTo(shapes[test], factors[p], of[p].shapes[test]);
-      }
+    FlatRows[] slopes = new FlatRows[of.length];
+    FlatRows[] shapes = new FlatRows[of.length];
+    for (int p = 0; p < of.length; p++) {
+      slopes[p] = of[p].slopes;
+      shapes[p] = of[p].shapes;
     }
-    double[][][] parts = new double[of.length][][];
-    Arrays.setAll(parts, p -> of[p].parts[0]);
-    return new SlopeSums(of[0], factors, parts, squares, shapes);
+    return new SlopeSums(
+        of[0].data, FlatRows.mixed(factors, slopes), squares, FlatRows.mixed(factors, shapes));
   }
 
   Squares squares() {
@@ -100,117 +114,138 @@ final class SlopeSums {
 
   /** Sums over rows of GᵀH + HᵀG with the slopes H of another. */
   Squares crossed(SlopeSums other) {
-    double[][] both = zeros(parts[0]);
-    addTo(both, 1, parts[0]);
-    addTo(both, 1, other.parts[0]);
-    Squares crossed = Squares.none(squares.ofReadings().length);
-    for (int i = 0; i < both.length; i++) {
-      addSquare(1, both[i], i < readings ? crossed.ofReadings() : crossed.ofSides());
-    }
-    crossed.add(-1, squares);
-    crossed.add(-1, other.squares);
-    return crossed;
+    double[][] both = both(other);
+    SlopeSums sum = new SlopeSums(data, both);
+    return new Squares(
+        less(sum.squares.ofReadings, squares.ofReadings, other.squares.ofReadings),
+        less(sum.squares.ofSides, squares.ofSides, other.squares.ofSides));
   }
 
-  private static double[][] triangle(int count) {
-    double[][] lower = new double[count][];
-    for (int j = 0; j < count; j++) {
-      lower[j] = new double[j + 1];
+  private double[][] both(SlopeSums other) {
+    FlatRows sum = FlatRows.mixed(new double[] {1, 1}, new FlatRows[] {slopes, other.slopes});
+    double[][] rows = new double[sum.count()][];
+    for (int i = 0; i < rows.length; i++) {
+      rows[i] = sum.row(i);
     }
-    return lower;
+    return rows;
   }
 
-  private static double[][] zeros(double[][] like) {
-    double[][] zeros = new double[like.length][];
-    for (int i = 0; i < zeros.length; i++) {
-      zeros[i] = new double[like[i].length];
+  private static double[] less(double[] all, double[] one, double[] other) {
+    double[] rest = new double[all.length];
+    for (int i = 0; i < rest.length; i++) {
+      rest[i] = all[i] - one[i] - other[i];
     }
-    return zeros;
-  }
-
-  private static void addTo(double[][] to, double factor, double[][] from) {
-    for (int i = 0; i < to.length; i++) {
-      add(factor, from[i], to[i]);
-    }
-  }
-
-  /** Adds factor · row rowᵀ to a lower triangle; many slopes are zero. */
-  static void addSquare(double factor, double[] row, double[][] lower) {
-    for (int j = 0; j < row.length; j++) {
-      double entry = factor * row[j];
-      if (entry != 0) {
-        for (int k = 0; k <= j; k++) {
-          lower[j][k] += entry * row[k];
-        }
-      }
-    }
+    return rest;
   }
 
   int count() {
-    return squares.ofReadings().length;
+    return slopes.columns();
+  }
+
+  /** Adds G · by to departures. */
+  void addProducts(double[] by, double[] departures) {
+    slopes.addProducts(by, departures);
+  }
+
+  /**
+   * @param departures reading minus curve [Pa], then residuals of side evidence [-]
+   */
+  Pull pull(double[] departures) {
+    double[] along = new double[shapes.count()];
+    double[] ofReadings = new double[count()];
+    double squares = 0;
+    int shape = 0;
+    int place = 0;
+    for (ReadingError error : data.errors()) {
+      double[] weighted = error.weighted(departures, place);
+      for (int k = 0; k < error.shapeCount(); k++) {
+        along[shape++] = error.along(k, weighted);
+      }
+      for (double r : weighted) {
+        squares += r * r;
+      }
+      slopes.addSum(error.weighted(weighted, 0), place, place + weighted.length, ofReadings);
+      place += weighted.length;
+    }
+    double[] sides = Arrays.copyOfRange(departures, place, departures.length);
+    double[] ofSides = new double[count()];
+    slopes.addSum(sides, place, departures.length, ofSides);
+    double sideSquares = 0;
+    for (double r : sides) {
+      sideSquares += r * r;
+    }
+    return new Pull(ofReadings, ofSides, along, squares, sideSquares);
   }
 
   /** The posterior precision of the coordinates, I + GᵀΣ⁻¹G, with these scales. */
   ScaledSlopes scaled(Scales scales) {
     double perVariance = perVariance(scales);
-    double[][] ofReadings = squares.ofReadings();
-    double[][] ofSides = squares.ofSides();
+    double[] shares = shares(scales);
+    double[] lower = new double[squares.ofReadings.length];
+    for (int i = 0; i < lower.length; i++) {
+      lower[i] = perVariance * squares.ofReadings[i];
+    }
+    for (int i = 0; i < squares.ofSides.length; i++) {
+      lower[i] += squares.ofSides[i];
+    }
+    for (int k = 0; k < shares.length; k++) {
+      shapes.addSquare(k, -perVariance * shares[k], lower);
+    }
     double[][] precision = new double[count()][];
+    int place = 0;
     for (int j = 0; j < precision.length; j++) {
-      precision[j] = new double[j + 1];
-      for (int k = 0; k <= j; k++) {
-        precision[j][k] = perVariance * ofReadings[j][k] + ofSides[j][k];
-      }
+      precision[j] = Arrays.copyOfRange(lower, place, place + j + 1);
       precision[j][j] += 1;
+      place += j + 1;
     }
-    for (int test = 0; test < shapes.length; test++) {
-      for (int k = 0; k < shapes[test].length; k++) {
-        double share = data.errors().get(test).share(k, scales);
-        addSquare(-perVariance * share, shapes[test][k], precision);
+    return new ScaledSlopes(this, scales, shares, precision);
+  }
+
+  /** h_k, test after test. */
+  private double[] shares(Scales scales) {
+    double[] shares = new double[shapes.count()];
+    int shape = 0;
+    for (ReadingError error : data.errors()) {
+      for (int k = 0; k < error.shapeCount(); k++) {
+        shares[shape++] = error.share(k, scales);
       }
     }
-    return new ScaledSlopes(data, this, scales, precision);
+    return shares;
   }
 
   /**
    * Adds GᵀΣ⁻¹r to a gradient.
    *
-   * @param departures r: reading minus curve [Pa], then residuals of side evidence [-]
+   * @param shares h_k of the scales
    */
-  void addGradient(double[] departures, Scales scales, double[] gradient) {
+  void addGradient(Pull pull, Scales scales, double[] shares, double[] gradient) {
     double perVariance = perVariance(scales);
-    int place = 0;
-    for (int test = 0; test < shapes.length; test++) {
-      ReadingError error = data.errors().get(test);
-      double[] weighted = error.weighted(departures, place);
-      for (int i = 0; i < weighted.length; i++) {
-        addRow(perVariance * weighted[i], place + i, gradient);
-      }
-      for (int k = 0; k < shapes[test].length; k++) {
-        double share = perVariance * error.share(k, scales) * error.along(k, weighted);
-        add(-share, shapes[test][k], gradient);
-      }
-      place += weighted.length;
+    double[] factors = new double[shares.length];
+    for (int k = 0; k < shares.length; k++) {
+      factors[k] = -perVariance * shares[k] * pull.along[k];
     }
-    for (int i = readings; i < departures.length; i++) {
-      addRow(departures[i], i, gradient);
+    shapes.addSum(factors, 0, factors.length, gradient);
+    for (int j = 0; j < gradient.length; j++) {
+      gradient[j] += perVariance * pull.ofReadings[j] + pull.ofSides[j];
     }
   }
 
-  private void addRow(double factor, int i, double[] to) {
-    for (int p = 0; p < parts.length; p++) {
-      add(factor * factors[p], parts[p][i], to);
+  /** Like {@link JobModel#misfit}. */
+  double misfit(Pull pull, Scales scales, double[] shares) {
+    double sum = pull.squares;
+    for (int k = 0; k < shares.length; k++) {
+      sum -= shares[k] * pull.along[k] * pull.along[k];
     }
+    return perVariance(scales) * sum + pull.sideSquares;
+  }
+
+  /** Like {@link JobModel#logDensityAtZero}. */
+  double logDensityAtZero(Scales scales) {
+    return data.logDensityAtZero(scales);
   }
 
   /** What one reading counts, 1/σ² at its power [1/Pa²]. */
   private double perVariance(Scales scales) {
     return data.coarsening().power() / (scales.deviation() * scales.deviation());
-  }
-
-  private static void add(double factor, double[] row, double[] to) {
-    for (int j = 0; j < to.length; j++) {
-      to[j] += factor * row[j];
-    }
   }
 }

@@ -1,6 +1,7 @@
 package holdcurve.infer;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -39,10 +40,10 @@ class SlopeFamilyTest {
       assertArrayEquals(expected[j], found[j], 1e-9 * expected[j][j]);
     }
     double[] departures = RANDOM.doubles(base.length, -3e3, 3e3).toArray();
-    double[] gradient = new double[COLUMNS];
-    double[] same = new double[COLUMNS];
-    plain.addGradient(departures, scales, gradient);
-    family.addGradient(departures, scales, same);
-    assertArrayEquals(gradient, same, 1e-9 * Math.abs(gradient[0]));
+    double[] x = RANDOM.doubles(COLUMNS, -1, 1).toArray();
+    Conditional same = family.scaled(scales).about(x, departures);
+    Conditional wanted = plain.scaled(scales).about(x, departures);
+    assertArrayEquals(wanted.mean(), same.mean(), 1e-9);
+    assertEquals(wanted.logMarginal(), same.logMarginal(), 1e-9 * Math.abs(wanted.logMarginal()));
   }
 }
