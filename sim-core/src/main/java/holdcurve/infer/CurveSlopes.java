@@ -2,12 +2,13 @@ package holdcurve.infer;
 
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Condition;
+import holdcurve.circuit.Part;
 import holdcurve.hold.Hold;
 import holdcurve.hold.HoldSimulator;
 import holdcurve.hold.HoldSlopes;
 import holdcurve.infer.Latents.Shared;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.Iterator;
 import java.util.List;
 
 /** Curves at one point of the latent space with their slopes by some of its coordinates. */
@@ -36,8 +37,19 @@ final class CurveSlopes {
     this.sound = realisation.sound(u);
     this.movedSound = new Circuit[by.length];
     for (int k = 0; k < by.length; k++) {
-      movedSound[k] = latents.changesSoundCircuit(by[k]) ? realisation.sound(moved(k)) : sound;
+      movedSound[k] =
+          latents.changesSoundCircuit(by[k]) ? sharing(realisation.sound(moved(k))) : sound;
     }
+  }
+
+  /** The same with the parts that weren't moved taken over, so that nobody need compare them. */
+  private Circuit sharing(Circuit fresh) {
+    Iterator<Part> unmoved = sound.parts().iterator();
+    return fresh.map(
+        part -> {
+          Part before = unmoved.next();
+          return part.equals(before) ? before : part;
+        });
   }
 
   /** The curve of one test, with a column of slopes for each coordinate that it depends on. */
@@ -69,7 +81,11 @@ final class CurveSlopes {
     if (!latents.changesCurve(by[k], test)) {
       return -1;
     }
-    return (int) Arrays.stream(by, 0, k).filter(j -> latents.changesCurve(j, test)).count();
+    int column = 0;
+    for (int j = 0; j < k; j++) {
+      column += latents.changesCurve(by[j], test) ? 1 : 0;
+    }
+    return column;
   }
 
   /** Whether the k-th coordinate is the gauge's own error, which shifts every reading. */

@@ -1,6 +1,7 @@
 package holdcurve.infer;
 
 import holdcurve.check.Cancellation;
+import holdcurve.circuit.Circuit;
 import holdcurve.evidence.LogLikelihood;
 import holdcurve.hold.HoldSimulator;
 import holdcurve.hold.HoldSlopes;
@@ -93,10 +94,21 @@ final class HypothesisModel implements LogLikelihood {
    */
   double[] departures(double[] u) {
     double[][] curves = new double[data.series().size()][];
-    for (int test = 0; test < curves.length; test++) {
-      curves[test] = curve(u, test, data.series().get(test).time());
+    try {
+      Circuit sound = realisation.sound(u);
+      for (int test = 0; test < curves.length; test++) {
+        curves[test] = readings(sound, u, test, data.series().get(test).time());
+      }
+    } catch (RuntimeException e) {
+      Cancellation.passOn(e);
+      return null;
     }
     return departures(u, curves);
+  }
+
+  private double[] readings(Circuit sound, double[] u, int test, double[] times) {
+    return simulator.readings(
+        realisation.condition(sound, u, test), realisation.setup(u, test), times);
   }
 
   private double[] departures(double[] u, double[][] curves) {
@@ -175,7 +187,7 @@ final class HypothesisModel implements LogLikelihood {
    */
   double[] curve(double[] u, int test, double[] times) {
     try {
-      return simulator.readings(realisation.condition(u, test), realisation.setup(u, test), times);
+      return readings(realisation.sound(u), u, test, times);
     } catch (RuntimeException e) {
       Cancellation.passOn(e);
       double[] failed = new double[times.length];

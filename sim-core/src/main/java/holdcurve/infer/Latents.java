@@ -3,7 +3,6 @@ package holdcurve.infer;
 import holdcurve.fault.FaultParameter;
 import holdcurve.job.HoldTest;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Set;
@@ -176,7 +175,11 @@ final class Latents {
   }
 
   static double[] pick(double[] u, int[] which) {
-    return Arrays.stream(which).mapToDouble(j -> u[j]).toArray();
+    double[] values = new double[which.length];
+    for (int k = 0; k < which.length; k++) {
+      values[k] = u[which[k]];
+    }
+    return values;
   }
 
   static void put(double[] u, int[] which, double[] values) {

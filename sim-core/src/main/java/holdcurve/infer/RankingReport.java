@@ -80,7 +80,7 @@ final class RankingReport {
         groups,
         Seats.TEST_PRESSURE,
         falls,
-        new Reasoning(data, ordered, byId, groups).reasons(),
+        new Reasoning(data, ordered, byId, groups).reasons(workers),
         notes);
   }
 

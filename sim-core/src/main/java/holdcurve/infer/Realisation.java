@@ -53,6 +53,8 @@ final class Realisation {
   private final Latents latents;
   private final List<FaultParameter> parameters;
   private final Circuit circuit;
+  private final double statedSet;
+  private final String feedHose;
   private int[] leakCounts;
 
   Realisation(JobModel data, Hypothesis hypothesis, UnknownPriors priors) {
@@ -61,6 +63,12 @@ final class Realisation {
     this.priors = priors;
     this.circuit = data.job().circuit();
     this.parameters = hypothesis.parameters();
+    this.statedSet =
+        circuit.partsOf(Regulator.KIND).stream()
+            .mapToDouble(regulator -> regulator.value(Regulator.SET))
+            .findFirst()
+            .orElse(Double.NaN);
+    this.feedHose = Hose.clampable(circuit).stream().findFirst().orElse("");
     this.latents = new Latents(data.job().tests(), parameters, idle(), data.sideUnknowns());
   }
 
@@ -239,7 +247,7 @@ final class Realisation {
   }
 
   private boolean isFeed(Part hose) {
-    return Hose.clampable(circuit).indexOf(hose.id()) == 0;
+    return hose.id().equals(feedHose);
   }
 
   private Part regulator(Part regulator, double[] u) {
@@ -263,7 +271,7 @@ final class Realisation {
   }
 
   double statedSet() {
-    return circuit.partsOf(Regulator.KIND).get(0).value(Regulator.SET);
+    return statedSet;
   }
 
   /**

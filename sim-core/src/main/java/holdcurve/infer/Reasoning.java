@@ -5,10 +5,12 @@ import holdcurve.side.FindingEvidence;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -53,22 +55,40 @@ final class Reasoning {
     this.findings = FindingEvidence.of(data.job());
   }
 
-  List<Reasons> reasons() {
+  /** The reasons of those that lead and of "no fault". */
+  List<Reasons> reasons(Workers workers) {
+    Map<Judged, Judged> rivals = rivals();
+    Set<Judged> asked = new LinkedHashSet<>(rivals.keySet());
+    asked.addAll(rivals.values());
+    workers
+        .each(List.copyOf(asked), j -> j.hypothesis().name(), this::found, 1, 1)
+        .forEach(found -> found.ifPresent(profile -> profiles.put(profile.judged(), profile)));
+    List<Reasons> all = new ArrayList<>();
+    rivals.forEach((suspect, rival) -> add(suspect, rival, all));
+    return all;
+  }
+
+  private Optional<Optional<Profile>> found(Judged judged) {
+    return Optional.of(Optional.ofNullable(Profile.of(data, judged)));
+  }
+
+  /** Suspects in order, each with the likeliest explanation that is told apart from it. */
+  private Map<Judged, Judged> rivals() {
     Set<Judged> suspects = new LinkedHashSet<>();
     ordered.stream()
         .limit(MOST_SUSPECTS)
         .filter(j -> probability.get(j.hypothesis().id()) >= LISTED)
         .forEach(suspects::add);
     ordered.stream().filter(j -> j.hypothesis().members().isEmpty()).forEach(suspects::add);
-    List<Reasons> all = new ArrayList<>();
+    Map<Judged, Judged> rivals = new LinkedHashMap<>();
     for (Judged suspect : suspects) {
       ordered.stream()
           .filter(other -> other != suspect && !together(suspect, other))
           .filter(other -> !sharesMember(suspect, other))
           .findFirst()
-          .ifPresent(rival -> add(suspect, rival, all));
+          .ifPresent(rival -> rivals.put(suspect, rival));
     }
-    return all;
+    return rivals;
   }
 
   private static boolean sharesMember(Judged a, Judged b) {

@@ -46,7 +46,7 @@ final class SideRows {
    * @param place first row of these
    */
   void fillColumn(double[] u, double[] at, int j, double[][] out, int column, int place) {
-    double[] moved = new double[at.length];
+    double[] moved = new double[sides.isEmpty() ? 0 : at.length];
     int row = place;
     for (SideEvidence side : sides) {
       if (reaches(j, side)) {

@@ -120,9 +120,13 @@ final class Blueprint {
     return last;
   }
 
-  /** Whether a network of these contributions has this blueprint. */
-  boolean serves(Contributions contributions) {
-    return pattern.isJoinedLike(contributions) && creep.serves(contributions);
+  /**
+   * Whether a network of these contributions has this blueprint.
+   *
+   * @param contributions joined like those that it was made of
+   */
+  boolean fits(Contributions contributions) {
+    return creep.serves(contributions);
   }
 
   private int[] places(ToIntFunction<NetworkBuilder> count, int first) {

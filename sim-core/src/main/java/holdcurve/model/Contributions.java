@@ -16,23 +16,13 @@ import java.util.List;
  */
 record Contributions(Condition condition, Operation operation, NetworkBuilder[] parts) {
   /**
-   * @param earlier whose parts are taken over where they are the same; or null
+   * @param memory of what parts brought before
    */
-  static Contributions of(Condition condition, Operation operation, Contributions earlier) {
+  static Contributions of(Condition condition, Operation operation, PartMemory memory) {
     List<Part> parts = condition.circuit().parts();
     NetworkBuilder[] brought = new NetworkBuilder[parts.size() + 1];
-    boolean known =
-        earlier != null
-            && earlier.parts.length == brought.length
-            && earlier.operation.isLikeButForClamps(operation)
-            && earlier.circuit().fluid() == condition.circuit().fluid();
     for (int i = 0; i < parts.size(); i++) {
-      Part part = parts.get(i);
-      boolean same =
-          known
-              && earlier.circuit().parts().get(i) == part
-              && earlier.operation.clampsLike(operation, part.id());
-      brought[i] = same ? earlier.parts[i] : of(condition.circuit(), part, operation);
+      brought[i] = memory.brought(condition.circuit(), parts.get(i), operation);
     }
     brought[parts.size()] = of(condition, operation);
     return new Contributions(condition, operation, brought);

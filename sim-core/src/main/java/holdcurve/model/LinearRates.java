@@ -17,15 +17,14 @@ final class LinearRates {
   private final int[] column;
   private final double[] value;
 
-  /** Entries of {@code matrix}, less those of {@code other} if that isn't null. */
-  private LinearRates(double[][] matrix, double[][] other, double[] constant) {
+  private LinearRates(double[][] matrix, double[] constant) {
     this.matrix = matrix;
     this.constant = constant;
     int n = constant.length;
     int count = 0;
-    for (int i = 0; i < n; i++) {
-      for (int j = 0; j < n; j++) {
-        count += entry(matrix, other, i, j) != 0 ? 1 : 0;
+    for (double[] row : matrix) {
+      for (double entry : row) {
+        count += entry != 0 ? 1 : 0;
       }
     }
     end = new int[n];
@@ -34,7 +33,7 @@ final class LinearRates {
     int next = 0;
     for (int i = 0; i < n; i++) {
       for (int j = 0; j < n; j++) {
-        double entry = entry(matrix, other, i, j);
+        double entry = matrix[i][j];
         if (entry != 0) {
           column[next] = j;
           value[next++] = entry;
@@ -44,34 +43,59 @@ final class LinearRates {
     }
   }
 
-  private static double entry(double[][] matrix, double[][] other, int i, int j) {
-    return other == null ? matrix[i][j] : matrix[i][j] - other[i][j];
-  }
-
   /**
    * @param elements all of a network; the others are passed over
    * @param n dimension of its state
    */
   static LinearRates of(List<Element> elements, int n) {
-    double[] origin = new double[n];
+    return difference(elements, List.of(), n);
+  }
+
+  /** What the first elements add more than the second. */
+  static LinearRates difference(List<Element> added, List<Element> removed, int n) {
     double[] constant = new double[n];
     double[][] matrix = new double[n][n];
+    if (add(removed, matrix, constant)) {
+      negate(constant);
+      for (double[] row : matrix) {
+        negate(row);
+      }
+    }
+    add(added, matrix, constant);
+    return new LinearRates(matrix, constant);
+  }
+
+  /** The rates by which these exceed others of the same dimension. */
+  LinearRates minus(LinearRates other) {
+    int n = constant.length;
+    double[][] rest = new double[n][n];
+    double[] restConstant = new double[n];
+    for (int i = 0; i < n; i++) {
+      restConstant[i] = constant[i] - other.constant[i];
+      for (int j = 0; j < n; j++) {
+        rest[i][j] = matrix[i][j] - other.matrix[i][j];
+      }
+    }
+    return new LinearRates(rest, restConstant);
+  }
+
+  private static boolean add(List<Element> elements, double[][] matrix, double[] constant) {
+    double[] origin = new double[constant.length];
+    boolean any = false;
     for (Element element : elements) {
       if (element.isLinear()) {
         element.addRates(0, origin, constant);
         element.addJacobian(0, origin, matrix);
+        any = true;
       }
     }
-    return new LinearRates(matrix, null, constant);
+    return any;
   }
 
-  /** The rates by which these exceed others of the same dimension; good for {@link #fill} only. */
-  LinearRates minus(LinearRates other) {
-    double[] rest = new double[constant.length];
-    for (int i = 0; i < rest.length; i++) {
-      rest[i] = constant[i] - other.constant[i];
+  private static void negate(double[] values) {
+    for (int i = 0; i < values.length; i++) {
+      values[i] = -values[i];
     }
-    return new LinearRates(matrix, other.matrix, rest);
   }
 
   /** Overwrites {@code rates} with A y + b. */

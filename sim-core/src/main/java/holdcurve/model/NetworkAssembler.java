@@ -42,6 +42,7 @@ public final class NetworkAssembler {
   private final Detail detail;
   private final Set<String> kept;
   private final Deque<Known> known = new ArrayDeque<>();
+  private final PartMemory memory = new PartMemory();
 
   public NetworkAssembler(Detail detail) {
     this(detail, Set.of());
@@ -73,25 +74,19 @@ public final class NetworkAssembler {
    * the second time on.
    */
   public Network assemble(Condition condition, Operation operation) {
-    Contributions contributions = Contributions.of(condition, operation, earlier(operation));
+    Contributions contributions = Contributions.of(condition, operation, memory);
     Known match = match(contributions);
     match.last = contributions;
     return match.blueprint.build(contributions);
   }
 
-  private Contributions earlier(Operation operation) {
-    for (Known one : known) {
-      if (one.last.operation().isLikeButForClamps(operation)
-          && one.last.operation().clamps().keySet().equals(operation.clamps().keySet())) {
-        return one.last;
-      }
-    }
-    return null;
+  PartMemory memory() {
+    return memory;
   }
 
   private Known match(Contributions contributions) {
     for (Known one : known) {
-      if (one.blueprint.serves(contributions)) {
+      if (one.last.isJoinedLike(contributions) && one.blueprint.fits(contributions)) {
         return one;
       }
     }

@@ -63,7 +63,7 @@ final class NetworkDifference {
    */
   static NetworkDifference of(
       List<Element> added, List<Element> removed, List<Capacity> capacities, int n) {
-    LinearRates linear = LinearRates.of(added, n).minus(LinearRates.of(removed, n));
+    LinearRates linear = LinearRates.difference(added, removed, n);
     return new NetworkDifference(
         linear, bent(added), bent(removed), capacities.toArray(Capacity[]::new));
   }
@@ -98,7 +98,13 @@ final class NetworkDifference {
   }
 
   private static Element[] bent(List<Element> elements) {
-    return elements.stream().filter(element -> !element.isLinear()).toArray(Element[]::new);
+    List<Element> bent = new ArrayList<>(elements.size());
+    for (Element element : elements) {
+      if (!element.isLinear()) {
+        bent.add(element);
+      }
+    }
+    return bent.toArray(Element[]::new);
   }
 
   /** Elements that only the base has and that aren't linear. */

@@ -37,7 +37,8 @@ public final class NetworkVariant {
    */
   public static NetworkVariant of(
       Network base, Condition condition, Operation operation, NetworkAssembler assembler) {
-    NetworkVariant quick = new PartDifferences(base).variant(condition, operation);
+    NetworkVariant quick =
+        new PartDifferences(base, assembler.memory()).variant(condition, operation);
     if (quick != null) {
       return quick;
     }

@@ -16,6 +16,7 @@ import java.util.Objects;
  */
 final class PartDifferences {
   private final Network base;
+  private final PartMemory memory;
   private final Blueprint blueprint;
   private final Contributions before;
   private final List<Element> added = new ArrayList<>();
@@ -26,8 +27,9 @@ final class PartDifferences {
   private double[] time;
   private int[] movedWalls;
 
-  PartDifferences(Network base) {
+  PartDifferences(Network base, PartMemory memory) {
     this.base = base;
+    this.memory = memory;
     blueprint = base.origin().blueprint();
     before = base.origin().contributions();
   }
@@ -70,7 +72,7 @@ final class PartDifferences {
         continue;
       }
       if (!Shapes.same(a, b)
-          || !part(i, before.parts()[i], Contributions.of(condition.circuit(), b, operation))) {
+          || !part(i, before.parts()[i], memory.brought(condition.circuit(), b, operation))) {
         return false;
       }
     }

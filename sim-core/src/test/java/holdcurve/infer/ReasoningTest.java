@@ -58,7 +58,10 @@ class ReasoningTest {
 
   @Test
   void theWetJointSpeaksForTheDrip() {
-    Reasons reasons = reasoning().reasons().get(0);
+    Reasons reasons;
+    try (Workers workers = new Workers(2, Progress.NONE, new ArrayList<>())) {
+      reasons = reasoning().reasons(workers).get(0);
+    }
     assertEquals(drip.hypothesis().id(), reasons.suspect());
     Reason look =
         reasons.reasons().stream().filter(r -> r.what().contains("wet")).findFirst().orElseThrow();
