@@ -54,10 +54,14 @@ final class RankingReport {
         judged.stream().mapToDouble(j -> Math.log(j.hypothesis().priorWeight())).toArray());
   }
 
-  Ranking ranking(Workers workers) {
+  /**
+   * @param curves whether suspects get their expected curves
+   */
+  Ranking ranking(boolean curves, Workers workers) {
     List<Integer> all = IntStream.range(0, judged.size()).boxed().toList();
     List<Suspect> suspects =
-        new ArrayList<>(workers.each(all, this::name, i -> Optional.of(suspect(i)), 0.9, 1));
+        new ArrayList<>(
+            workers.each(all, this::name, i -> Optional.of(suspect(i, curves)), 0.9, 1));
     suspects.sort(Comparator.comparingDouble(Suspect::probability).reversed());
     List<Judged> singles =
         judged.stream()
@@ -131,7 +135,7 @@ final class RankingReport {
     }
   }
 
-  private Suspect suspect(int i) {
+  private Suspect suspect(int i, boolean curves) {
     Judged one = judged.get(i);
     Hypothesis hypothesis = one.hypothesis();
     double probability = probabilities.probabilities()[i];
@@ -144,7 +148,7 @@ final class RankingReport {
         size(one),
         hypothesis.symptoms(),
         hypothesis.repair(),
-        probability > CURVES_ABOVE || hypothesis.members().isEmpty()
+        curves && (probability > CURVES_ABOVE || hypothesis.members().isEmpty())
             ? new CurveBands(job, seed).curves(one)
             : List.of());
   }

@@ -13,6 +13,7 @@ public final class Main {
   /** Exits with the command's exit code. */
   public static void main(String[] args) {
     PrintWriter err = writer(System.err);
+    HeadStart.begin(args);
     StopRequest request = StopRequest.heeded(err);
     int code = run(args, writer(System.out), err);
     request.workEnded();
@@ -20,7 +21,7 @@ public final class Main {
   }
 
   static int run(String[] args, PrintWriter out, PrintWriter err) {
-    return HoldcurveCommand.commandLine(out, err).execute(args);
+    return HoldcurveCommand.execute(out, err, args);
   }
 
   private static PrintWriter writer(PrintStream stream) {

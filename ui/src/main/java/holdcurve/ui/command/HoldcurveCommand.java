@@ -1,6 +1,8 @@
 package holdcurve.ui.command;
 
 import java.io.PrintWriter;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -15,20 +17,6 @@ import picocli.CommandLine.Spec;
     synopsisSubcommandLabel = "COMMAND",
     mixinStandardHelpOptions = true,
     version = "Holdcurve 0.1",
-    subcommands = {
-      RankCommand.class,
-      PlanCommand.class,
-      WhatIfCommand.class,
-      CheckCommand.class,
-      RefitCommand.class,
-      ReportCommand.class,
-      SimulateCommand.class,
-      FaultsCommand.class,
-      BenchSheetCommand.class,
-      PractiseCommand.class,
-      DropTestCommand.class,
-      WindowCommand.class
-    },
     footer = {
       "",
       "Exit codes: 0 done, 1 a fault of the program, 2 bad input, 3 no answer could be given,",
@@ -51,7 +39,27 @@ public final class HoldcurveCommand implements Callable<Integer> {
   /** What is said then. */
   public static final String STOPPED_SENTENCE = "Stopped. No file was changed halfway.";
 
+  private static final Map<String, Class<?>> COMMANDS = commands();
+
   @Spec private CommandSpec spec;
+
+  /** In the order of the help. */
+  private static Map<String, Class<?>> commands() {
+    Map<String, Class<?>> commands = new LinkedHashMap<>();
+    commands.put("rank", RankCommand.class);
+    commands.put("plan", PlanCommand.class);
+    commands.put("whatif", WhatIfCommand.class);
+    commands.put("check", CheckCommand.class);
+    commands.put("refit", RefitCommand.class);
+    commands.put("report", ReportCommand.class);
+    commands.put("simulate", SimulateCommand.class);
+    commands.put("faults", FaultsCommand.class);
+    commands.put("bench-sheet", BenchSheetCommand.class);
+    commands.put("practise", PractiseCommand.class);
+    commands.put("drop-test", DropTestCommand.class);
+    commands.put("window", WindowCommand.class);
+    return commands;
+  }
 
   @Override
   public Integer call() {
@@ -60,7 +68,25 @@ public final class HoldcurveCommand implements Callable<Integer> {
 
   /** The command line with its writers, ready to execute. */
   public static CommandLine commandLine(PrintWriter out, PrintWriter err) {
+    return commandLine(COMMANDS, out, err);
+  }
+
+  /**
+   * Likewise, but if arguments begin with the name of a command it is the only one there: reading
+   * how the others are declared takes longer than some of them do.
+   */
+  public static int execute(PrintWriter out, PrintWriter err, String... arguments) {
+    String name = arguments.length == 0 ? "" : arguments[0];
+    return (COMMANDS.containsKey(name)
+            ? commandLine(Map.of(name, COMMANDS.get(name)), out, err)
+            : commandLine(out, err))
+        .execute(arguments);
+  }
+
+  private static CommandLine commandLine(
+      Map<String, Class<?>> commands, PrintWriter out, PrintWriter err) {
     CommandLine line = new CommandLine(new HoldcurveCommand());
+    commands.forEach(line::addSubcommand);
     line.setOut(out);
     line.setErr(err);
     line.setExecutionExceptionHandler(

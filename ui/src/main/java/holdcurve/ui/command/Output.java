@@ -13,6 +13,11 @@ class Output {
       description = "Also write the result as JSON to this file.")
   private Path json;
 
+  /** Whether the result is asked for as a file. */
+  boolean isAsked() {
+    return json != null;
+  }
+
   /** Writes the result if that was asked for. */
   void write(Supplier<String> result) {
     if (json != null) {

@@ -62,7 +62,9 @@ final class RankCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     Job job = circuit == null ? CurrentTests.of(JobReader.read(file)) : JobReader.of(circuit, file);
     ProgressLine progress = new ProgressLine(spec.commandLine().getErr());
-    Ranking ranking = new RankingService(plugins.catalogue()).rank(job, output.seed, progress);
+    RankingService service = new RankingService(plugins.catalogue());
+    Ranking ranking =
+        (output.isAsked() ? service : service.withoutCurves()).rank(job, output.seed, progress);
     progress.clear();
     RankingText.print(ranking, job, explain, out);
     out.flush();

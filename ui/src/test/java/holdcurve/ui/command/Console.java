@@ -9,8 +9,7 @@ record Console(int exitCode, String out, String err) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     int code =
-        HoldcurveCommand.commandLine(new PrintWriter(out, true), new PrintWriter(err, true))
-            .execute(args);
+        HoldcurveCommand.execute(new PrintWriter(out, true), new PrintWriter(err, true), args);
     return new Console(code, out.toString(), err.toString());
   }
 }
