@@ -18,11 +18,8 @@ import org.junit.jupiter.api.io.TempDir;
  * machine does makes the same work dearer.
  */
 class RehearsalTest {
-  /**
-   * What the screen may do without a pause, twice over [ms]: what is measured here is a Java
-   * machine that has loaded nothing yet, and took 73 to 109 ms on ours.
-   */
-  private static final double MOST_MS = 200;
+  /** What the screen may do without a pause [ms]; see DEVELOPERS.md for what it took on ours. */
+  private static final double MOST_MS = 100;
 
   private static final List<String> HEADLESS =
       List.of(
