@@ -38,33 +38,56 @@ final class SoundFall {
   }
 
   private static Saying divided(FallReport fall) {
-    List<Saying> parts =
-        fall.shares().stream()
-            .filter(share -> share.cause() != Cause.LEAK && share.cause() != Cause.GAUGE)
-            .filter(share -> share.pressure().mean() > NAMED)
-            .sorted(Comparator.comparingDouble((FallShare s) -> -s.pressure().mean()))
-            .map(SoundFall::part)
-            .toList();
-    Saying whole =
-        Saying.of(
-            "Of the %s lost in %.0f min",
-            Saying.pressure(fall.fall()), (fall.to() - fall.from()) / 60);
-    return parts.isEmpty()
+    double minutes = (fall.to() - fall.from()) / 60;
+    List<FallShare> lost = named(fall, 1);
+    List<FallShare> regained = named(fall, -1);
+    if (!regained.isEmpty()) {
+      return Saying.of("In %.0f min about %s: %s.", minutes, both(lost, regained), net(fall));
+    }
+    Saying whole = Saying.of("Of the %s lost in %.0f min", Saying.pressure(fall.fall()), minutes);
+    return lost.isEmpty()
         ? Saying.of("%s, nothing is worth a word.", whole)
-        : Saying.of("%s, about %s.", whole, listed(parts));
+        : Saying.of("%s, about %s.", whole, listed(lost, "%s is %s"));
   }
 
-  private static Saying listed(List<Saying> parts) {
-    Saying listed = parts.get(0);
-    int last = parts.size() - 1;
+  private static Saying both(List<FallShare> lost, List<FallShare> regained) {
+    Saying back = listed(regained, "%s came back by %s");
+    return lost.isEmpty() ? back : Saying.of("%s, while %s", listed(lost, "%s went by %s"), back);
+  }
+
+  private static Saying net(FallReport fall) {
+    return fall.fall() < 0
+        ? Saying.of("%s gained on the whole", Saying.pressure(-fall.fall()))
+        : Saying.of("%s lost on the whole", Saying.pressure(fall.fall()));
+  }
+
+  /**
+   * @param sign 1 for what took pressure, -1 for what gave it back
+   * @return largest first
+   */
+  private static List<FallShare> named(FallReport fall, int sign) {
+    return fall.shares().stream()
+        .filter(share -> share.cause() != Cause.LEAK && share.cause() != Cause.GAUGE)
+        .filter(share -> sign * share.pressure().mean() > NAMED)
+        .sorted(Comparator.comparingDouble(share -> -sign * share.pressure().mean()))
+        .toList();
+  }
+
+  /**
+   * @param part how a pressure and its cause are said
+   */
+  private static Saying listed(List<FallShare> shares, String part) {
+    Saying listed = part(shares.get(0), part);
+    int last = shares.size() - 1;
     for (int i = 1; i <= last; i++) {
-      listed = Saying.of(i == last ? "%s and %s" : "%s, %s", listed, parts.get(i));
+      listed = Saying.of(i == last ? "%s and %s" : "%s, %s", listed, part(shares.get(i), part));
     }
     return listed;
   }
 
-  private static Saying part(FallShare share) {
-    return Saying.of("%s is %s", Saying.pressure(share.pressure().mean()), share.cause().title());
+  private static Saying part(FallShare share, String part) {
+    return Saying.of(
+        part, Saying.pressure(Math.abs(share.pressure().mean())), share.cause().title());
   }
 
   /** Empty where the hold was too short to say. */
