@@ -8,6 +8,7 @@ import holdcurve.repair.HoldTable;
 import holdcurve.repair.PassMark;
 import holdcurve.repair.RepairCheck;
 import holdcurve.repair.Session;
+import holdcurve.text.Titles;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
@@ -19,7 +20,7 @@ final class CheckText {
   private CheckText() {}
 
   static void print(RepairCheck check, Job job, PrintWriter out) {
-    out.println(check.job());
+    out.println(Titles.shown(check.job()));
     printRecord(check, job, out);
     out.println();
     Wrapped.print(out, "", check.verdict().sentence());

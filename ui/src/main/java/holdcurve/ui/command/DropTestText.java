@@ -5,6 +5,7 @@ import holdcurve.droptest.DropReport;
 import holdcurve.droptest.InjectorDrop;
 import holdcurve.infer.Interval;
 import holdcurve.injector.Standing;
+import holdcurve.text.Titles;
 import java.io.PrintWriter;
 import java.util.Locale;
 
@@ -15,7 +16,7 @@ final class DropTestText {
   private DropTestText() {}
 
   static void print(DropReport report, PrintWriter out) {
-    out.println(report.test().title());
+    out.println(Titles.shown(report.test().title()));
     out.println();
     report.verdict().forEach(sentence -> Wrapped.print(out, "", sentence.toString()));
     out.println();

@@ -6,6 +6,7 @@ import holdcurve.plan.Information;
 import holdcurve.plan.Plan;
 import holdcurve.plan.PlannedTest;
 import holdcurve.plan.Procedure;
+import holdcurve.text.Titles;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -37,7 +38,7 @@ final class PlanText {
   }
 
   void print(Plan plan, Ranking ranking, boolean all) {
-    out.println(plan.job());
+    out.println(Titles.shown(plan.job()));
     Wrapped.print(out, "", ranking.verdict().sentence());
     out.println();
     out.printf(
@@ -112,7 +113,7 @@ final class PlanText {
     out.println();
     procedure.cautions().forEach(caution -> Wrapped.print(out, "  ! ", caution));
     for (int i = 0; i < procedure.steps().size(); i++) {
-      Wrapped.print(out, "  " + (i + 1) + ". ", procedure.steps().get(i));
+      Wrapped.print(out, "  " + (i + 1) + ". ", procedure.steps().get(i).toString());
     }
     out.println();
     alike(test.branches()).forEach(this::branch);

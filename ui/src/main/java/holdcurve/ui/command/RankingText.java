@@ -9,6 +9,7 @@ import holdcurve.infer.Suspect;
 import holdcurve.infer.SuspectGroup;
 import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
+import holdcurve.text.Titles;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
@@ -34,7 +35,7 @@ public final class RankingText {
    * @param explain whether to say what speaks for and against the likeliest suspects
    */
   static void print(Ranking ranking, Job job, boolean explain, PrintWriter out) {
-    out.println(ranking.job());
+    out.println(Titles.shown(ranking.job()));
     Wrapped.print(out, "", tests(job));
     if (!job.findings().isEmpty()) {
       List<String> found = job.findings().stream().map(Finding::inWords).toList();

@@ -3,6 +3,7 @@ package holdcurve.ui.command;
 import holdcurve.check.NoAnswerException;
 import holdcurve.infer.Ranking;
 import holdcurve.infer.Verdict;
+import holdcurve.text.Titles;
 
 /** Questions that build on a ranking have no answer where it has none. */
 final class Undecided {
@@ -13,7 +14,8 @@ final class Undecided {
    */
   static void stopIfUnexplained(Ranking ranking) {
     if (ranking.verdict().kind() == Verdict.Kind.UNEXPLAINED) {
-      throw new NoAnswerException(ranking.job() + ": " + ranking.verdict().sentence());
+      throw new NoAnswerException(
+          Titles.shown(ranking.job()) + ": " + ranking.verdict().sentence());
     }
   }
 }

@@ -3,6 +3,7 @@ package holdcurve.ui.report;
 import holdcurve.circuit.Part;
 import holdcurve.circuit.Ports;
 import holdcurve.job.Job;
+import holdcurve.text.Titles;
 import java.util.List;
 
 /** The parts of the circuit, with what was stated of them. */
@@ -17,7 +18,7 @@ final class CircuitSection {
         Html.of(
             "div.wide",
             Html.of("h2", "Circuit"),
-            Html.of("p", job.circuit().title()),
+            Html.of("p", Titles.shown(job.circuit().title())),
             CircuitDrawing.of(job.circuit(), places, WIDTH),
             Html.of(
                 "p.small",

@@ -3,6 +3,7 @@ package holdcurve.ui.report;
 import holdcurve.job.Job;
 import holdcurve.repair.CheckVerdict;
 import holdcurve.repair.RepairCheck;
+import holdcurve.text.Titles;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -30,7 +31,7 @@ public final class ReportPage {
     Html head =
         Html.all(
             new Html("<meta charset=\"UTF-8\"/>\n"),
-            Html.of("title", job.title() + " – hold test report"),
+            Html.of("title", Titles.shown(job.title()) + " – hold test report"),
             new Html("<style>\n" + style() + "</style>\n"));
     return "<!DOCTYPE html>\n<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en\">\n"
         + Html.of("head", head).code()
@@ -51,9 +52,14 @@ public final class ReportPage {
     RankingSection ranking = new RankingSection(check);
     return Html.all(
         Html.of("p.kicker", "Hold test report"),
-        Html.of("h1", job.title()),
+        Html.of("h1", Titles.shown(job.title())),
         Html.of(
-            "p.muted", "Circuit: " + job.circuit().title() + ". Printed " + report.printed() + "."),
+            "p.muted",
+            "Circuit: "
+                + Titles.shown(job.circuit().title())
+                + ". Printed "
+                + report.printed()
+                + "."),
         verdict(),
         tests.record(),
         tests.curves(),

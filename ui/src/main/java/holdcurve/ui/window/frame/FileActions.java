@@ -2,6 +2,7 @@ package holdcurve.ui.window.frame;
 
 import holdcurve.file.CircuitReader;
 import holdcurve.file.JobWriter;
+import holdcurve.text.Titles;
 import holdcurve.ui.window.job.RankingModel;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -39,7 +40,7 @@ final class FileActions {
   }
 
   void saveAs() {
-    String title = desk.jobs().jobProperty().get().title();
+    String title = Titles.shown(desk.jobs().jobProperty().get().title());
     String name = title.toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
     desk.dialogs()
         .saveJob(near(), name.replaceAll("^-|-$", "") + JobWriter.ENDING)

@@ -1,5 +1,6 @@
 package holdcurve.ui.window.frame;
 
+import holdcurve.text.Titles;
 import holdcurve.ui.window.job.Autosave;
 import holdcurve.ui.window.job.RescueModel;
 import javafx.collections.ListChangeListener;
@@ -30,7 +31,7 @@ final class RescueStrip extends VBox {
     Label words =
         new Label(
             "Unsaved work from last time: "
-                + kept.job().title()
+                + Titles.shown(kept.job().title())
                 + ", "
                 + (readings == 1 ? "1 reading." : readings + " readings."));
     words.setMaxWidth(Double.MAX_VALUE);

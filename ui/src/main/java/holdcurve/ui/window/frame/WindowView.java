@@ -1,6 +1,7 @@
 package holdcurve.ui.window.frame;
 
 import holdcurve.job.Job;
+import holdcurve.text.Titles;
 import holdcurve.ui.theme.Looks;
 import holdcurve.ui.window.job.JobEdits;
 import holdcurve.ui.window.job.OpenJobModel;
@@ -89,7 +90,7 @@ public final class WindowView {
         () ->
             model.jobProperty().get() == null
                 ? "Holdcurve"
-                : model.jobProperty().get().title() + " – Holdcurve",
+                : Titles.shown(model.jobProperty().get().title()) + " – Holdcurve",
         model.jobProperty());
   }
 

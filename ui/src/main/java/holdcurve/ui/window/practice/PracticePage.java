@@ -3,6 +3,7 @@ package holdcurve.ui.window.practice;
 import holdcurve.practice.Debrief;
 import holdcurve.practice.Exercise;
 import holdcurve.practice.Session;
+import holdcurve.text.Titles;
 import holdcurve.ui.window.frame.FileDialogs;
 import holdcurve.ui.window.frame.FileKind;
 import holdcurve.ui.window.frame.Page;
@@ -77,7 +78,8 @@ public final class PracticePage implements Page {
             (property, before, now) -> {
               if (now != null) {
                 Exercise exercise = now.exercise();
-                title.setText(exercise.title() + "  ·  level " + exercise.level() + " of 5");
+                title.setText(
+                    Titles.shown(exercise.title()) + "  ·  level " + exercise.level() + " of 5");
                 story.setText(exercise.story());
                 time.progressProperty().bind(model.used().divide(exercise.minutes()));
                 minutes.textProperty().bind(spent(exercise));
