@@ -60,7 +60,7 @@ final class Answerable {
   }
 
   private static void checkScale(HoldTest test, GaugeSpec gauge, String job, List<Saying> notes) {
-    double end = gauge.range() * (1 + gauge.accuracyClass()) + gauge.resolution();
+    double end = gauge.most();
     int atStop = 0;
     for (Reading reading : test.log().hold()) {
       if (reading.pressure() > end) {

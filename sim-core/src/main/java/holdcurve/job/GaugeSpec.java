@@ -13,6 +13,11 @@ public record GaugeSpec(double range, double accuracyClass, double resolution) {
     return new GaugeSpec(4e5, 0.016, 2e3);
   }
 
+  /** What it shows at most: its end, the class error and a step of reading beyond [Pa]. */
+  public double most() {
+    return range * (1 + accuracyClass) + resolution;
+  }
+
   /**
    * Standard uncertainty of the error common to all readings [Pa]: a rectangular distribution
    * inside the class limits.

@@ -3,16 +3,12 @@ package holdcurve.ui.window.holdtests;
 import holdcurve.job.HoldTest;
 import holdcurve.ui.window.frame.Texts;
 import java.util.Locale;
-import java.util.function.Consumer;
 import javafx.scene.control.CheckBox;
-import javafx.scene.control.Label;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
-import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
 /** Clamps, fuel temperature, date and notes of a hold. */
@@ -37,38 +33,15 @@ final class AboutBox extends VBox {
     notes.setPrefRowCount(1);
     notes.setWrapText(true);
     notes.addEventFilter(KeyEvent.KEY_PRESSED, AboutBox::tabLeaves);
-    committing(temperature, model.details()::temperature);
-    committing(date, model.details()::date);
-    committing(notes, model.details()::notes);
-    FlowPane line = new FlowPane(labelled("Fuel", temperature), labelled("Date", date));
+    Fields.committing(temperature, model.details()::temperature);
+    Fields.committing(date, model.details()::date);
+    Fields.committing(notes, model.details()::notes);
+    FlowPane line =
+        new FlowPane(Fields.labelled("Fuel", temperature), Fields.labelled("Date", date));
     line.getStyleClass().add("hc-buttons");
     getChildren().addAll(Texts.words("Clamps", "hc-heading"), clamps, line, notes);
     model.hold().testProperty().addListener((property, before, now) -> show(now));
     show(model.hold().testProperty().get());
-  }
-
-  private static HBox labelled(String text, TextField field) {
-    Label label = new Label(text);
-    label.setLabelFor(field);
-    label.setMinWidth(USE_PREF_SIZE);
-    field.setMinWidth(USE_PREF_SIZE);
-    HBox pair = new HBox(label, field);
-    pair.getStyleClass().add("hc-line");
-    return pair;
-  }
-
-  private static void committing(TextInputControl field, Consumer<String> commit) {
-    field
-        .focusedProperty()
-        .addListener(
-            (property, before, now) -> {
-              if (!now) {
-                commit.accept(field.getText());
-              }
-            });
-    if (field instanceof TextField line) {
-      line.setOnAction(event -> commit.accept(field.getText()));
-    }
   }
 
   /** The tab key moves on instead of making a gap in the notes. */

@@ -1,10 +1,14 @@
 package holdcurve.ui.window.holdtests;
 
+import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
 import holdcurve.part.Hose;
 import holdcurve.ui.window.job.TestEdits;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 
 /** What is noted beside the readings of a hold; each change can be taken back. */
 final class HoldDetails {
@@ -44,7 +48,7 @@ final class HoldDetails {
       if (kelvins.isPresent() && !(Math.abs(kelvins.getAsDouble() - KELVIN - 35) <= 55)) {
         throw new NumberFormatException();
       }
-      hold.change("fuel temperature", one -> TestEdits.withTemperature(one, kelvins));
+      note("fuel temperature", one -> TestEdits.withTemperature(one, kelvins));
       return true;
     } catch (NumberFormatException e) {
       hold.hintProperty().set("Fuel temperature: type a number from -20 to 90 °C, or nothing.");
@@ -52,9 +56,41 @@ final class HoldDetails {
     }
   }
 
-  /** Sets the day. */
-  void date(String date) {
-    hold.change("date", one -> TestEdits.dated(one, date.strip()));
+  /**
+   * Sets the day.
+   *
+   * @param typed ISO 8601, as 2026-04-11; empty for not known
+   * @return whether there is such a day
+   */
+  boolean date(String typed) {
+    String plain = typed.strip();
+    HoldTest test = hold.testProperty().get();
+    boolean asItWas = test != null && test.date().equals(plain);
+    if (!plain.isEmpty() && !asItWas && !isDay(plain)) {
+      hold.hintProperty()
+          .set("Date: type a day that there is, as year-month-day: 2026-04-11. Or nothing.");
+      return false;
+    }
+    note("date", one -> TestEdits.dated(one, plain));
+    return true;
+  }
+
+  /** What was wrong before is no longer said. */
+  private void note(String what, UnaryOperator<HoldTest> change) {
+    Job before = hold.job();
+    hold.change(what, change);
+    if (hold.job() != before) {
+      hold.hintProperty().set("");
+    }
+  }
+
+  private static boolean isDay(String date) {
+    try {
+      LocalDate.parse(date);
+      return true;
+    } catch (DateTimeParseException e) {
+      return false;
+    }
   }
 
   /** Sets the notes. */

@@ -31,6 +31,7 @@ public final class HoldTestsModel {
   private final ReadingEdits edits;
   private final LogIntake intake;
   private final HoldDetails details;
+  private final GaugeDetails gauge;
   private final JobFindings findings;
   private final SoundBand sound;
 
@@ -56,6 +57,7 @@ public final class HoldTestsModel {
     this.entry = new ReadingEntry(hold, watch, edits, today);
     this.intake = new LogIntake(hold, watch);
     this.details = new HoldDetails(hold);
+    this.gauge = new GaugeDetails(hold);
     this.findings = new JobFindings(hold, today);
     this.sound = new SoundBand(jobs.work(), this::show);
     jobs.jobProperty().addListener((property, before, now) -> show());
@@ -134,6 +136,11 @@ public final class HoldTestsModel {
   /** Clamps, temperature, day and notes. */
   HoldDetails details() {
     return details;
+  }
+
+  /** The gauge of the job. */
+  GaugeDetails gauge() {
+    return gauge;
   }
 
   /** What was seen beside the gauge. */

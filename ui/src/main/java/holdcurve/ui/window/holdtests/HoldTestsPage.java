@@ -84,7 +84,9 @@ public final class HoldTestsPage implements Page {
   }
 
   private ScrollPane right() {
-    VBox right = new VBox(new StepsBox(model), new AboutBox(model), new FindingsBox(model));
+    VBox right =
+        new VBox(
+            new StepsBox(model), new AboutBox(model), new FindingsBox(model), new GaugeBox(model));
     right.getStyleClass().add("hc-side");
     ScrollPane scroll = Scrolled.downAround(right);
     scroll.getStyleClass().add("hc-side-scroll");

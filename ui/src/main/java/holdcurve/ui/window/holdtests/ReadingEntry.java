@@ -1,6 +1,8 @@
 package holdcurve.ui.window.holdtests;
 
+import holdcurve.job.GaugeSpec;
 import holdcurve.log.Reading;
+import holdcurve.saying.Saying;
 import holdcurve.ui.window.job.TestEdits;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -96,7 +98,18 @@ final class ReadingEntry {
                   + ".");
       return false;
     }
+    GaugeSpec gauge = hold.job().gauge();
+    if (entry.get().pressure() > gauge.most()) {
+      hold.hintProperty().set(hold.pressures().text(tooMuch(entry.get(), gauge)));
+      return false;
+    }
     return correcting.get() == null ? add(entry.get()) : correct(entry.get());
+  }
+
+  private static Saying tooMuch(Entry entry, GaugeSpec gauge) {
+    return Saying.of(
+        "%s on a gauge to %s? Type it again, or say on the right what scale the gauge has.",
+        Saying.round(entry.pressure()), Saying.round(gauge.range()));
   }
 
   private boolean add(Entry entry) {

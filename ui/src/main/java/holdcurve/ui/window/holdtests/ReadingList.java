@@ -35,7 +35,7 @@ final class ReadingList extends VBox {
     table.setPlaceholder(placeholder());
     column("Time", 0.3, reading -> Entry.clock(reading.time()));
     column("Gauge", 0.38, reading -> model.pressures().text(reading.pressure()));
-    column("", 0.32, ReadingList::remark);
+    column("Remark", 0.32, ReadingList::remark);
     table.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     table.setOnMouseClicked(
         event -> {

@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import holdcurve.file.JobReader;
 import holdcurve.finding.DropCount;
 import holdcurve.finding.JointLook;
+import holdcurve.job.GaugeSpec;
 import holdcurve.log.Reading;
 import holdcurve.saying.PressureUnit;
 import holdcurve.ui.window.HandMadeRanking;
@@ -190,6 +191,54 @@ class HoldTestsModelTest {
     assertTrue(model.details().temperature("18,5"));
     assertEquals(291.65, model.hold().testProperty().get().fuelTemperature().getAsDouble(), 1e-9);
     assertFalse(model.details().temperature("hot"));
+  }
+
+  @Test
+  void aDayIsOneThatThereIs() {
+    assertTrue(model.details().date("2026-04-11"));
+    for (String wrong : List.of("2026-02-30", "11.4.2026", "yesterday", "2026-4-11")) {
+      assertFalse(model.details().date(wrong), wrong);
+      assertTrue(model.hold().hintProperty().get().startsWith("Date:"));
+      assertEquals("2026-04-11", model.hold().testProperty().get().date());
+    }
+    assertTrue(model.details().date(" "));
+    assertEquals("", model.hold().testProperty().get().date());
+    assertEquals("", model.hold().hintProperty().get());
+  }
+
+  @Test
+  void noNeedleShowsMoreThanItsScale() {
+    model.entry().mark();
+    assertFalse(model.entry().enter("185"));
+    assertEquals(
+        "185 bar on a gauge to 4 bar? Type it again, or say on the right what scale the gauge has.",
+        model.hold().hintProperty().get());
+    assertFalse(model.entry().enter("4.5"));
+    assertTrue(model.gauge().setRange("6"));
+    assertTrue(model.entry().enter("4.5"));
+    assertEquals(1, model.readings().size());
+  }
+
+  /** 1 psi is 6894.757 Pa: NIST Special Publication 811 (2008), appendix B.8. */
+  @Test
+  void theGaugeIsSetInTheUnitShown() {
+    assertEquals("4", model.gauge().range());
+    assertEquals("1.6", model.gauge().accuracyClass());
+    assertEquals("0.02", model.gauge().step());
+    jobs.pressures().unitProperty().set(PressureUnit.PSI);
+    assertEquals("58.02", model.gauge().range());
+    assertTrue(model.gauge().setRange("60"));
+    assertTrue(model.gauge().setStep("0,5"));
+    assertTrue(model.gauge().setAccuracyClass("2.5"));
+    assertEquals(
+        new GaugeSpec(60 * 6894.757, 0.025, 0.5 * 6894.757), jobs.jobProperty().get().gauge());
+    assertFalse(model.gauge().setRange("0"));
+    assertEquals(
+        "Gauge: its scale ends at 14.5 psi to 580.2 psi.", model.hold().hintProperty().get());
+    assertFalse(model.gauge().setStep("fine"));
+    assertFalse(model.gauge().setAccuracyClass("16"));
+    jobs.undo();
+    assertEquals("1.6", model.gauge().accuracyClass());
   }
 
   @Test
