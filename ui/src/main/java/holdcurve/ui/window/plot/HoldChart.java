@@ -23,6 +23,9 @@ public final class HoldChart extends XYChart<Number, Number> {
   /** More marks than this are drawn small. */
   private static final int CROWD = 150;
 
+  /** Below this height of the whole the name of the axis would be cut off [px]. */
+  private static final double LOW = 210;
+
   private final ScaleAxis time;
   private final ScaleAxis pressure;
   private final Path band = path("hc-band");
@@ -49,6 +52,7 @@ public final class HoldChart extends XYChart<Number, Number> {
     setHorizontalZeroLineVisible(false);
     clampLine.getStyleClass().add("hc-clamp-line");
     clampWord.getStyleClass().add("hc-clamp-word");
+    heightProperty().addListener((property, before, now) -> namePressure());
     getPlotChildren().addAll(band, clampLine, clampWord, expected, measured, doubtful);
   }
 
@@ -63,10 +67,16 @@ public final class HoldChart extends XYChart<Number, Number> {
     plot = shown;
     time.setLabel(shown.timeAxis().title());
     time.show(shown.time());
-    pressure.setLabel("Pressure [" + shown.unit().symbol() + "]");
+    namePressure();
     pressure.show(shown.pressure());
     setAccessibleText("Pressure over time, " + shown.test() + ": " + shown.caption());
     requestChartLayout();
+  }
+
+  /** In little room the unit alone: the rest would be cut off. */
+  private void namePressure() {
+    String unit = plot == null ? "" : plot.unit().symbol();
+    pressure.setLabel(getHeight() < LOW ? unit : "Pressure [" + unit + "]");
   }
 
   /**

@@ -1,6 +1,5 @@
 package holdcurve.ui.window.plot;
 
-import holdcurve.ui.window.frame.Cautions;
 import javafx.beans.property.BooleanProperty;
 import javafx.geometry.Orientation;
 import javafx.scene.Node;
@@ -16,7 +15,6 @@ import javafx.scene.shape.Rectangle;
 /** One hold test: how it was done, what the marks mean, and the plot. */
 public final class PlotPanel extends VBox {
   private final Label caption = new Label();
-  private final Label caution = new Label();
   private final Label measured = new Label("measured", Marks.sample(false));
   private final Label doubtful = new Label("marked as doubtful", Marks.sample(true));
   private final Label expected = new Label("expected", expectedSample());
@@ -34,11 +32,8 @@ public final class PlotPanel extends VBox {
     getStyleClass().add("hc-plot-panel");
     caption.getStyleClass().add("hc-strong");
     caption.setWrapText(true);
-    caution.getStyleClass().addAll("hc-muted", "hc-small");
-    caution.setWrapText(true);
     caption.setMinHeight(USE_PREF_SIZE);
-    caution.setMinHeight(USE_PREF_SIZE);
-    VBox words = new VBox(caption, caution);
+    VBox words = new VBox(caption);
     words.getStyleClass().add("hc-caption");
     legend.getStyleClass().add("hc-legend");
     VBox.setVgrow(chart, Priority.ALWAYS);
@@ -62,7 +57,6 @@ public final class PlotPanel extends VBox {
    */
   public void show(HoldPlot plot, String suspect) {
     caption.setText(plot.caption());
-    caution.setText(plot.clamped() ? Cautions.CLAMPS : Cautions.TEST);
     measured.setText(plot.legend());
     expected.setText("expected: " + suspect);
     legend.getChildren().setAll(measured);

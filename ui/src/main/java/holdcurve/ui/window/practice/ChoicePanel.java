@@ -23,7 +23,7 @@ final class ChoicePanel extends VBox {
 
   ChoicePanel(PracticeModel model, ExerciseDraft draft, FileDialogs dialogs) {
     setId("practice-choice");
-    getStyleClass().add("hc-empty");
+    getStyleClass().addAll("hc-empty", "hc-practice-choice");
     open.setId("practice-open");
     open.setOnAction(event -> dialogs.chooseExercise(null).ifPresent(model::open));
     getChildren()

@@ -1,5 +1,6 @@
 package holdcurve.ui.window.suspects;
 
+import holdcurve.saying.Saying;
 import javafx.beans.binding.Bindings;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
@@ -36,9 +37,11 @@ final class RankingPanel extends VBox {
 
   private String legend() {
     if (model.ranking().getValue() != null) {
-      return "Probability; leak at "
-          + model.pressure(model.ranking().getValue().testPressure())
-          + " with its 90 % range";
+      Saying legend =
+          Saying.of(
+              "Probability; leak at %s with its 90 %% range",
+              Saying.round(model.ranking().getValue().testPressure()));
+      return legend.in(model.unit().getValue());
     }
     return model.busy().getValue()
         ? "Working out what explains the fall …"

@@ -32,7 +32,7 @@ public final class SuspectsPage implements Page {
   private static final double DRAWER_SHARE = 0.4;
 
   /** Likewise, while they are the steps of the next test. */
-  private static final double STEPS_SHARE = 0.54;
+  private static final double STEPS_SHARE = 0.48;
 
   private final SuspectsModel model;
   private final Desk desk;

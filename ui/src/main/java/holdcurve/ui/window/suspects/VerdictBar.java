@@ -10,6 +10,9 @@ import javafx.scene.layout.Region;
 
 /** The answer in one sentence, with a sign and a word for its kind. */
 final class VerdictBar extends HBox {
+  /** Longer ones are written smaller: the plot below needs the room [letters]. */
+  private static final int LONG = 160;
+
   private final SuspectsModel model;
   private final Label word = new Label();
   private final Label sentence = new Label();
@@ -45,6 +48,9 @@ final class VerdictBar extends HBox {
       case UNEXPLAINED -> show("unexplained", Sign.CROSS, "Unexplained");
     }
     sentence.setText(verdict.words().in(model.unit().getValue()));
+    if (sentence.getText().length() > LONG) {
+      getStyleClass().add("hc-long");
+    }
   }
 
   private void show(String style, Sign sign, String kind) {

@@ -45,7 +45,9 @@ final class Remedy {
         Hypothesis.Member member = belief.hypothesis().members().get(0);
         offers.add(
             new RepairOffer(
-                "put right: " + member.fault().name().toLowerCase(Locale.ROOT),
+                "put right: "
+                    + member.fault().name().toLowerCase(Locale.ROOT)
+                    + where(member, beliefs),
                 Optional.empty(),
                 List.of(member.id()),
                 0,
@@ -53,6 +55,17 @@ final class Remedy {
       }
     }
     return offers;
+  }
+
+  /** Where the same fault may be at several places, its place. */
+  private static String where(Hypothesis.Member member, List<Belief> beliefs) {
+    long places =
+        beliefs.stream()
+            .filter(belief -> belief.hypothesis().members().size() == 1)
+            .map(belief -> belief.hypothesis().members().get(0))
+            .filter(other -> other.fault().id().equals(member.fault().id()))
+            .count();
+    return places > 1 ? ", " + member.site().where() : "";
   }
 
   RepairOffer offer() {
