@@ -1,13 +1,14 @@
 package holdcurve.fault;
 
 import holdcurve.circuit.Unit;
+import holdcurve.saying.Saying;
 import java.util.List;
 import java.util.Objects;
 
 /**
  * One number that says how bad a fault is.
  *
- * @param name plain words, such as "leak at 2 bar"
+ * @param name plain words, such as "leak at 2 bar"; a pressure in it is given in bar
  * @param unit how it is shown
  * @param prior what is believed before any reading [SI]
  * @param source where the prior comes from: a publication, {@code common practice} or {@code
@@ -22,6 +23,11 @@ public record FaultParameter(
     Objects.requireNonNull(unit);
     Objects.requireNonNull(prior);
     Objects.requireNonNull(source);
+  }
+
+  /** The name, its pressures in the reader's unit. */
+  public Saying words() {
+    return Saying.stated(name);
   }
 
   /** The middle of what is believed of each before any reading, in their order [SI]. */

@@ -7,6 +7,7 @@ import holdcurve.plan.Branch;
 import holdcurve.plan.Plan;
 import holdcurve.plan.PlannedTest;
 import holdcurve.plan.Procedure;
+import holdcurve.saying.Saying;
 
 /** Writes a plan as JSON. */
 public final class PlanWriter {
@@ -38,7 +39,7 @@ public final class PlanWriter {
     node.put("reason", test.reason());
     procedure.clamped().stream().sorted().forEach(node.withArray("clamped")::add);
     procedure.cautions().forEach(node.withArray("cautions")::add);
-    procedure.steps().forEach(node.withArray("steps")::add);
+    Saying.inBar(procedure.steps()).forEach(node.withArray("steps")::add);
     ArrayNode branches = node.putArray("outcomes");
     test.branches().forEach(branch -> add(branches.addObject(), branch));
   }

@@ -55,7 +55,7 @@ final class Verdicts {
     if (!first.isNone() && first.probability() >= ACCUSED) {
       return new Verdict(
           kind(first),
-          first.name() + " (" + Chance.words(first.probability()) + ")" + sized(first) + ".");
+          Saying.of("%s (%s)%s.", first.name(), Chance.words(first.probability()), sized(first)));
     }
     if (group.isPresent() && group.get().probability() >= ACCUSED) {
       return new Verdict(
@@ -121,17 +121,16 @@ final class Verdicts {
   }
 
   /** The name of a leak's size says at which pressure it is meant: "leak at 2 bar". */
-  private static String sized(Suspect suspect) {
+  private static Saying sized(Suspect suspect) {
     return suspect
         .size()
         .filter(size -> size.isLeak() && size.name().startsWith(LEAK_AT))
         .map(
             size ->
-                String.format(
-                    Locale.ROOT,
+                Saying.of(
                     ", about %.2g mL/min %s",
                     size.value().middle() * 60e6,
-                    size.name().substring(LEAK_AT.length() - 3)))
-        .orElse("");
+                    Saying.stated(size.name().substring(LEAK_AT.length() - 3))))
+        .orElse(Saying.plain(""));
   }
 }

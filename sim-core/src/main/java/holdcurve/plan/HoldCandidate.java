@@ -7,6 +7,7 @@ import holdcurve.infer.Possibility;
 import holdcurve.infer.ReadingScatter;
 import holdcurve.job.HoldTest;
 import holdcurve.log.GaugeLog;
+import holdcurve.saying.Saying;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -55,7 +56,7 @@ final class HoldCandidate implements CandidateTest {
                 + (twice ? primeTime / 60 : 0)
                 + (temperature ? HoldWords.PREPARE : 0),
             set,
-            HoldWords.steps(set, hold, twice, temperature),
+            Saying.plain(HoldWords.steps(set, hold, twice, temperature)),
             HoldWords.cautions(set));
   }
 

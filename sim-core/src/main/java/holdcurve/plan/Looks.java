@@ -14,6 +14,7 @@ import holdcurve.part.ColdStartInjector;
 import holdcurve.part.Injector;
 import holdcurve.part.Regulator;
 import holdcurve.plan.FindingCandidate.Outcome;
+import holdcurve.saying.Saying;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -80,7 +81,7 @@ final class Looks {
                 "look-at-joints",
                 "Wipe the joints dry, prime, and look",
                 JOINTS,
-                List.of(
+                said(
                     "Wipe every joint between pump and regulator, the gauge tee and the damper"
                         + " dry.",
                     "Bridge the pump relay with a fused lead; run the pump for 20 s, stop it.",
@@ -133,7 +134,7 @@ final class Looks {
     }
     return new FindingCandidate(
         job,
-        procedure(id, name, minutes, steps),
+        procedure(id, name, minutes, Saying.plain(steps)),
         outcomes,
         false,
         "It shows what drips into the intake there.");
@@ -155,7 +156,7 @@ final class Looks {
             "look-into-thin-hose",
             "Look into the regulator's thin hose, or its vent",
             THIN_HOSE,
-            List.of(
+            said(
                 "Bridge the pump relay with a fused lead; run the pump for 20 s, stop it.",
                 "Pull the thin hose off the regulator's cap, or look at its vent.",
                 "Enter whether there is fuel in it.")),
@@ -182,21 +183,24 @@ final class Looks {
             "Draw off fuel into a measuring cylinder",
             DRAWING,
             List.of(
-                "Bridge the pump relay with a fused lead; run the pump for 20 s, stop it.",
-                String.format(
-                    Locale.ROOT,
-                    "When the needle passes %.1f bar, let fuel off at the tee into the cylinder, in"
-                        + " about 20 s, until it shows %.1f bar.",
-                    from / 1e5,
-                    to / 1e5),
-                "Enter the volume, both pressures and the time.")),
+                Saying.plain(
+                    "Bridge the pump relay with a fused lead; run the pump for 20 s, stop it."),
+                Saying.of(
+                    "When the needle passes %s, let fuel off at the tee into the cylinder, in"
+                        + " about 20 s, until it shows %s.",
+                    Saying.pressure(from), Saying.pressure(to)),
+                Saying.plain("Enter the volume, both pressures and the time."))),
         outcomes,
         true,
         "It shows how much fuel the circuit gives up for each bar: that sharpens how large a leak"
             + " is, not where it is.");
   }
 
-  private static Procedure procedure(String id, String name, double minutes, List<String> steps) {
+  private static List<Saying> said(String... steps) {
+    return Saying.plain(List.of(steps));
+  }
+
+  private static Procedure procedure(String id, String name, double minutes, List<Saying> steps) {
     return new Procedure(
         id,
         name,

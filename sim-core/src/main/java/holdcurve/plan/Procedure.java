@@ -1,5 +1,6 @@
 package holdcurve.plan;
 
+import holdcurve.saying.Saying;
 import java.util.Collections;
 import java.util.List;
 import java.util.Set;
@@ -20,7 +21,7 @@ public record Procedure(
     String name,
     double minutes,
     Set<String> clamped,
-    List<String> steps,
+    List<Saying> steps,
     List<String> cautions) {
   public Procedure {
     clamped = Collections.unmodifiableSet(new TreeSet<>(clamped));

@@ -1,13 +1,20 @@
 package holdcurve.repair;
 
+import holdcurve.saying.Saying;
+
 /**
  * The answer to "is it put right?".
  *
  * @param kind what sort of answer it is
- * @param sentence for a mechanic, with its full stop
+ * @param words a sentence for a mechanic, with its full stop
  * @param next what to do now, one or two sentences; may be empty
  */
-public record CheckVerdict(Kind kind, String sentence, String next) {
+public record CheckVerdict(Kind kind, Saying words, String next) {
+  /** The words, with pressures in bar. */
+  public String sentence() {
+    return words.toString();
+  }
+
   /** What the readings allow to say. */
   public enum Kind {
     /** It holds as this circuit should, and stays above the pass limit. */

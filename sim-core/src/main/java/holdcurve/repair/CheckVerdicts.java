@@ -9,7 +9,9 @@ import holdcurve.infer.Verdict;
 import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
 import holdcurve.log.Reading;
+import holdcurve.part.Seats;
 import holdcurve.repair.CheckVerdict.Kind;
+import holdcurve.saying.Saying;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -132,35 +134,36 @@ final class CheckVerdicts {
             .orElse("");
     return new CheckVerdict(
         Kind.HOLDS,
-        "Holds as expected ("
-            + Chance.words(sound)
-            + "): hose stretch, temperature and the weep of sound seats explain the fall."
-            + rest,
+        Saying.of(
+            "Holds as expected (%s): hose stretch, temperature and the weep of sound seats explain"
+                + " the fall.%s",
+            Chance.words(sound), rest),
         "");
   }
 
   private CheckVerdict cannotSay(String why, String next) {
-    return new CheckVerdict(Kind.CANNOT_SAY, "Cannot say: " + why + ".", next);
+    return new CheckVerdict(Kind.CANNOT_SAY, Saying.of("Cannot say: %s.", why), next);
   }
 
   private CheckVerdict faulty() {
     Suspect first = ranking.suspects().stream().filter(s -> !s.isNone()).findFirst().orElseThrow();
     String still = timeline.repair().isPresent() ? "Still loses " : "Loses ";
     boolean leak = leaks.probability() >= (1 - sound) / 2;
-    String what =
+    Saying what =
         leak
-            ? still + size(leaks.leak().orElseThrow()) + ", most likely at "
-            : "Not as a sound circuit is; most likely at ";
-    return new CheckVerdict(Kind.FAULTY, what + place(first) + "." + passed(), next(first));
+            ? Saying.of("%s%s, most likely at ", still, size(leaks.leak().orElseThrow()))
+            : Saying.plain("Not as a sound circuit is; most likely at ");
+    return new CheckVerdict(
+        Kind.FAULTY, Saying.of("%s%s.%s", what, place(first), passed()), next(first));
   }
 
-  private static String size(Interval leak) {
-    return rate(leak.middle())
-        + " mL/min at 2 bar (90 % range "
-        + rate(leak.low())
-        + " to "
-        + rate(leak.high())
-        + ")";
+  private static Saying size(Interval leak) {
+    return Saying.of(
+        "%s mL/min at %s (90 %% range %s to %s)",
+        rate(leak.middle()),
+        Saying.round(Seats.TEST_PRESSURE),
+        rate(leak.low()),
+        rate(leak.high()));
   }
 
   private static String place(Suspect first) {

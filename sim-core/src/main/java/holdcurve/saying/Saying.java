@@ -1,9 +1,12 @@
 package holdcurve.saying;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * A sentence, or a part of one, whose pressures are written out when it is read.
@@ -13,6 +16,8 @@ import java.util.Locale;
  *     is written in the reader's unit
  */
 public record Saying(String format, List<Object> arguments) {
+  private static final Pattern STATED = Pattern.compile("\\b([0-9]+(?:\\.[0-9]+)?) bar\\b");
+
   /**
    * A pressure in a saying.
    *
@@ -61,6 +66,21 @@ public record Saying(String format, List<Object> arguments) {
   /** Words without a pressure in them. */
   public static Saying plain(String words) {
     return of("%s", words);
+  }
+
+  /**
+   * Words that state pressures as a number and {@code bar}, as names of sizes do: "leak at 2 bar".
+   */
+  public static Saying stated(String words) {
+    List<Object> pressures = new ArrayList<>();
+    Matcher one = STATED.matcher(words.replace("%", "%%"));
+    String format =
+        one.replaceAll(
+            found -> {
+              pressures.add(round(PressureUnit.BAR.toPascal(Double.parseDouble(found.group(1)))));
+              return "%s";
+            });
+    return new Saying(format, pressures);
   }
 
   /** Several of those. */

@@ -13,6 +13,7 @@ import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
 import holdcurve.job.Repair;
 import holdcurve.repair.CheckVerdict.Kind;
+import holdcurve.saying.PressureUnit;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -81,6 +82,8 @@ class CheckVerdictsTest {
         "Still loses 0.24 mL/min at 2 bar (90 % range 0.12 to 0.48), most likely at regulator: seat"
             + " leaks (98 %).",
         verdict.sentence());
+    assertTrue(
+        verdict.words().in(PressureUnit.KPA).startsWith("Still loses 0.24 mL/min at 200 kPa"));
     assertEquals("Renew it.", verdict.next());
   }
 

@@ -32,6 +32,17 @@ class SayingTest {
   }
 
   @Test
+  void pressuresStatedInANameAreFound() {
+    Saying name = Saying.stated("leak at 0.1 bar, 5 % of that at 2 bar, flow for each bar over it");
+    assertEquals(
+        "leak at 0.1 bar, 5 % of that at 2 bar, flow for each bar over it", name.toString());
+    assertEquals(
+        "leak at 10 kPa, 5 % of that at 200 kPa, flow for each bar over it",
+        name.in(PressureUnit.KPA));
+    assertEquals("leak at 29 psi", Saying.stated("leak at 2 bar").in(PressureUnit.PSI));
+  }
+
+  @Test
   void severalStandInARow() {
     assertEquals("a; b", Saying.joined(Saying.plain(List.of("a", "b"))).toString());
     assertEquals(List.of("a", "b"), Saying.inBar(Saying.plain(List.of("a", "b"))));

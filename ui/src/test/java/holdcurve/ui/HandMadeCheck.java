@@ -61,20 +61,24 @@ public final class HandMadeCheck implements RepairChecker {
       case HOLDS ->
           new CheckVerdict(
               kind,
-              "Holds as expected (95 %): hose stretch, temperature and the weep of sound seats"
-                  + " explain the fall. If anything leaks at all, it is less than 0.07 mL/min.",
+              Saying.plain(
+                  "Holds as expected (95 %): hose stretch, temperature and the weep of sound seats"
+                      + " explain the fall. If anything leaks at all, it is less than 0.07"
+                      + " mL/min."),
               "");
       case FAULTY ->
           new CheckVerdict(
               kind,
-              "Still loses 0.23 mL/min at 2 bar (90 % range 0.16 to 0.33), most likely at"
-                  + " check-valve: check valve leaks back to the tank (23 %).",
+              Saying.of(
+                  "Still loses 0.23 mL/min at %s (90 %% range 0.16 to 0.33), most likely at"
+                      + " check-valve: check valve leaks back to the tank (23 %%).",
+                  Saying.round(2e5)),
               "10 places can't be told apart by these tests: look for wet joints, then do what the"
                   + " plan of tests puts first.");
       case CANNOT_SAY ->
           new CheckVerdict(
               kind,
-              "Cannot say: the hold is too short to prove anything.",
+              Saying.plain("Cannot say: the hold is too short to prove anything."),
               "Prime again and watch the gauge for at least 5 minutes, with five readings or"
                   + " more.");
     };

@@ -14,13 +14,18 @@ import holdcurve.ui.window.job.RescueModel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.scene.Node;
 import javafx.scene.Parent;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Control;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
 import javafx.scene.control.TextField;
 import javafx.scene.control.TextInputControl;
@@ -87,7 +92,14 @@ class UnitsEverywhereTest {
     run(() -> sheets.getSelectionModel().selectLast());
     paste(DROPS);
     assertTrue(model.problemProperty().get().isEmpty(), model.problemProperty().get());
-    assertEquals(true, inBar("Suspects").size() > 2, "the search finds what is in bar");
+    run(() -> desk.page().set("What if"));
+    WaitForAsyncUtils.waitForFxEvents();
+    ComboBox<?> faults = (ComboBox<?>) stage.getScene().lookup("#added-fault");
+    run(() -> faults.getSelectionModel().selectFirst());
+    for (String page : List.of("Circuit", "Suspects", "What if")) {
+      assertTrue(inBar(page).size() > 2, "the search finds what is in bar: " + page);
+    }
+    assertTrue(inBarOfParts().stream().anyMatch(text -> text.contains("at 2 bar")));
     run(() -> model.pressures().unitProperty().set(PressureUnit.PSI));
     List<String> left = new ArrayList<>();
     for (String page :
@@ -101,7 +113,19 @@ class UnitsEverywhereTest {
             "Practice")) {
       inBar(page).forEach(text -> left.add(page + ": " + text));
     }
+    left.addAll(inBarOfParts());
     assertEquals(List.of(), left);
+  }
+
+  /** The values of each part, chosen one after the other. */
+  private Set<String> inBarOfParts() throws Exception {
+    Set<String> found = new TreeSet<>();
+    run(() -> desk.page().set("Circuit"));
+    for (Node part : stage.getScene().getRoot().lookupAll(".hc-part")) {
+      run(part::requestFocus);
+      run(() -> collect(stage.getScene().lookup("#part-editor"), found));
+    }
+    return found;
   }
 
   private void paste(String text) throws Exception {
@@ -111,7 +135,7 @@ class UnitsEverywhereTest {
   }
 
   private Set<String> inBar(String page) throws Exception {
-    Set<String> found = new java.util.TreeSet<>();
+    Set<String> found = new TreeSet<>();
     run(() -> desk.page().set(page));
     run(() -> collect(stage.getScene().getRoot(), found));
     return found;
@@ -129,8 +153,15 @@ class UnitsEverywhereTest {
     } else if (node instanceof TextInputControl input) {
       look(input instanceof TextField field ? field.getPromptText() : "", found);
     }
+    look(node.getAccessibleText(), found);
+    if (node instanceof Control control && control.getTooltip() != null) {
+      look(control.getTooltip().getText(), found);
+    }
     if (node instanceof TabPane tabs) {
-      tabs.getTabs().forEach(tab -> collect(tab.getContent(), found));
+      tabs.getTabs().stream()
+          .map(Tab::getContent)
+          .filter(Objects::nonNull)
+          .forEach(content -> collect(content, found));
     }
     if (node instanceof Parent parent) {
       parent.getChildrenUnmodifiable().forEach(child -> collect(child, found));

@@ -3,6 +3,7 @@ package holdcurve.ui.window.circuit;
 import holdcurve.circuit.Part;
 import holdcurve.circuit.Property;
 import holdcurve.circuit.Unit;
+import holdcurve.saying.Saying;
 import holdcurve.ui.window.frame.Scrolled;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
@@ -74,9 +75,9 @@ final class PartEditor extends VBox {
   private VBox flag(Property property) {
     CheckBox box = new CheckBox(PartWords.name(property));
     box.setSelected(shown.is(property));
-    box.setTooltip(new Tooltip(property.meaning()));
+    box.setTooltip(new Tooltip(said(property.meaning())));
     box.setOnAction(event -> model.set(property, box.isSelected()));
-    return tile(box, new Label(property.meaning()));
+    return tile(box, new Label(said(property.meaning())));
   }
 
   private VBox value(Property property) {
@@ -86,8 +87,9 @@ final class PartEditor extends VBox {
     field.setText(shown.states(property) ? now : "");
     field.setPromptText(now);
     field.setPrefColumnCount(6);
-    field.setAccessibleText(PartWords.name(property) + ", " + property.meaning());
-    field.setTooltip(new Tooltip(property.meaning() + ". Default: " + property.source() + "."));
+    field.setAccessibleText(PartWords.name(property) + ", " + said(property.meaning()));
+    field.setTooltip(
+        new Tooltip(said(property.meaning()) + ". Default: " + said(property.source()) + "."));
     field.setOnAction(event -> model.set(property, field.getText()));
     Part part = shown;
     field
@@ -106,6 +108,10 @@ final class PartEditor extends VBox {
     HBox line = new HBox(field, unit);
     line.getStyleClass().add("hc-line");
     return tile(name, line, new Label(PartWords.limits(property, model.pressures())));
+  }
+
+  private String said(String words) {
+    return model.pressures().text(Saying.stated(words));
   }
 
   private static VBox tile(javafx.scene.Node... nodes) {

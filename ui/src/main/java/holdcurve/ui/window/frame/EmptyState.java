@@ -87,7 +87,9 @@ final class EmptyState extends VBox {
     what.setMinWidth(USE_PREF_SIZE);
     Button button = new Button();
     button.setGraphic(new VBox(title, what));
-    button.setAccessibleText(template.title() + ". " + template.what());
+    button
+        .accessibleTextProperty()
+        .bind(Bindings.concat(template.title(), ". ", what.textProperty()));
     button.setMaxWidth(Double.MAX_VALUE);
     button.getStyleClass().add("hc-template");
     button.setOnAction(event -> begin(template));

@@ -58,6 +58,11 @@ public final class Pressures {
     return number(pressure) + " " + unit.get().symbol();
   }
 
+  /** A sentence in the unit shown. */
+  public String text(Saying saying) {
+    return saying.in(unit());
+  }
+
   /** Sentences in the unit shown. */
   public List<String> texts(List<Saying> sayings) {
     return sayings.stream().map(saying -> saying.in(unit())).toList();

@@ -11,12 +11,14 @@ import javafx.scene.layout.VBox;
 
 /** The answer: a sign, a word, the sentence, and what to do now. */
 final class CheckBar extends HBox {
+  private final RepairCheckModel model;
   private final Label word = new Label();
   private final Label sentence = new Label();
   private final Label next = new Label();
   private final VBox words = new VBox(sentence, next);
 
   CheckBar(RepairCheckModel model) {
+    this.model = model;
     setId("check-verdict");
     word.getStyleClass().add("hc-word");
     word.setMinWidth(Region.USE_PREF_SIZE);
@@ -28,6 +30,7 @@ final class CheckBar extends HBox {
     next.managedProperty().bind(next.textProperty().isNotEmpty());
     HBox.setHgrow(words, Priority.ALWAYS);
     model.checkProperty().addListener((property, before, now) -> show(now));
+    model.unit().addListener((property, before, now) -> show(model.checkProperty().get()));
     show(model.checkProperty().get());
   }
 
@@ -45,7 +48,7 @@ final class CheckBar extends HBox {
       case FAULTY -> show("leak", Sign.DROP, "Not sound");
       case CANNOT_SAY -> show("open", Sign.QUESTION, "Not settled");
     }
-    sentence.setText(verdict.sentence());
+    sentence.setText(verdict.words().in(model.unit().getValue()));
     next.setText(verdict.next());
   }
 

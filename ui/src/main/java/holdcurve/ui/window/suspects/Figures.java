@@ -33,7 +33,7 @@ final class Figures {
   /** How bad a fault is, with its 90 % range; for a leak in drops too; pressures in a unit. */
   static String size(FaultSize size, PressureUnit unit) {
     String range = size.unit() == Unit.BAR ? pressures(size.value(), unit) : range(size);
-    return size.isLeak() ? range + ", " + drops(size.value()) : size.name() + " " + range;
+    return size.isLeak() ? range + ", " + drops(size.value()) : size.words().in(unit) + " " + range;
   }
 
   private static String pressures(Interval value, PressureUnit unit) {

@@ -3,6 +3,7 @@ package holdcurve.ui.window.suspects;
 import holdcurve.plan.Branch;
 import holdcurve.plan.Plan;
 import holdcurve.plan.PlannedTest;
+import holdcurve.saying.Saying;
 import holdcurve.ui.window.frame.Scrolled;
 import java.util.ArrayList;
 import java.util.List;
@@ -90,9 +91,9 @@ final class NextTestPane extends VBox {
       return;
     }
     caution.setText(String.join(" ", test.procedure().cautions()));
-    List<String> steps = test.procedure().steps();
+    List<Saying> steps = test.procedure().steps();
     for (int i = 0; i < steps.size(); i++) {
-      doing.getChildren().add(line((i + 1) + ".  " + steps.get(i)));
+      doing.getChildren().add(line((i + 1) + ".  " + steps.get(i).in(model.unit().get())));
     }
     meaning.getChildren().add(line(test.reason()));
     test.branches().forEach(branch -> meaning.getChildren().addAll(lines(branch)));

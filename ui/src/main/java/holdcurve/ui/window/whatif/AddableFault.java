@@ -45,7 +45,8 @@ record AddableFault(LeakFault fault, Site site) {
   /** What its size means, with the unit. */
   String sizeWords(Pressures pressures) {
     String symbol = isPressure() ? pressures.unit().symbol() : unit().symbol();
-    return symbol.isEmpty() ? size().name() : size().name() + " [" + symbol + "]";
+    String name = pressures.text(size().words());
+    return symbol.isEmpty() ? name : name + " [" + symbol + "]";
   }
 
   /** A usual size, as it would be typed. */
