@@ -63,9 +63,10 @@ record OwnHome(Path folder, Path in, Path out, Path home, Path here, Path odds) 
     return String.join(File.pathSeparator, entries);
   }
 
+  /** Without the lock that a window killed on a scenario left there. */
   private static Path copied(Path from, Path to) throws IOException {
     try (Stream<Path> all = Files.walk(from)) {
-      for (Path one : all.toList()) {
+      for (Path one : all.filter(file -> !file.toString().endsWith(".lock")).toList()) {
         Files.copy(one, to.resolve(from.relativize(one).toString()));
       }
     }
