@@ -67,6 +67,7 @@ class ArchitectureTest {
               "holdcurve.refit..",
               "holdcurve.repair..",
               "holdcurve.saying..",
+              "holdcurve.text..",
               "holdcurve.whatif..",
               "holdcurve.droptest..",
               "holdcurve.ui.offer..",

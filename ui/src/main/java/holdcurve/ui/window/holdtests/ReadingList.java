@@ -19,9 +19,6 @@ import javafx.util.Callback;
 
 /** The readings taken so far, and what can be done with one. */
 final class ReadingList extends VBox {
-  /** Room left for a scroll bar [px]. */
-  private static final double SCROLL_BAR = 16;
-
   private final HoldTestsModel model;
   private final TableView<Reading> table = new TableView<>();
   private int filled;
@@ -31,11 +28,11 @@ final class ReadingList extends VBox {
     getStyleClass().add("hc-readings");
     table.setId("readings");
     table.setItems(model.readings());
-    table.setColumnResizePolicy(TableView.UNCONSTRAINED_RESIZE_POLICY);
+    table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
     table.setPlaceholder(placeholder());
-    column("Time", 0.3, reading -> Entry.clock(reading.time()));
-    column("Gauge", 0.38, reading -> model.pressures().text(reading.pressure()));
-    column("Remark", 0.32, ReadingList::remark);
+    fixed(column("Time", reading -> Entry.clock(reading.time())), 0.28);
+    fixed(column("Gauge", reading -> model.pressures().text(reading.pressure())), 0.36);
+    column("Remark", ReadingList::remark);
     table.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     table.setOnMouseClicked(
         event -> {
@@ -80,16 +77,21 @@ final class ReadingList extends VBox {
     return reading.doubtful() ? (words.isEmpty() ? "doubtful" : "doubtful, " + words) : words;
   }
 
-  /**
-   * @param share of the width [-]
-   */
-  private void column(String title, double share, Callback<Reading, String> words) {
+  private TableColumn<Reading, String> column(String title, Callback<Reading, String> words) {
     TableColumn<Reading, String> column = new TableColumn<>(title);
     column.setCellValueFactory(cell -> text(words.call(cell.getValue())));
     column.setSortable(false);
     column.setReorderable(false);
-    column.prefWidthProperty().bind(table.widthProperty().subtract(SCROLL_BAR).multiply(share));
     table.getColumns().add(column);
+    return column;
+  }
+
+  /**
+   * @param share of the width [-]
+   */
+  private void fixed(TableColumn<Reading, String> column, double share) {
+    column.minWidthProperty().bind(table.widthProperty().multiply(share));
+    column.maxWidthProperty().bind(column.minWidthProperty());
   }
 
   private static ObservableValue<String> text(String words) {

@@ -14,7 +14,6 @@ import java.util.concurrent.Executor;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
-import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -38,18 +37,10 @@ public final class OpenJobModel {
   private final RankingModel ranking;
   private final WorkModel work;
   private final Pressures pressures = new Pressures();
-  private final History<Job> history = new History<>();
+  private final EditedJob edited = new EditedJob();
 
   private final ReadOnlyObjectWrapper<Path> file = new ReadOnlyObjectWrapper<>();
-  private final ReadOnlyObjectWrapper<Job> job = new ReadOnlyObjectWrapper<>();
   private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
-
-  private final ReadOnlyObjectWrapper<Job> takenUp = new ReadOnlyObjectWrapper<>();
-  private final ReadOnlyStringWrapper undoName = new ReadOnlyStringWrapper("");
-  private final ReadOnlyStringWrapper redoName = new ReadOnlyStringWrapper("");
-  private final ReadOnlyObjectWrapper<Job> standing = new ReadOnlyObjectWrapper<>();
-  private final BooleanBinding unsaved =
-      Bindings.createBooleanBinding(() -> job.get() != standing.get(), job, standing);
 
   private final Claim claim = new Claim();
   private final ReadOnlyBooleanWrapper elsewhere = new ReadOnlyBooleanWrapper();
@@ -146,12 +137,8 @@ public final class OpenJobModel {
   private void take(Job taken, Path path, Job stands) {
     ranking.forget();
     work.cancelAll();
-    history.clear();
     file.set(path);
-    standing.set(stands);
-    job.set(taken);
-    showHistory();
-    takenUp.set(taken);
+    edited.take(taken, stands);
   }
 
   /**
@@ -214,17 +201,17 @@ public final class OpenJobModel {
    * @param what in words that go after "Undo", such as "clamp on feed-hose"
    */
   public void change(String what, UnaryOperator<Job> change) {
-    if (alter(what, change)) {
-      keeper.changed(job.get(), file.get());
+    if (edited.alter(what, change)) {
+      keeper.changed(edited.now(), file.get());
     }
   }
 
   /** Adds a reading to a test; of all changes the one that must never be lost. */
   public void addReading(String test, Reading reading) {
-    Job before = job.get();
-    boolean first = !unsaved.get();
+    Job before = edited.now();
+    boolean first = !edited.unsaved().get();
     boolean added =
-        alter(
+        edited.alter(
             "reading",
             was ->
                 JobEdits.change(
@@ -239,50 +226,29 @@ public final class OpenJobModel {
     }
   }
 
-  private boolean alter(String what, UnaryOperator<Job> change) {
-    Job before = job.get();
-    Job after = before == null ? null : change.apply(before);
-    if (after == null || after.equals(before)) {
-      return false;
-    }
-    history.add(what, before, after);
-    job.set(after);
-    showHistory();
-    return true;
-  }
-
   public void undo() {
-    go(history.undo());
+    if (edited.undo()) {
+      keeper.changed(edited.now(), file.get());
+    }
   }
 
   public void redo() {
-    go(history.redo());
-  }
-
-  private void go(Job state) {
-    if (state != null) {
-      job.set(state);
-      showHistory();
-      keeper.changed(state, file.get());
+    if (edited.redo()) {
+      keeper.changed(edited.now(), file.get());
     }
-  }
-
-  private void showHistory() {
-    undoName.set(history.undoName());
-    redoName.set(history.redoName());
   }
 
   /** Saves the open job where it came from; only where {@link #fileProperty} knows that. */
   public void save() {
-    if (job.get() != null && file.get() != null) {
+    if (edited.now() != null && file.get() != null) {
       saveAs(file.get());
     }
   }
 
   /** Saves the open job. */
   public void saveAs(Path target) {
-    Job saved = job.get();
-    Job begunWith = takenUp.get();
+    Job saved = edited.now();
+    Job begunWith = edited.takenUp();
     savings++;
     work.startLasting(
             "Saving",
@@ -292,7 +258,7 @@ public final class OpenJobModel {
               return target;
             },
             path -> {
-              if (takenUp.get() == begunWith) {
+              if (edited.takenUp() == begunWith) {
                 stands(saved, path);
               }
               savingEnded();
@@ -304,11 +270,11 @@ public final class OpenJobModel {
   private void stands(Job saved, Path path) {
     elsewhere.set(false);
     file.set(path);
-    standing.set(saved);
-    if (job.get() == saved) {
+    edited.stands(saved);
+    if (edited.now() == saved) {
       keeper.saved(saved, path);
     } else {
-      keeper.changed(job.get(), path);
+      keeper.changed(edited.now(), path);
     }
   }
 
@@ -319,7 +285,7 @@ public final class OpenJobModel {
 
   /** Ranks the open job as it is now, or says what it takes. */
   public void rank() {
-    if (job.get() != null && !rankIfPossible()) {
+    if (edited.now() != null && !rankIfPossible()) {
       problem.set(
           "A ranking needs a hold with at least three readings after the pump stopped: take them on"
               + " the page Hold tests, then press F5.");
@@ -327,14 +293,14 @@ public final class OpenJobModel {
   }
 
   private boolean rankIfPossible() {
-    Job rankable = JobEdits.rankable(job.get());
+    Job rankable = JobEdits.rankable(edited.now());
     if (rankable.tests().isEmpty()) {
       return false;
     }
     problem.set("");
     try {
-      boolean whole = rankable.tests().size() == job.get().tests().size();
-      ranking.start(CurrentTests.of(whole ? job.get() : rankable));
+      boolean whole = rankable.tests().size() == edited.now().tests().size();
+      ranking.start(CurrentTests.of(whole ? edited.now() : rankable));
     } catch (InputException e) {
       problem.set(e.getMessage());
     }
@@ -364,17 +330,17 @@ public final class OpenJobModel {
 
   /** What {@link #undo} would take back; empty for nothing. */
   public ReadOnlyStringProperty undoNameProperty() {
-    return undoName.getReadOnlyProperty();
+    return edited.undoNameProperty().getReadOnlyProperty();
   }
 
   /** What {@link #redo} would do again; empty for nothing. */
   public ReadOnlyStringProperty redoNameProperty() {
-    return redoName.getReadOnlyProperty();
+    return edited.redoNameProperty().getReadOnlyProperty();
   }
 
   /** Whether the open job differs from what stands in its file. */
   public BooleanBinding unsaved() {
-    return unsaved;
+    return edited.unsaved();
   }
 
   /** The ranking of the open job. */
@@ -394,12 +360,12 @@ public final class OpenJobModel {
 
   /** The open job; null while none is open. */
   public ReadOnlyObjectProperty<Job> jobProperty() {
-    return job.getReadOnlyProperty();
+    return edited.jobProperty().getReadOnlyProperty();
   }
 
   /** The open job as it was when it was opened or begun: changes when another is. */
   public ReadOnlyObjectProperty<Job> takenUpProperty() {
-    return takenUp.getReadOnlyProperty();
+    return edited.takenUpProperty().getReadOnlyProperty();
   }
 
   /** What went wrong, as a sentence; empty where nothing did. */

@@ -23,8 +23,10 @@ public final class HoldChart extends XYChart<Number, Number> {
   /** More marks than this are drawn small. */
   private static final int CROWD = 150;
 
-  /** Below this height of the whole the name of the axis would be cut off [px]. */
-  private static final double LOW = 210;
+  /** Room that the name of an axis takes, in sizes of the text. */
+  private static final double TIME_LETTERS = 15.5;
+
+  private static final double PRESSURE_LETTERS = 9;
 
   private final ScaleAxis time;
   private final ScaleAxis pressure;
@@ -52,7 +54,9 @@ public final class HoldChart extends XYChart<Number, Number> {
     setHorizontalZeroLineVisible(false);
     clampLine.getStyleClass().add("hc-clamp-line");
     clampWord.getStyleClass().add("hc-clamp-word");
-    heightProperty().addListener((property, before, now) -> namePressure());
+    time.widthProperty().addListener((property, before, now) -> nameAxes());
+    pressure.heightProperty().addListener((property, before, now) -> nameAxes());
+    time.tickLabelFontProperty().addListener((property, before, now) -> nameAxes());
     getPlotChildren().addAll(band, clampLine, clampWord, expected, measured, doubtful);
   }
 
@@ -65,18 +69,24 @@ public final class HoldChart extends XYChart<Number, Number> {
 
   public void show(HoldPlot shown) {
     plot = shown;
-    time.setLabel(shown.timeAxis().title());
     time.show(shown.time());
-    namePressure();
+    nameAxes();
     pressure.show(shown.pressure());
     setAccessibleText("Pressure over time, " + shown.test() + ": " + shown.caption());
     requestChartLayout();
   }
 
-  /** In little room the unit alone: the rest would be cut off. */
-  private void namePressure() {
-    String unit = plot == null ? "" : plot.unit().symbol();
-    pressure.setLabel(getHeight() < LOW ? unit : "Pressure [" + unit + "]");
+  /** In little room shorter names: the usual ones would be cut off. */
+  private void nameAxes() {
+    if (plot == null) {
+      return;
+    }
+    double letter = time.getTickLabelFont().getSize();
+    boolean narrow = time.getWidth() < TIME_LETTERS * letter;
+    time.setLabel(narrow ? plot.timeAxis().shortTitle() : plot.timeAxis().title());
+    String unit = plot.unit().symbol();
+    boolean low = pressure.getHeight() < PRESSURE_LETTERS * letter;
+    pressure.setLabel(low ? unit : "Pressure [" + unit + "]");
   }
 
   /**

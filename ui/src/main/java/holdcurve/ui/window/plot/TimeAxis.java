@@ -28,6 +28,11 @@ public enum TimeAxis {
     return "Time since pump stop [" + unit + "]";
   }
 
+  /** Likewise, where there is little room. */
+  public String shortTitle() {
+    return "Time [" + unit + "]";
+  }
+
   /**
    * @param time [s]
    * @return in this unit

@@ -3,6 +3,7 @@ package holdcurve.ui.window.suspects;
 import holdcurve.ui.window.plot.HoldPlot;
 import holdcurve.ui.window.plot.PlotPanel;
 import java.util.List;
+import java.util.stream.IntStream;
 import javafx.collections.ListChangeListener;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
@@ -34,6 +35,18 @@ final class TestTabs extends TabPane {
     String name = chosen == null ? "" : chosen.suspect().name();
     for (int i = 0; i < plots.size(); i++) {
       ((PlotPanel) getTabs().get(i).getContent()).show(plots.get(i), name);
+    }
+    turnToCurve(plots);
+  }
+
+  /** A hold from before a repair isn't ranked, and has no curve of a suspect. */
+  private void turnToCurve(List<HoldPlot> plots) {
+    int shown = getSelectionModel().getSelectedIndex();
+    if (shown >= 0 && plots.get(shown).curve().isEmpty()) {
+      IntStream.range(0, plots.size())
+          .filter(i -> plots.get(i).curve().isPresent())
+          .findFirst()
+          .ifPresent(getSelectionModel()::select);
     }
   }
 
