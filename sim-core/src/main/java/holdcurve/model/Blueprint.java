@@ -1,5 +1,6 @@
 package holdcurve.model;
 
+import holdcurve.flow.FlowLaw;
 import holdcurve.fluid.Fluid;
 import holdcurve.line.Storage;
 import holdcurve.model.NetworkAssembler.Detail;
@@ -243,10 +244,13 @@ final class Blueprint {
   /** Element of the i-th passage. */
   Element passage(NetworkBuilder.Passage passage, int i) {
     Integer row = flowRows.isEmpty() ? null : flowRows.get(passage.name());
-    return row == null
-        ? new FlowElement(passage.name(), from[i], to[i], passage.law().get())
-        : InertLineElement.of(
-            passage.name(), from[i], to[i], row, passage.inertance(), passage.law().get());
+    FlowLaw law = passage.law().get();
+    if (row != null) {
+      return InertLineElement.of(passage.name(), from[i], to[i], row, passage.inertance(), law);
+    }
+    return passage.open()
+        ? FlowElement.open(passage.name(), from[i], to[i], law)
+        : new FlowElement(passage.name(), from[i], to[i], law);
   }
 
   /** Element of the i-th of passages and made elements. */

@@ -2,6 +2,7 @@ package holdcurve.model;
 
 import holdcurve.flow.FlowLaw;
 import holdcurve.flow.LaminarLaw;
+import holdcurve.flow.RoundedLaw;
 
 /**
  * A passage between two nodes whose flow depends on the pressure difference alone.
@@ -11,6 +12,18 @@ import holdcurve.flow.LaminarLaw;
  * @param law flow against difference
  */
 record FlowElement(String name, Node from, Node to, FlowLaw law) implements Element {
+  /** Difference along an open line that matters to nobody: 0.01 mbar [Pa]. */
+  static final double NEGLIGIBLE = 1;
+
+  /**
+   * A line that stands open. Little flow through a wide one takes thousandths of a pascal, far
+   * below the error that a pressure may have.
+   */
+  static FlowElement open(String name, Node from, Node to, FlowLaw law) {
+    FlowLaw rounded = law instanceof LaminarLaw ? law : new RoundedLaw(law, NEGLIGIBLE);
+    return new FlowElement(name, from, to, rounded);
+  }
+
   @Override
   public boolean isLinear() {
     return law instanceof LaminarLaw;

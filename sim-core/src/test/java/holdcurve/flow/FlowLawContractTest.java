@@ -32,7 +32,8 @@ class FlowLawContractTest {
             .as((q, m, w) -> SeatLaw.throughPoint(q, 2e5, 4 * w, m)),
         Combinators.combine(flow, share, width)
             .as((q, s, w) -> OpeningJointLaw.throughPoint(q, 2e5, 2e5 * s, w)),
-        pipes());
+        pipes(),
+        Combinators.combine(pipes(), Arbitraries.doubles().between(0.1, 100)).as(RoundedLaw::new));
   }
 
   private static Arbitrary<FlowLaw> pipes() {
