@@ -12,6 +12,8 @@ import holdcurve.log.Reading;
 import holdcurve.part.Hose;
 import holdcurve.saying.Saying;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -20,6 +22,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Reads {@code *.job.json} and the circuit and logs that it names, relative to its own folder. */
 public final class JobReader {
@@ -28,6 +31,7 @@ public final class JobReader {
       Set.of("range_bar", "class_percent", "resolution_bar");
   private static final Set<String> TEST_ENTRIES =
       Set.of("id", "clamped", "clamp_time_s", "prime_s", "fuel_temp_C", "log", "date", "notes");
+  private static final Pattern DAY = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
 
   /** Nobody needs to hear that the usual form was understood as such. */
   private static final Set<String> ROUTINE =
@@ -206,8 +210,30 @@ public final class JobReader {
             .map(p -> OptionalDouble.of(p.number(-20, 90, " °C") + 273.15))
             .orElseGet(OptionalDouble::empty),
         log,
-        place.find("date").map(p -> p.text("write a date")).orElse(""),
+        place.find("date").map(date -> day(date, id)).orElse(""),
         place.find("notes").map(p -> p.text("write a text")).orElse(""));
+  }
+
+  /** A day in words stays as written; one in figures must be in the calendar. */
+  private String day(JsonPlace place, String id) {
+    String text = place.text("write a date");
+    if (DAY.matcher(text).matches() && !isInCalendar(text)) {
+      if (!unfinished) {
+        throw place.bad(
+            "there is no day '" + text + "'", "write year, month and day as 2026-04-11");
+      }
+      understood.add(Saying.of("%s: there is no day %s; kept as written.", id, text));
+    }
+    return text;
+  }
+
+  private static boolean isInCalendar(String day) {
+    try {
+      LocalDate.parse(day);
+      return true;
+    } catch (DateTimeParseException e) {
+      return false;
+    }
   }
 
   private GaugeLog readLog(String id, JsonPlace test) {
@@ -237,7 +263,9 @@ public final class JobReader {
                       "no hose '" + hose + "' that can be clamped",
                       "in this circuit one can clamp " + Words.list(clampable));
                 }
-                hoses.add(hose);
+                if (!hoses.add(hose)) {
+                  throw item.bad("'" + hose + "' is named twice", "name each clamped hose once");
+                }
               }
             });
     return hoses;
