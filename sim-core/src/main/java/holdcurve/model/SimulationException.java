@@ -22,10 +22,10 @@ public final class SimulationException extends RuntimeException {
     String sentence =
         String.format(
             Locale.ROOT,
-            "%s can't be simulated beyond %.3g s: the %s changes too fast to follow; look at the"
+            "%s can't be simulated beyond %s: the %s changes too fast to follow; look at the"
                 + " values stated for the parts there and for those that join them.",
             circuit,
-            e.time(),
+            moment(e.time()),
             where);
     return new SimulationException(sentence, e);
   }
@@ -35,10 +35,10 @@ public final class SimulationException extends RuntimeException {
     String sentence =
         String.format(
             Locale.ROOT,
-            "%s can't be simulated beyond %.3g s: '%s' opens and shuts without end; look at its"
+            "%s can't be simulated beyond %s: '%s' opens and shuts without end; look at its"
                 + " values and at those of the parts beside it.",
             circuit,
-            time,
+            moment(time),
             valve);
     return new SimulationException(sentence, null);
   }
@@ -48,14 +48,20 @@ public final class SimulationException extends RuntimeException {
     String sentence =
         String.format(
             Locale.ROOT,
-            "%s can't be simulated beyond %.0f s: the pressure at %s climbs past %.0f bar, more"
+            "%s can't be simulated beyond %s: the pressure at %s climbs past %.0f bar, more"
                 + " than hoses and joints hold; fuel that is shut in and warms rises by several bar"
                 + " for each kelvin where no hose, damper or trapped air gives: look at the"
                 + " temperatures, the clamps and the values stated for those.",
             circuit,
-            time,
+            moment(time),
             point,
             most / 1e5);
     return new SimulationException(sentence, null);
+  }
+
+  private static String moment(double time) {
+    double size = Math.abs(time);
+    String seconds = String.format(Locale.ROOT, size < 1000 ? "%.3g s" : "%.0f s", size);
+    return time < 0 ? seconds + " before the pump stop" : seconds;
   }
 }

@@ -86,6 +86,8 @@ class ChatterTest {
             () -> new RunSimulator(1e-6, 50).simulate(RESTLESS, PLAN, new double[] {1}));
     String said = refusal.getMessage();
     assertTrue(said.startsWith(Circuits.SIX_CYLINDER.title()), said);
-    assertTrue(said.matches(".* can't be simulated beyond -\\d.* s: the .* at .*"), said);
+    assertTrue(
+        said.matches(".* can't be simulated beyond \\d.* s before the pump stop: the .* at .*"),
+        said);
   }
 }
