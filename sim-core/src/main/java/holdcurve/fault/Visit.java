@@ -2,6 +2,7 @@ package holdcurve.fault;
 
 import java.lang.System.Logger.Level;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Consumer;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -9,15 +10,20 @@ import java.util.function.DoubleUnaryOperator;
  * {@link Thread#stop}, which is given up as unsafe since it may leave anything half done. Here it
  * strikes only while foreign code is running, and goes no further than this class: what is left
  * half done is the plugin's own. Nothing else in Java ends a loop that doesn't ask. From Java 20 on
- * it is gone; there, such a plugin holds its thread up for good.
+ * it is gone; there, a call that sleeps or waits is interrupted, and one that is busy holds its
+ * thread up for good.
  */
 final class Visit {
   private static final System.Logger LOG = System.getLogger(Visit.class.getName());
   private static final long ENDING = -1;
   private static final long ENDED = -2;
-  private static final int PATIENCE = 100_000;
+  private static final long INTERRUPTED = -4;
+
+  /** Turns given to others: on a busy machine each takes milliseconds. */
+  private static final int PATIENCE = 100;
 
   private final Thread thread;
+  private final Consumer<Thread> stroke;
 
   /** Odd while foreign code runs, higher by two at each call; negative while it is being ended. */
   private final AtomicLong state = new AtomicLong();
@@ -28,7 +34,15 @@ final class Visit {
   private int looks;
 
   Visit(Thread thread) {
+    this(thread, Visit::stop);
+  }
+
+  /**
+   * @param stroke ends what the thread does; may not be supported
+   */
+  Visit(Thread thread, Consumer<Thread> stroke) {
     this.thread = thread;
+    this.stroke = stroke;
   }
 
   /**
@@ -49,7 +63,7 @@ final class Visit {
           return answer;
         }
       } catch (RuntimeException | Error e) {
-        if (state.compareAndSet(inside, inside + 1)) {
+        if (state.compareAndSet(inside, inside + 1) || e instanceof ThreadDeath) {
           throw e;
         }
       }
@@ -69,7 +83,7 @@ final class Visit {
     while (state.get() == ENDING) {
       Thread.onSpinWait();
     }
-    for (int i = 0; i < PATIENCE; i++) {
+    for (int i = 0; i < PATIENCE && state.get() == ENDED; i++) {
       Thread.yield();
     }
   }
@@ -79,6 +93,12 @@ final class Visit {
     if (!wasInterrupted) {
       Thread.interrupted();
     }
+  }
+
+  /** Linked only when it is called, so that a Java without the method can load this class. */
+  @SuppressWarnings("deprecation")
+  private static void stop(Thread thread) {
+    thread.stop();
   }
 
   boolean isOver() {
@@ -94,16 +114,18 @@ final class Visit {
   }
 
   /** Ends the call that was last looked at, if it is still running. */
-  @SuppressWarnings("deprecation")
   void end() {
     if (state.compareAndSet(seen, ENDING)) {
       wasInterrupted = thread.isInterrupted();
+      long done = ENDED;
       try {
-        thread.stop();
-      } catch (UnsupportedOperationException e) {
-        LOG.log(Level.WARNING, "a fault plugin hangs and can't be ended on this Java", e);
+        stroke.accept(thread);
+      } catch (UnsupportedOperationException | NoSuchMethodError e) {
+        LOG.log(Level.WARNING, "a fault plugin hangs; this Java can only interrupt it");
+        thread.interrupt();
+        done = INTERRUPTED;
       }
-      state.compareAndSet(ENDING, ENDED);
+      state.compareAndSet(ENDING, done);
     }
   }
 }
