@@ -34,6 +34,7 @@ final class Answerable {
     for (HoldTest test : job.tests()) {
       checkTemperature(test, job);
       checkScale(test, job.gauge(), job.title(), notes);
+      checkVacuum(test, job);
       silence(test, job, notes).ifPresent(empty::add);
     }
     if (!empty.isEmpty() && empty.size() == job.tests().size()) {
@@ -81,6 +82,33 @@ final class Answerable {
     }
   }
 
+  /** Fuel boils before the pressure falls to its vapour pressure, and keeps it up from then on. */
+  private static void checkVacuum(HoldTest test, Job job) {
+    double temperature = TestOperations.of(test).fuelTemperature();
+    double boils = boiling(job, temperature);
+    double error = job.gauge().range() * job.gauge().accuracyClass() + job.gauge().resolution();
+    for (Reading reading : test.log().hold()) {
+      if (reading.pressure() < boils - BOILING - error) {
+        throw InputException.at(
+            job.title(),
+            "test '" + test.id() + "' at " + seconds(reading),
+            String.format(
+                Locale.ROOT,
+                "%s bar, where fuel of %.0f °C boils at %s bar already and falls no further",
+                bar(reading.pressure()),
+                temperature - 273.15,
+                bar(boils)),
+            "look at the gauge's zero and at the sign and unit of the readings, and give"
+                + " \"fuel_temp_C\" if the fuel was colder");
+      }
+    }
+  }
+
+  /** Pressure at which the fuel boils [Pa gauge]. */
+  private static double boiling(Job job, double temperature) {
+    return job.circuit().fluid().vapourPressure(temperature) - Fluid.ATMOSPHERE;
+  }
+
   /** Why a test says nothing; where it does, how far down, as a note. */
   private static Optional<Saying> silence(HoldTest test, Job job, List<Saying> notes) {
     List<Reading> hold = test.log().hold();
@@ -103,7 +131,7 @@ final class Answerable {
               test.id(), Saying.pressure(Math.max(0, most))));
     }
     double temperature = TestOperations.of(test).fuelTemperature();
-    double boils = job.circuit().fluid().vapourPressure(temperature) - Fluid.ATMOSPHERE;
+    double boils = boiling(job, temperature);
     Saying where =
         Saying.of(
             "'%s': at %.0f °C this fuel boils below %s",

@@ -212,6 +212,22 @@ class PhysicsOutOfRangeTest {
         Console.run("rank", job.toString()));
   }
 
+  /**
+   * Petrol of 60 kPa Reid, the upper limit of the summer classes of EN 228, has a true vapour
+   * pressure of 36 kPa at 20 °C; with 45 kPa, their lower limit, 26 kPa (limits from memory).
+   */
+  @Test
+  void vacuumThatNoPetrolLeaves() throws IOException {
+    says(
+        2,
+        "A job (invented), test 'first' at 600 s: -0.99 bar, where fuel of 20 °C boils at -0.66 bar"
+            + " already and falls no further; look at the gauge's zero and at the sign and unit of"
+            + " the readings, and give \"fuel_temp_C\" if the fuel was colder.",
+        Console.run("rank", job(time -> time < 600 ? 2 - time / 300 : -0.99).toString()));
+    Path job = job(", \"fuel_temp_C\": -18", "time_s,pressure_bar", time -> 1 - time / 310);
+    assertFalse(Console.run("rank", job.toString()).err().contains("boils"));
+  }
+
   @Test
   void fuelHotterThanAnybodyKnows() throws IOException {
     says(
