@@ -69,6 +69,7 @@ public final class Picture {
       left += WIDTH;
     }
     try {
+      Files.createDirectories(file.getParent());
       Files.writeString(file, svg.append("</svg>\n"));
     } catch (IOException e) {
       System.out.println("The picture could not be written: " + e);

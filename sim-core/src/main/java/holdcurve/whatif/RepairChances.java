@@ -50,15 +50,16 @@ public final class RepairChances {
   private static Tried tried(Weighted draw, PassLimit limit) {
     List<Hypothesis.Member> members = draw.possibility().hypothesis().members();
     boolean[] passes = new boolean[1 << members.size()];
+    HoldSimulator simulator = new HoldSimulator();
     for (int left = 0; left < passes.length; left++) {
       int still = left;
-      passes[left] = passes(draw, m -> (still >> members.indexOf(m) & 1) == 0, limit);
+      passes[left] = passes(draw, m -> (still >> members.indexOf(m) & 1) == 0, limit, simulator);
     }
     return new Tried(draw, passes);
   }
 
   private static boolean passes(
-      Weighted draw, Predicate<Hypothesis.Member> cured, PassLimit limit) {
+      Weighted draw, Predicate<Hypothesis.Member> cured, PassLimit limit, HoldSimulator simulator) {
     Change none = Change.none();
     Change repaired =
         new Change(
@@ -71,8 +72,7 @@ public final class RepairChances {
     Hold hold = WhatIf.hold(draw, repaired);
     try {
       double[] shown =
-          new HoldSimulator()
-              .readings(hold.condition(), hold.setup(), new double[] {0, limit.time()});
+          simulator.readings(hold.condition(), hold.setup(), new double[] {0, limit.time()});
       return shown[1] >= limit.pressure();
     } catch (RuntimeException e) {
       Cancellation.passOn(e);

@@ -42,6 +42,9 @@ public final class WhatIf {
   private final List<Weighted> runs;
   private final Function<Circuit, PassLimit> limit;
 
+  /** One a thread: it knows how the circuit is joined from the first draw on. */
+  private final ThreadLocal<HoldSimulator> simulators = ThreadLocal.withInitial(HoldSimulator::new);
+
   /**
    * @param beliefs what is believed of the circuit
    * @param limit pass limit of a circuit, such as {@code PassLimit::usual}
@@ -111,7 +114,7 @@ public final class WhatIf {
         holds,
         draw -> {
           Hold hold = hold(draw, change);
-          return new HoldSimulator().readings(hold.condition(), hold.setup(), times);
+          return simulators.get().readings(hold.condition(), hold.setup(), times);
         });
   }
 
