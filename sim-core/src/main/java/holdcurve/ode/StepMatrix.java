@@ -31,47 +31,22 @@ final class StepMatrix {
     patternKnown = false;
   }
 
-  /**
-   * Notes where a new Jacobian has entries. Nearly all of a large one is zeros: four at a time are
-   * passed over.
-   */
+  /** Notes where a new Jacobian has entries. */
   void note(double[][] jacobian) {
     boolean grown = !patternKnown;
     for (int i = 0; i < n; i++) {
       double[] row = jacobian[i];
-      int j = 0;
-      for (; j + 4 <= n; j += 4) {
-        if (!areZero(row, j)) {
-          grown |= note(row, i, j, j + 4);
+      for (int j = 0; j < n; j++) {
+        if (row[j] != 0 && !entries[i * n + j]) {
+          entries[i * n + j] = true;
+          grown = true;
         }
       }
-      grown |= note(row, i, j, n);
     }
     if (grown) {
       sparse.use(pattern());
       patternKnown = true;
     }
-  }
-
-  /** Whether four entries are all zero, of either sign. */
-  private static boolean areZero(double[] row, int j) {
-    long bits =
-        Double.doubleToRawLongBits(row[j])
-            | Double.doubleToRawLongBits(row[j + 1])
-            | Double.doubleToRawLongBits(row[j + 2])
-            | Double.doubleToRawLongBits(row[j + 3]);
-    return bits << 1 == 0;
-  }
-
-  private boolean note(double[] row, int i, int from, int to) {
-    boolean grown = false;
-    for (int j = from; j < to; j++) {
-      if (row[j] != 0 && !entries[i * n + j]) {
-        entries[i * n + j] = true;
-        grown = true;
-      }
-    }
-    return grown;
   }
 
   /** The pattern of the entries noted, worked out only if it is not one of the last few. */
