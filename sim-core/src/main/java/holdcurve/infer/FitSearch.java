@@ -10,8 +10,10 @@ import java.util.List;
  * are likeliest.
  */
 final class FitSearch {
-  private static final int ITERATIONS = 20;
-  private static final int ATTEMPTS = 6;
+  /** Steps; readings of a logger need up to 40, those of a needle seldom 10. */
+  private static final int ITERATIONS = 40;
+
+  private static final int ATTEMPTS = 10;
 
   /** Predicted rise of the log posterior at which a search ends [nat]. */
   private static final double TOLERANCE = 0.02;

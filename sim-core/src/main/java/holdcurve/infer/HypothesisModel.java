@@ -222,11 +222,9 @@ final class HypothesisModel implements LogLikelihood {
 
   /** Standard deviation of one reading about the true needle [Pa]. */
   double readingDeviation(double[] u) {
-    double rounding = data.job().gauge().roundingUncertainty();
-    double eye =
-        Math.max(priors.eyeShare() * data.job().gauge().resolution(), priors.leastEye())
-            * Realisation.factor(priors.eyeFactor(), latents.shared(u, Shared.READING_SCALE));
-    return Math.hypot(rounding, eye);
+    double scale = latents.shared(u, Shared.READING_SCALE);
+    return priors.readingDeviation(
+        data.job().gauge(), Realisation.factor(priors.eyeFactor(), scale));
   }
 
   /** Amplitude of the model's own error [Pa]. */

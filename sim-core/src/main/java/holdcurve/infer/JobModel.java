@@ -30,7 +30,7 @@ record JobModel(
     List<SideEvidence> sides,
     Coarsening coarsening) {
   static JobModel of(Job job) {
-    return of(job, Coarsening.of(job.tests().size()));
+    return of(job, Coarsening.of(job.tests().size(), job.gauge()));
   }
 
   static JobModel of(Job job, Coarsening coarsening) {
@@ -53,8 +53,8 @@ record JobModel(
   /** Tests that are still to be done: no readings, only how they would be run. */
   static JobModel planned(Job job) {
     List<Operation> operations = job.tests().stream().map(TestOperations::of).toList();
-    return new JobModel(
-        job, List.of(), List.of(), operations, List.of(), Coarsening.of(operations.size()));
+    Coarsening coarsening = Coarsening.of(operations.size(), job.gauge());
+    return new JobModel(job, List.of(), List.of(), operations, List.of(), coarsening);
   }
 
   /** Number of residuals of the readings. */

@@ -1,5 +1,7 @@
 package holdcurve.infer;
 
+import holdcurve.job.GaugeSpec;
+
 /**
  * How wide the unknowns are before any reading. All assumed but where it says otherwise.
  *
@@ -72,5 +74,15 @@ record UnknownPriors(
         500,
         1000,
         1.3);
+  }
+
+  /**
+   * Standard deviation of one reading about the true needle [Pa].
+   *
+   * @param eye what the eye and the hand add beside rounding, of the usual [-]
+   */
+  double readingDeviation(GaugeSpec gauge, double eye) {
+    double usual = Math.max(eyeShare * gauge.resolution(), leastEye);
+    return Math.hypot(gauge.roundingUncertainty(), eye * usual);
   }
 }
