@@ -285,7 +285,7 @@ final class CurveField {
    * Curves about one place.
    *
    * @param departures foreseen there
-   * @param slopes their derivatives by the conditional coordinates
+   * @param slopes their derivatives by the conditional coordinates, good until the next question
    */
   record Foreseen(double[] departures, SlopeSums slopes) {}
 

@@ -37,19 +37,24 @@ final class FlatRows {
     return new FlatRows(rows.size(), columns, values);
   }
 
+  /** As many rows as here, and as long, all zero. */
+  FlatRows blank() {
+    return new FlatRows(count, columns, new double[values.length]);
+  }
+
   /**
-   * Σ_p factor_p rows_p.
+   * Makes these rows Σ_p factor_p rows_p. In place, since fresh memory for so many numbers costs
+   * more than the sums.
    *
    * @param of as many rows each, and as long
    */
-  static FlatRows mixed(double[] factors, FlatRows[] of) {
-    double[] sum = new double[of[0].values.length];
+  void become(double[] factors, FlatRows[] of) {
     double[][] addends = new double[of.length][];
     for (int p = 0; p < of.length; p++) {
       addends[p] = of[p].values;
     }
-    addAll(sum, factors, addends);
-    return new FlatRows(of[0].count, of[0].columns, sum);
+    Arrays.fill(values, 0);
+    addAll(values, factors, addends);
   }
 
   /**
@@ -157,6 +162,20 @@ final class FlatRows {
       double entry = factor * values[at + j];
       for (int k = 0; k <= j && entry != 0; k++) {
         lower[place + k] += entry * values[at + k];
+      }
+      place += j + 1;
+    }
+  }
+
+  /** Adds row_i otherᵢᵀ + otherᵢ row_iᵀ, likewise. */
+  void addCross(int i, FlatRows other, double[] lower) {
+    int at = i * stride;
+    int place = 0;
+    for (int j = 0; j < columns; j++) {
+      double here = values[at + j];
+      double there = other.values[at + j];
+      for (int k = 0; k <= j && (here != 0 || there != 0); k++) {
+        lower[place + k] += here * other.values[at + k] + there * values[at + k];
       }
       place += j + 1;
     }

@@ -104,9 +104,23 @@ final class ReadingError {
   }
 
   /** h_k, the part of shape k that the model error may explain away. */
-  double share(int k, Scales scales) {
+  private double share(int k, Scales scales) {
     double ratio = ratio(scales);
     return ratio / (1 + ratio * strength[k]);
+  }
+
+  /**
+   * Fills in h_k of each shape.
+   *
+   * @param first place of the first
+   * @return the place after the last
+   */
+  int fillShares(Scales scales, double[] shares, int first) {
+    double ratio = ratio(scales);
+    for (int k = 0; k < strength.length; k++) {
+      shares[first + k] = ratio / (1 + ratio * strength[k]);
+    }
+    return first + strength.length;
   }
 
   /** Log determinant of Σ [nat]. */

@@ -13,6 +13,10 @@ import java.util.List;
 final class SlopeSums {
   private final JobModel data;
   private final FlatRows slopes;
+
+  /** W^½ G; null of sums that became what they are. */
+  private final FlatRows weighted;
+
   private final Squares squares;
 
   /** T_k, test after test. */
@@ -59,7 +63,8 @@ final class SlopeSums {
       readings += error.size();
     }
     shapes = FlatRows.of(along, columns);
-    squares = squares(FlatRows.of(List.of(weighted), columns), readings);
+    this.weighted = FlatRows.of(List.of(weighted), columns);
+    squares = squares(this.weighted, readings);
   }
 
   /** W^½ G. */
@@ -84,28 +89,45 @@ final class SlopeSums {
     return squares;
   }
 
-  private SlopeSums(JobModel data, FlatRows slopes, Squares squares, FlatRows shapes) {
-    this.data = data;
-    this.slopes = slopes;
-    this.squares = squares;
-    this.shapes = shapes;
+  private SlopeSums(SlopeSums like) {
+    data = like.data;
+    weighted = null;
+    slopes = like.slopes.blank();
+    shapes = like.shapes.blank();
+    squares = Squares.none(slopes.columns(), like.squares.ofSides.length > 0);
+  }
+
+  /** Sums as large as these for {@link #become}. */
+  SlopeSums blank() {
+    return new SlopeSums(this);
   }
 
   /**
-   * Sums of Σ_p factor_p G_p.
+   * Makes these the sums of Σ_p factor_p G_p.
    *
    * @param of made from slopes each
-   * @param squares of that sum
+   * @param products factor_p factor_q for each pair p ≥ q
+   * @param crossed {@link #squares} of each part and what pairs {@link #crossed}, likewise
    */
-  static SlopeSums sum(double[] factors, SlopeSums[] of, Squares squares) {
-    FlatRows[] slopes = new FlatRows[of.length];
-    FlatRows[] shapes = new FlatRows[of.length];
+  void become(double[] factors, SlopeSums[] of, double[] products, Squares[] crossed) {
+    FlatRows[] ofSlopes = new FlatRows[of.length];
+    FlatRows[] ofShapes = new FlatRows[of.length];
     for (int p = 0; p < of.length; p++) {
-      slopes[p] = of[p].slopes;
-      shapes[p] = of[p].shapes;
+      ofSlopes[p] = of[p].slopes;
+      ofShapes[p] = of[p].shapes;
     }
-    return new SlopeSums(
-        of[0].data, FlatRows.mixed(factors, slopes), squares, FlatRows.mixed(factors, shapes));
+    slopes.become(factors, ofSlopes);
+    shapes.become(factors, ofShapes);
+    double[][] ofReadings = new double[crossed.length][];
+    double[][] ofSides = new double[crossed.length][];
+    for (int pair = 0; pair < crossed.length; pair++) {
+      ofReadings[pair] = crossed[pair].ofReadings;
+      ofSides[pair] = crossed[pair].ofSides;
+    }
+    Arrays.fill(squares.ofReadings, 0);
+    Arrays.fill(squares.ofSides, 0);
+    FlatRows.addAll(squares.ofReadings, products, ofReadings);
+    FlatRows.addAll(squares.ofSides, products, ofSides);
   }
 
   Squares squares() {
@@ -114,28 +136,12 @@ final class SlopeSums {
 
   /** Sums over rows of GᵀH + HᵀG with the slopes H of another. */
   Squares crossed(SlopeSums other) {
-    double[][] both = both(other);
-    SlopeSums sum = new SlopeSums(data, both);
-    return new Squares(
-        less(sum.squares.ofReadings, squares.ofReadings, other.squares.ofReadings),
-        less(sum.squares.ofSides, squares.ofSides, other.squares.ofSides));
-  }
-
-  private double[][] both(SlopeSums other) {
-    FlatRows sum = FlatRows.mixed(new double[] {1, 1}, new FlatRows[] {slopes, other.slopes});
-    double[][] rows = new double[sum.count()][];
-    for (int i = 0; i < rows.length; i++) {
-      rows[i] = sum.row(i);
+    Squares crossed = Squares.none(count(), squares.ofSides.length > 0);
+    int readings = data.residualCount();
+    for (int i = 0; i < weighted.count(); i++) {
+      weighted.addCross(i, other.weighted, i < readings ? crossed.ofReadings : crossed.ofSides);
     }
-    return rows;
-  }
-
-  private static double[] less(double[] all, double[] one, double[] other) {
-    double[] rest = new double[all.length];
-    for (int i = 0; i < rest.length; i++) {
-      rest[i] = all[i] - one[i] - other[i];
-    }
-    return rest;
+    return crossed;
   }
 
   int count() {
@@ -206,9 +212,7 @@ final class SlopeSums {
     double[] shares = new double[shapes.count()];
     int shape = 0;
     for (ReadingError error : data.errors()) {
-      for (int k = 0; k < error.shapeCount(); k++) {
-        shares[shape++] = error.share(k, scales);
-      }
+      shape = error.fillShares(scales, shares, shape);
     }
     return shares;
   }

@@ -1,6 +1,7 @@
 package holdcurve.infer;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Arrays;
 import java.util.List;
@@ -67,6 +68,27 @@ class FlatRowsTest {
   }
 
   @ParameterizedTest
+  @ValueSource(ints = {1, 3, 4, 7})
+  void crossedSquaresAreThoseOfTheMatrices(int columns) {
+    double[][] one = drawn(columns);
+    double[][] other = drawn(columns);
+    RealMatrix product = new Array2DRowRealMatrix(one).transpose();
+    product = product.multiply(new Array2DRowRealMatrix(other));
+    RealMatrix both = product.add(product.transpose());
+    double[] lower = new double[columns * (columns + 1) / 2];
+    for (int i = 0; i < COUNT; i++) {
+      FlatRows rows = FlatRows.of(List.of(one), columns);
+      rows.addCross(i, FlatRows.of(List.of(other), columns), lower);
+    }
+    int place = 0;
+    for (int j = 0; j < columns; j++) {
+      for (int k = 0; k <= j; k++) {
+        assertEquals(both.getEntry(j, k), lower[place++], 1e-13);
+      }
+    }
+  }
+
+  @ParameterizedTest
   @ValueSource(ints = {1, 2, 3, 4, 5, 9})
   void mixturesAreSumsOfTheirParts(int parts) {
     FlatRows[] some = new FlatRows[parts];
@@ -77,7 +99,9 @@ class FlatRowsTest {
       some[p] = FlatRows.of(List.of(plain), 5);
       expected = expected.add(new Array2DRowRealMatrix(plain).scalarMultiply(factors[p]));
     }
-    FlatRows mixed = FlatRows.mixed(factors, some);
+    FlatRows mixed = some[0].blank();
+    mixed.become(factors, some);
+    mixed.become(factors, some);
     for (int i = 0; i < COUNT; i++) {
       assertArrayEquals(expected.getRow(i), mixed.row(i), 1e-14 * (parts + 1));
     }
