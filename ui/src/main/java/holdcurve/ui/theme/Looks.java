@@ -16,8 +16,12 @@ public final class Looks {
   private static final int SMALLEST = 12;
   private static final int LARGEST = 28;
 
+  /** Of a screen on which the usual size is right [px]. */
+  private static final double USUAL_HEIGHT = 1080;
+
   private final ObjectProperty<Theme> theme = new SimpleObjectProperty<>(Theme.LIGHT);
   private final ReadOnlyIntegerWrapper textSize = new ReadOnlyIntegerWrapper(USUAL_SIZE);
+  private int usual = USUAL_SIZE;
 
   public ObjectProperty<Theme> themeProperty() {
     return theme;
@@ -43,6 +47,17 @@ public final class Looks {
     textSize.set(Math.max(SMALLEST, Math.min(LARGEST, size)));
   }
 
+  /**
+   * Larger usual text on a screen of more points, which are smaller.
+   *
+   * @param height of the screen, as far as the desktop doesn't enlarge everything anyway [px]
+   */
+  public void suit(double height) {
+    int size = STEP * (int) (USUAL_SIZE * height / USUAL_HEIGHT / STEP);
+    usual = Math.max(USUAL_SIZE, Math.min(LARGEST, size));
+    usualSize();
+  }
+
   public void enlarge() {
     textSize.set(Math.min(LARGEST, textSize.get() + STEP));
   }
@@ -52,7 +67,7 @@ public final class Looks {
   }
 
   public void usualSize() {
-    textSize.set(USUAL_SIZE);
+    textSize.set(usual);
   }
 
   /** Gives {@code scene} these looks, now and after each change. */

@@ -25,6 +25,7 @@ import javafx.animation.Animation;
 import javafx.animation.PauseTransition;
 import javafx.application.Platform;
 import javafx.beans.property.SimpleStringProperty;
+import javafx.stage.Screen;
 import javafx.stage.Stage;
 import javafx.util.Duration;
 
@@ -112,12 +113,14 @@ public final class WindowLauncher {
               autosave.map(Keeper.class::cast).orElse(Keeper.NONE));
       model.claimFiles();
       Stage stage = new Stage();
+      Looks looks = new Looks();
+      looks.suit(Screen.getPrimary().getBounds().getHeight());
       Desk desk =
           new Desk(
               model,
               faults,
               new RescueModel(model, left),
-              new Looks(),
+              looks,
               new NativeFileDialogs(stage),
               new SimpleStringProperty());
       new Settings(HOME.resolve("window.properties"), writer).attach(desk);

@@ -1,70 +1,48 @@
 package holdcurve.ui.window;
 
-import holdcurve.fault.FaultCatalogue;
-import holdcurve.file.JobReader;
+import static holdcurve.ui.window.ShownWindow.run;
+
 import holdcurve.infer.Ranker;
 import holdcurve.infer.Verdict;
 import holdcurve.ui.theme.Looks;
 import holdcurve.ui.theme.Theme;
 import holdcurve.ui.window.frame.Desk;
 import holdcurve.ui.window.job.CircuitTemplates;
-import holdcurve.ui.window.job.FaultsModel;
 import holdcurve.ui.window.job.JobEdits;
 import holdcurve.ui.window.job.OpenJobModel;
-import holdcurve.ui.window.job.RescueModel;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
-import javafx.beans.property.SimpleStringProperty;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.TabPane;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.DataFormat;
 import javafx.scene.input.KeyCode;
-import javafx.stage.Stage;
-import javafx.stage.StageStyle;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
-import org.testfx.api.FxToolkit;
-import org.testfx.util.WaitForAsyncUtils;
 
 /** Pictures of the window in every look, for a person to judge. */
 class SnapshotTest {
-  private static final Path FOLDER = Path.of("target", "snapshots");
   private static final Path SCENARIOS = Path.of("..", "scenarios");
   private static final String TABLE =
       "Zeit [mm:ss];Druck [kPa]\n0:00;212\n0:30;198,5\n1:00;194\n2:00;190\n4:00;184\n";
 
-  private final Looks looks = new Looks();
   private final FxRobot robot = new FxRobot();
+  private ShownWindow shown;
+  private Looks looks;
   private OpenJobModel model;
   private Ranker ranker = new HandMadeRanking();
-  private Stage stage;
   private Desk desk;
 
   @BeforeEach
   void openWindow() throws Exception {
-    FxToolkit.registerPrimaryStage();
-    FxToolkit.cleanupStages();
-    FxToolkit.setupFixture(
-        () -> {
-          model = new OpenJobModel(JobReader::read, () -> ranker, Runnable::run, Runnable::run);
-          stage = new Stage(StageStyle.UNDECORATED);
-          desk =
-              new Desk(
-                  model,
-                  new FaultsModel(FaultCatalogue::load, null),
-                  new RescueModel(model, List.of()),
-                  looks,
-                  near -> Optional.empty(),
-                  new SimpleStringProperty());
-          HoldcurveWindow.fill(stage, desk);
-          stage.show();
-        });
+    shown = ShownWindow.of(() -> ranker);
+    desk = shown.desk();
+    model = desk.jobs();
+    looks = desk.looks();
   }
 
   @Test
@@ -72,8 +50,8 @@ class SnapshotTest {
     run(() -> model.open(Jobs.TWO_HOLDS));
     for (Theme theme : Theme.values()) {
       run(() -> looks.themeProperty().set(theme));
-      picture("suspects-" + theme.styleClass(), 1280, 720);
-      picture("suspects-" + theme.styleClass(), 1920, 1080);
+      shown.picture("suspects-" + theme.styleClass(), 1280, 720);
+      shown.picture("suspects-" + theme.styleClass(), 1920, 1080);
     }
   }
 
@@ -82,29 +60,29 @@ class SnapshotTest {
     run(() -> model.open(SCENARIOS.resolve("rail-loss.job.json")));
     everyLook("Hold tests", "hold-tests");
     run(() -> model.begin(JobEdits.blank("New job", model.jobProperty().get().circuit()), null));
-    picture("hold-tests-new", 1280, 720);
+    shown.picture("hold-tests-new", 1280, 720);
     robot.type(KeyCode.SPACE);
     type("2.12");
     for (String reading : List.of("0:30 1.98", "1:00 1.94", "1:30 1.92", "2:00 1.9?")) {
       type(reading);
     }
-    picture("hold-tests-reading", 1280, 720);
+    shown.picture("hold-tests-reading", 1280, 720);
     run(() -> Clipboard.getSystemClipboard().setContent(Map.of(DataFormat.PLAIN_TEXT, TABLE)));
     robot.push(KeyCode.CONTROL, KeyCode.V);
-    picture("hold-tests-import", 1280, 720);
+    shown.picture("hold-tests-import", 1280, 720);
     robot.push(KeyCode.ESCAPE);
     run(looks::enlarge);
     run(looks::enlarge);
-    picture("hold-tests-larger-text", 1920, 1080);
-    picture("hold-tests-larger-text", 1280, 720);
-    ComboBox<?> kind = (ComboBox<?>) find("#finding-kind");
+    shown.picture("hold-tests-larger-text", 1920, 1080);
+    shown.picture("hold-tests-larger-text", 1280, 720);
+    ComboBox<?> kind = (ComboBox<?>) shown.find("#finding-kind");
     for (int i = 0; i < kind.getItems().size(); i++) {
       int chosen = i;
       run(() -> kind.getSelectionModel().select(chosen));
-      picture("finding-" + i, 1280, 720);
+      shown.picture("finding-" + i, 1280, 720);
     }
     robot.push(KeyCode.CONTROL, KeyCode.N);
-    picture("begin", 1280, 720);
+    shown.picture("begin", 1280, 720);
   }
 
   @Test
@@ -118,7 +96,7 @@ class SnapshotTest {
       for (int i = 0; i < 6; i++) {
         robot.type(KeyCode.RIGHT);
       }
-      picture("circuit-" + template.file(), 1280, 720);
+      shown.picture("circuit-" + template.file(), 1280, 720);
     }
   }
 
@@ -131,35 +109,35 @@ class SnapshotTest {
     run(() -> desk.page().set(page));
     for (Theme theme : Theme.values()) {
       run(() -> looks.themeProperty().set(theme));
-      picture(name + "-" + theme.styleClass(), 1280, 720);
-      picture(name + "-" + theme.styleClass(), 1920, 1080);
+      shown.picture(name + "-" + theme.styleClass(), 1280, 720);
+      shown.picture(name + "-" + theme.styleClass(), 1920, 1080);
     }
     run(() -> looks.themeProperty().set(Theme.LIGHT));
   }
 
   @Test
   void otherStates() throws Exception {
-    picture("empty", 1280, 720);
+    shown.picture("empty", 1280, 720);
     run(() -> model.open(Jobs.TWO_HOLDS));
     run(() -> model.open(Jobs.UNKNOWN_ENTRY));
-    run(() -> ((TabPane) find(".tab-pane")).getSelectionModel().select(1));
+    run(() -> ((TabPane) shown.find(".tab-pane")).getSelectionModel().select(1));
     for (int i = 0; i < 3; i++) {
       robot.type(KeyCode.DOWN);
     }
-    picture("banner-clamped-other-suspect", 1280, 720);
+    shown.picture("banner-clamped-other-suspect", 1280, 720);
     run(model::dismissProblem);
-    TabPane drawer = (TabPane) find("#drawer");
+    TabPane drawer = (TabPane) shown.find("#drawer");
     for (int i = 1; i < drawer.getTabs().size(); i++) {
       int tab = i;
       run(() -> drawer.getSelectionModel().select(tab));
-      picture(drawer.getTabs().get(i).getId(), 1280, 720);
+      shown.picture(drawer.getTabs().get(i).getId(), 1280, 720);
     }
     run(() -> drawer.getSelectionModel().selectFirst());
     run(looks::enlarge);
     run(looks::enlarge);
-    picture("larger-text", 1280, 720);
+    shown.picture("larger-text", 1280, 720);
     run(() -> looks.themeProperty().set(Theme.DARK));
-    picture("larger-text-dark", 1920, 1080);
+    shown.picture("larger-text-dark", 1920, 1080);
   }
 
   @Test
@@ -168,25 +146,11 @@ class SnapshotTest {
       run(looks::switchTheme);
       ranker = new CrowdedRanking(kind);
       run(() -> model.open(Jobs.SHORT_HOLD));
-      picture("crowded-" + kind.name().toLowerCase(Locale.ROOT), 1280, 720);
+      shown.picture("crowded-" + kind.name().toLowerCase(Locale.ROOT), 1280, 720);
     }
-    run(() -> ((CheckBox) find("#show-unlikely")).fire());
+    run(() -> ((CheckBox) shown.find("#show-unlikely")).fire());
     robot.type(KeyCode.END);
     run(() -> model.open(Jobs.UNKNOWN_ENTRY));
-    picture("crowded-end", 1920, 1080);
-  }
-
-  private Object find(String selector) {
-    return stage.getScene().lookup(selector);
-  }
-
-  private void picture(String name, int width, int height) throws Exception {
-    SceneImage.write(
-        stage, FOLDER.resolve(name + "-" + width + "x" + height + ".png"), width, height);
-  }
-
-  private static void run(Runnable work) throws Exception {
-    FxToolkit.setupFixture(work::run);
-    WaitForAsyncUtils.waitForFxEvents();
+    shown.picture("crowded-end", 1920, 1080);
   }
 }

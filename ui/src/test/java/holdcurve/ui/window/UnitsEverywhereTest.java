@@ -1,25 +1,19 @@
 package holdcurve.ui.window;
 
+import static holdcurve.ui.window.ShownWindow.run;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.fault.FaultCatalogue;
-import holdcurve.file.JobReader;
 import holdcurve.saying.PressureUnit;
-import holdcurve.ui.theme.Looks;
 import holdcurve.ui.window.frame.Desk;
-import holdcurve.ui.window.job.FaultsModel;
 import holdcurve.ui.window.job.OpenJobModel;
-import holdcurve.ui.window.job.RescueModel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
-import javafx.beans.property.SimpleStringProperty;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.ComboBox;
@@ -33,11 +27,9 @@ import javafx.scene.input.Clipboard;
 import javafx.scene.input.DataFormat;
 import javafx.scene.input.KeyCode;
 import javafx.scene.text.Text;
-import javafx.stage.Stage;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
-import org.testfx.api.FxToolkit;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** Every page with everything on it, after the switch of the unit. */
@@ -57,30 +49,15 @@ class UnitsEverywhereTest {
           + "injector;service;static_mL_min\n1;before;180\n2;before;182\n3;before;150\n";
 
   private final FxRobot robot = new FxRobot();
+  private ShownWindow shown;
   private OpenJobModel model;
-  private Stage stage;
   private Desk desk;
 
   @BeforeEach
   void openWindow() throws Exception {
-    FxToolkit.registerPrimaryStage();
-    FxToolkit.cleanupStages();
-    FxToolkit.setupFixture(
-        () -> {
-          model =
-              new OpenJobModel(JobReader::read, HandMadeRanking::new, Runnable::run, Runnable::run);
-          stage = new Stage();
-          desk =
-              new Desk(
-                  model,
-                  new FaultsModel(FaultCatalogue::load, null),
-                  new RescueModel(model, List.of()),
-                  new Looks(),
-                  near -> Optional.empty(),
-                  new SimpleStringProperty());
-          HoldcurveWindow.fill(stage, desk);
-          stage.show();
-        });
+    shown = ShownWindow.of(HandMadeRanking::new);
+    desk = shown.desk();
+    model = desk.jobs();
   }
 
   @Test
@@ -88,13 +65,13 @@ class UnitsEverywhereTest {
     run(() -> model.open(Jobs.TWO_HOLDS));
     run(() -> desk.page().set("Bench sheet"));
     paste(SHEET);
-    TabPane sheets = (TabPane) stage.getScene().lookup("#bench-tabs");
+    TabPane sheets = (TabPane) shown.find("#bench-tabs");
     run(() -> sheets.getSelectionModel().selectLast());
     paste(DROPS);
     assertTrue(model.problemProperty().get().isEmpty(), model.problemProperty().get());
     run(() -> desk.page().set("What if"));
     WaitForAsyncUtils.waitForFxEvents();
-    ComboBox<?> faults = (ComboBox<?>) stage.getScene().lookup("#added-fault");
+    ComboBox<?> faults = (ComboBox<?>) shown.find("#added-fault");
     run(() -> faults.getSelectionModel().selectFirst());
     for (String page : List.of("Circuit", "Suspects", "What if")) {
       assertTrue(inBar(page).size() > 2, "the search finds what is in bar: " + page);
@@ -121,9 +98,9 @@ class UnitsEverywhereTest {
   private Set<String> inBarOfParts() throws Exception {
     Set<String> found = new TreeSet<>();
     run(() -> desk.page().set("Circuit"));
-    for (Node part : stage.getScene().getRoot().lookupAll(".hc-part")) {
+    for (Node part : shown.stage().getScene().getRoot().lookupAll(".hc-part")) {
       run(part::requestFocus);
-      run(() -> collect(stage.getScene().lookup("#part-editor"), found));
+      run(() -> collect(shown.find("#part-editor"), found));
     }
     return found;
   }
@@ -137,7 +114,7 @@ class UnitsEverywhereTest {
   private Set<String> inBar(String page) throws Exception {
     Set<String> found = new TreeSet<>();
     run(() -> desk.page().set(page));
-    run(() -> collect(stage.getScene().getRoot(), found));
+    run(() -> collect(shown.stage().getScene().getRoot(), found));
     return found;
   }
 
@@ -172,10 +149,5 @@ class UnitsEverywhereTest {
     if (text != null && BAR.matcher(text).find() && !EXPECTED.contains(text)) {
       found.add(text);
     }
-  }
-
-  private static void run(Runnable work) throws Exception {
-    FxToolkit.setupFixture(work::run);
-    WaitForAsyncUtils.waitForFxEvents();
   }
 }

@@ -50,6 +50,15 @@ public final class HoldTestsPage implements Page {
     work.setCenter(middle());
     work.setRight(right());
     content.getChildren().addAll(work, new ImportCard(model));
+    model
+        .intake()
+        .previewProperty()
+        .addListener(
+            (property, before, now) -> {
+              if (now == null) {
+                focus();
+              }
+            });
     content.addEventHandler(KeyEvent.KEY_TYPED, this::typed);
     content.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
   }

@@ -119,7 +119,8 @@ final class Dial extends Region {
     Text text = new Text(Long.toString(shown));
     text.getStyleClass().add("hc-dial-number");
     text.setTextOrigin(VPos.CENTER);
-    text.setX(MIDDLE + 94 * Math.sin(radians) - 7 * text.getText().length());
+    int digits = text.getText().length();
+    text.setX(MIDDLE + (99 - 5 * digits) * Math.sin(radians) - 7 * digits);
     text.setY(MIDDLE - 94 * Math.cos(radians));
     return text;
   }

@@ -33,6 +33,7 @@ public final class PracticePage implements Page {
   private final StackPane content = new StackPane();
   private final ChoicePanel choice;
   private final BorderPane bay = new BorderPane();
+  private final StepsPanel steps;
 
   public PracticePage(
       PracticeModel model, ExerciseDraft draft, FileDialogs dialogs, Pressures pressures) {
@@ -50,7 +51,8 @@ public final class PracticePage implements Page {
     belief.setMinWidth(SIDE);
     bay.setTop(head());
     bay.setLeft(gauge);
-    bay.setCenter(new VBox(new StepsPanel(model), entries));
+    steps = new StepsPanel(model);
+    bay.setCenter(new VBox(steps, entries));
     bay.setRight(belief);
     content.getChildren().add(choice);
     pressures.unitProperty().addListener((property, before, now) -> tellAgain());
@@ -116,6 +118,7 @@ public final class PracticePage implements Page {
       repair.focusFirst();
     } else {
       content.getChildren().setAll(bay);
+      steps.focusFirst();
     }
   }
 
@@ -150,8 +153,10 @@ public final class PracticePage implements Page {
   public void focus() {
     if (model.session().get() == null) {
       choice.focusFirst();
-    } else {
+    } else if (bay.getParent() == null) {
       content.requestFocus();
+    } else {
+      steps.focusFirst();
     }
   }
 }

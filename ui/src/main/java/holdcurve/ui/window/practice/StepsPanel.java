@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import javafx.beans.Observable;
 import javafx.beans.binding.Bindings;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
@@ -43,6 +44,14 @@ final class StepsPanel extends GridPane {
     for (int i = 0; i < steps.size(); i++) {
       add(button(steps.get(i)), i % COLUMNS, 1 + i / COLUMNS);
     }
+  }
+
+  /** Puts the keyboard on the first step that can be taken. */
+  void focusFirst() {
+    getChildren().stream()
+        .filter(node -> node instanceof Button && !node.isDisabled())
+        .findFirst()
+        .ifPresent(Node::requestFocus);
   }
 
   private Button button(Step step) {

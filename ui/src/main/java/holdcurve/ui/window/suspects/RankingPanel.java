@@ -17,7 +17,6 @@ final class RankingPanel extends VBox {
     this.list = new SuspectList(model);
     getStyleClass().add("hc-ranking");
     setMinWidth(380);
-    setMaxWidth(660);
     VBox.setVgrow(list, Priority.ALWAYS);
     getChildren().addAll(heading(), list, unlikely());
   }

@@ -28,6 +28,9 @@ public final class SuspectsPage implements Page {
   /** Least height of the words below it [sizes of the text]. */
   private static final double LEAST_LETTERS = 8;
 
+  /** Most width of the ranking [sizes of the text]. */
+  private static final double RANKING_LETTERS = 41;
+
   /** Share of the height that the words below the plot take [-]. */
   private static final double DRAWER_SHARE = 0.4;
 
@@ -64,6 +67,7 @@ public final class SuspectsPage implements Page {
     left.setPrefWidth(0);
     HBox.setHgrow(left, Priority.ALWAYS);
     ranking.prefWidthProperty().bind(content.widthProperty().multiply(RANKING_SHARE));
+    ranking.maxWidthProperty().bind(desk.looks().textSizeProperty().multiply(RANKING_LETTERS));
     content.setTop(new VerdictBar(model));
     content.setCenter(new HBox(left, ranking));
     model.ranking().addListener((property, before, now) -> focus());

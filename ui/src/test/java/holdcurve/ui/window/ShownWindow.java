@@ -1,0 +1,65 @@
+package holdcurve.ui.window;
+
+import holdcurve.fault.FaultCatalogue;
+import holdcurve.file.JobReader;
+import holdcurve.infer.Ranker;
+import holdcurve.ui.theme.Looks;
+import holdcurve.ui.window.frame.Desk;
+import holdcurve.ui.window.job.FaultsModel;
+import holdcurve.ui.window.job.OpenJobModel;
+import holdcurve.ui.window.job.RescueModel;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.scene.Node;
+import javafx.stage.Stage;
+import javafx.stage.StageStyle;
+import org.testfx.api.FxToolkit;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** A window that does all work at once, and pictures of it. */
+record ShownWindow(Stage stage, Desk desk) {
+  private static final Path PICTURES = Path.of("target", "snapshots");
+
+  /** Shows an empty one. */
+  static ShownWindow of(Supplier<Ranker> ranker) throws Exception {
+    FxToolkit.registerPrimaryStage();
+    FxToolkit.cleanupStages();
+    ShownWindow[] shown = new ShownWindow[1];
+    FxToolkit.setupFixture(
+        () -> {
+          shown[0] = new ShownWindow(new Stage(StageStyle.UNDECORATED), desk(ranker));
+          HoldcurveWindow.fill(shown[0].stage(), shown[0].desk());
+          shown[0].stage().show();
+        });
+    return shown[0];
+  }
+
+  private static Desk desk(Supplier<Ranker> ranker) {
+    OpenJobModel jobs = new OpenJobModel(JobReader::read, ranker, Runnable::run, Runnable::run);
+    return new Desk(
+        jobs,
+        new FaultsModel(FaultCatalogue::load, null),
+        new RescueModel(jobs, List.of()),
+        new Looks(),
+        near -> Optional.empty(),
+        new SimpleStringProperty());
+  }
+
+  Node find(String selector) {
+    return stage.getScene().lookup(selector);
+  }
+
+  void picture(String name, int width, int height) throws Exception {
+    SceneImage.write(
+        stage, PICTURES.resolve(name + "-" + width + "x" + height + ".png"), width, height);
+  }
+
+  /** Does something on the thread of the screen, and waits for what follows. */
+  static void run(Runnable work) throws Exception {
+    FxToolkit.setupFixture(work::run);
+    WaitForAsyncUtils.waitForFxEvents();
+  }
+}
