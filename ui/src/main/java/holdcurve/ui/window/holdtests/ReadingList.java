@@ -32,7 +32,7 @@ final class ReadingList extends VBox {
     table.setPlaceholder(placeholder());
     fixed(column("Time", reading -> Entry.clock(reading.time())), 0.28);
     fixed(column("Gauge", reading -> model.pressures().text(reading.pressure())), 0.36);
-    column("Remark", ReadingList::remark);
+    column("Note", ReadingList::remark);
     table.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     table.setOnMouseClicked(
         event -> {
