@@ -18,6 +18,9 @@ public final class Picture {
   private static final int PLOT_WIDTH = 200;
   private static final int PLOT_HEIGHT = 140;
 
+  /** A figure left of a point so near the axis would lie across it. */
+  private static final int NEAR_AXIS = 36;
+
   private static final Map<String, Series> PLOTS = new LinkedHashMap<>();
 
   private Picture() {}
@@ -93,7 +96,10 @@ public final class Picture {
       path.append(String.format(Locale.ROOT, "%s%.1f,%.1f", path.isEmpty() ? "M" : " L", x, y));
       svg.append(circle(x, y));
       svg.append(text(x, bottom + 16, "middle", number(point[0])));
-      svg.append(text(x - 6, y - 6, "end", number(point[1])));
+      svg.append(
+          x - x0 < NEAR_AXIS
+              ? text(x + 7, y + 9, "start", number(point[1]))
+              : text(x - 6, y - 6, "end", number(point[1])));
     }
     return svg.append("<path d=\"")
         .append(path)
