@@ -28,8 +28,8 @@ class CoarseningTest {
 
   @Test
   void aCoarserNeedleCountsAsTheUsualOneDoes() {
-    assertEquals(1.0 / 3, power(4, new GaugeSpec(4e5, 0.025, 5e3)), 1e-12);
-    assertEquals(1.0 / 3, power(4, NEEDLE), 0.01);
+    assertEquals(1.0 / 5, power(4, new GaugeSpec(4e5, 0.025, 5e3)), 1e-12);
+    assertEquals(1.0 / 5, power(4, NEEDLE), 0.01);
   }
 
   /** A logger's readings, four times as precise in the square, can't add up to four tests' odds. */
@@ -38,7 +38,7 @@ class CoarseningTest {
     UnknownPriors usual = UnknownPriors.usual();
     double seen = Math.pow(usual.modelError() / usual.readingDeviation(LOGGER, 1), 2);
     assertTrue(seen > 3);
-    assertEquals(2 / (2 + 4 * seen), power(4, LOGGER), 1e-12);
+    assertEquals(1 / (1 + 4 * seen), power(4, LOGGER), 1e-12);
     assertTrue(power(4, LOGGER) * seen < 1.5 * power(4, NEEDLE));
   }
 }
