@@ -11,9 +11,8 @@ import holdcurve.log.LogImport;
 import holdcurve.log.Reading;
 import holdcurve.part.Hose;
 import holdcurve.saying.Saying;
+import holdcurve.text.Days;
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -217,7 +216,7 @@ public final class JobReader {
   /** A day in words stays as written; one in figures must be in the calendar. */
   private String day(JsonPlace place, String id) {
     String text = place.text("write a date");
-    if (DAY.matcher(text).matches() && !isInCalendar(text)) {
+    if (DAY.matcher(text).matches() && !Days.isDay(text)) {
       if (!unfinished) {
         throw place.bad(
             "there is no day '" + text + "'", "write year, month and day as 2026-04-11");
@@ -225,15 +224,6 @@ public final class JobReader {
       understood.add(Saying.of("%s: there is no day %s; kept as written.", id, text));
     }
     return text;
-  }
-
-  private static boolean isInCalendar(String day) {
-    try {
-      LocalDate.parse(day);
-      return true;
-    } catch (DateTimeParseException e) {
-      return false;
-    }
   }
 
   private GaugeLog readLog(String id, JsonPlace test) {

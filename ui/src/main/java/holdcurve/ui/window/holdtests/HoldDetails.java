@@ -3,9 +3,8 @@ package holdcurve.ui.window.holdtests;
 import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
 import holdcurve.part.Hose;
+import holdcurve.text.Days;
 import holdcurve.ui.window.job.TestEdits;
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
@@ -66,7 +65,7 @@ final class HoldDetails {
     String plain = typed.strip();
     HoldTest test = hold.testProperty().get();
     boolean asItWas = test != null && test.date().equals(plain);
-    if (!plain.isEmpty() && !asItWas && !isDay(plain)) {
+    if (!plain.isEmpty() && !asItWas && !Days.isDay(plain)) {
       hold.hintProperty()
           .set("Date: type a day that there is, as year-month-day: 2026-04-11. Or nothing.");
       return false;
@@ -81,15 +80,6 @@ final class HoldDetails {
     hold.change(what, change);
     if (hold.job() != before) {
       hold.hintProperty().set("");
-    }
-  }
-
-  private static boolean isDay(String date) {
-    try {
-      LocalDate.parse(date);
-      return true;
-    } catch (DateTimeParseException e) {
-      return false;
     }
   }
 
