@@ -1,6 +1,5 @@
 package holdcurve.ui.window;
 
-import holdcurve.fault.FaultCatalogue;
 import holdcurve.infer.RankingService;
 import holdcurve.repair.RepairCheckService;
 import holdcurve.ui.theme.Looks;
@@ -15,9 +14,7 @@ import holdcurve.ui.window.frame.Page;
 import holdcurve.ui.window.frame.WindowView;
 import holdcurve.ui.window.holdtests.HoldTestsModel;
 import holdcurve.ui.window.holdtests.HoldTestsPage;
-import holdcurve.ui.window.job.FaultsModel;
 import holdcurve.ui.window.job.OpenJobModel;
-import holdcurve.ui.window.job.RescueModel;
 import holdcurve.ui.window.practice.ExerciseDraft;
 import holdcurve.ui.window.practice.PracticeModel;
 import holdcurve.ui.window.practice.PracticePage;
@@ -33,7 +30,6 @@ import java.util.List;
 import java.util.Random;
 import java.util.function.DoubleSupplier;
 import java.util.function.Function;
-import javafx.beans.property.SimpleStringProperty;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
 import javafx.stage.Screen;
@@ -58,15 +54,7 @@ public final class HoldcurveWindow {
    */
   public static void fill(
       Stage stage, OpenJobModel model, Looks looks, Function<Stage, FileDialogs> dialogs) {
-    fill(
-        stage,
-        new Desk(
-            model,
-            new FaultsModel(FaultCatalogue::load, null),
-            new RescueModel(model, List.of()),
-            looks,
-            dialogs.apply(stage),
-            new SimpleStringProperty()));
+    fill(stage, Desk.alone(model, looks, dialogs.apply(stage)));
   }
 
   /** Likewise, with everything else of a desk. */

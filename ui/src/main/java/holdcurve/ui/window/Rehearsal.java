@@ -1,15 +1,10 @@
 package holdcurve.ui.window;
 
-import holdcurve.fault.FaultCatalogue;
-import holdcurve.ui.theme.Looks;
 import holdcurve.ui.window.frame.Desk;
 import holdcurve.ui.window.frame.Page;
-import holdcurve.ui.window.job.FaultsModel;
 import holdcurve.ui.window.job.OpenJobModel;
-import holdcurve.ui.window.job.RescueModel;
 import java.util.ArrayDeque;
 import java.util.List;
-import java.util.Optional;
 import java.util.Queue;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
@@ -17,7 +12,6 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.animation.PauseTransition;
 import javafx.application.Platform;
-import javafx.beans.property.SimpleStringProperty;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Tab;
@@ -91,7 +85,7 @@ final class Rehearsal {
   /** A page that nobody will see, when it gets a job. */
   private void withReadings(Function<Desk, Page> maker, List<InventedHold> holds) {
     OpenJobModel jobs = inert();
-    steps.add(() -> maker.apply(inert(jobs)));
+    steps.add(() -> maker.apply(Desk.alone(jobs)));
     holds.forEach(hold -> steps.add(() -> jobs.begin(hold.job(), null)));
   }
 
@@ -127,16 +121,6 @@ final class Rehearsal {
         },
         work -> {},
         work -> {});
-  }
-
-  private static Desk inert(OpenJobModel jobs) {
-    return new Desk(
-        jobs,
-        new FaultsModel(FaultCatalogue::load, null),
-        new RescueModel(jobs, List.of()),
-        new Looks(),
-        near -> Optional.empty(),
-        new SimpleStringProperty());
   }
 
   private void add(Page page) {

@@ -4,22 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.JobReader;
 import holdcurve.ui.theme.Looks;
 import holdcurve.ui.theme.Theme;
 import holdcurve.ui.window.frame.Desk;
 import holdcurve.ui.window.frame.FileDialogs;
 import holdcurve.ui.window.frame.FileKind;
-import holdcurve.ui.window.job.FaultsModel;
 import holdcurve.ui.window.job.OpenJobModel;
-import holdcurve.ui.window.job.RescueModel;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import javafx.beans.property.SimpleStringProperty;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -70,14 +66,7 @@ class BenchSheetWindowTest {
           model =
               new OpenJobModel(JobReader::read, HandMadeRanking::new, Runnable::run, Runnable::run);
           stage = new Stage(StageStyle.UNDECORATED);
-          desk =
-              new Desk(
-                  model,
-                  new FaultsModel(FaultCatalogue::load, null),
-                  new RescueModel(model, List.of()),
-                  looks,
-                  dialogs,
-                  new SimpleStringProperty());
+          desk = Desk.alone(model, looks, dialogs);
           HoldcurveWindow.fill(stage, desk);
           stage.show();
           model.open(SCENARIOS.resolve("rail-loss.job.json"));

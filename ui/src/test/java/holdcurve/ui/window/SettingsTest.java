@@ -2,21 +2,15 @@ package holdcurve.ui.window;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.JobReader;
 import holdcurve.saying.PressureUnit;
 import holdcurve.ui.theme.Looks;
 import holdcurve.ui.theme.Theme;
 import holdcurve.ui.window.frame.Desk;
-import holdcurve.ui.window.job.FaultsModel;
 import holdcurve.ui.window.job.OpenJobModel;
-import holdcurve.ui.window.job.RescueModel;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
-import javafx.beans.property.SimpleStringProperty;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -26,13 +20,7 @@ class SettingsTest {
   private static Desk desk() {
     OpenJobModel model =
         new OpenJobModel(JobReader::read, HandMadeRanking::new, Runnable::run, Runnable::run);
-    return new Desk(
-        model,
-        new FaultsModel(FaultCatalogue::load, null),
-        new RescueModel(model, List.of()),
-        new Looks(),
-        near -> Optional.empty(),
-        new SimpleStringProperty());
+    return Desk.alone(model);
   }
 
   private Desk attached(Path file) {

@@ -1,18 +1,11 @@
 package holdcurve.ui.window;
 
-import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.JobReader;
 import holdcurve.infer.Ranker;
-import holdcurve.ui.theme.Looks;
 import holdcurve.ui.window.frame.Desk;
-import holdcurve.ui.window.job.FaultsModel;
 import holdcurve.ui.window.job.OpenJobModel;
-import holdcurve.ui.window.job.RescueModel;
 import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
 import java.util.function.Supplier;
-import javafx.beans.property.SimpleStringProperty;
 import javafx.scene.Node;
 import javafx.stage.Stage;
 import javafx.stage.StageStyle;
@@ -39,13 +32,7 @@ record ShownWindow(Stage stage, Desk desk) {
 
   private static Desk desk(Supplier<Ranker> ranker) {
     OpenJobModel jobs = new OpenJobModel(JobReader::read, ranker, Runnable::run, Runnable::run);
-    return new Desk(
-        jobs,
-        new FaultsModel(FaultCatalogue::load, null),
-        new RescueModel(jobs, List.of()),
-        new Looks(),
-        near -> Optional.empty(),
-        new SimpleStringProperty());
+    return Desk.alone(jobs);
   }
 
   Node find(String selector) {

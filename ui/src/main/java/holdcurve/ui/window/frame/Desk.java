@@ -1,9 +1,13 @@
 package holdcurve.ui.window.frame;
 
+import holdcurve.fault.FaultCatalogue;
 import holdcurve.ui.theme.Looks;
 import holdcurve.ui.window.job.FaultsModel;
 import holdcurve.ui.window.job.OpenJobModel;
 import holdcurve.ui.window.job.RescueModel;
+import java.util.List;
+import java.util.Optional;
+import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 
 /**
@@ -22,4 +26,20 @@ public record Desk(
     RescueModel rescue,
     Looks looks,
     FileDialogs dialogs,
-    StringProperty page) {}
+    StringProperty page) {
+  /** Without unsaved work of earlier windows, with the faults that are shipped. */
+  public static Desk alone(OpenJobModel jobs, Looks looks, FileDialogs dialogs) {
+    return new Desk(
+        jobs,
+        new FaultsModel(FaultCatalogue::load, null),
+        new RescueModel(jobs, List.of()),
+        looks,
+        dialogs,
+        new SimpleStringProperty());
+  }
+
+  /** Likewise, with the usual looks, and nobody to name a file. */
+  public static Desk alone(OpenJobModel jobs) {
+    return alone(jobs, new Looks(), near -> Optional.empty());
+  }
+}

@@ -4,17 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.JobReader;
-import holdcurve.ui.theme.Looks;
 import holdcurve.ui.window.HandMadeRanking;
 import holdcurve.ui.window.Jobs;
-import holdcurve.ui.window.job.FaultsModel;
 import holdcurve.ui.window.job.OpenJobModel;
-import holdcurve.ui.window.job.RescueModel;
 import java.util.List;
-import java.util.Optional;
-import javafx.beans.property.SimpleStringProperty;
 import javafx.event.Event;
 import javafx.scene.Node;
 import javafx.scene.Scene;
@@ -64,13 +58,7 @@ class WindowViewTest {
   }
 
   private static Desk desk(OpenJobModel model) {
-    return new Desk(
-        model,
-        new FaultsModel(FaultCatalogue::load, null),
-        new RescueModel(model, List.of()),
-        new Looks(),
-        near -> Optional.empty(),
-        new SimpleStringProperty());
+    return Desk.alone(model);
   }
 
   private Node find(String selector) {
