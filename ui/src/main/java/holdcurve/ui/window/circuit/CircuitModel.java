@@ -4,7 +4,9 @@ import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Part;
 import holdcurve.circuit.Property;
 import holdcurve.infer.Suspect;
+import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
+import holdcurve.part.Hose;
 import holdcurve.ui.schematic.CircuitLayout;
 import holdcurve.ui.schematic.Drawing;
 import holdcurve.ui.window.job.FaultsModel;
@@ -70,9 +72,13 @@ public final class CircuitModel {
 
   /** The part that is edited; empty for none. */
   Optional<Part> chosenPart() {
+    return part(chosen.get());
+  }
+
+  private Optional<Part> part(String id) {
     return drawn == null
         ? Optional.empty()
-        : drawn.parts().stream().filter(part -> part.id().equals(chosen.get())).findFirst();
+        : drawn.parts().stream().filter(part -> part.id().equals(id)).findFirst();
   }
 
   /** Goes on by {@code step} parts in circuit order, round at the ends. */
@@ -91,7 +97,12 @@ public final class CircuitModel {
    * @return whether it could be used; if not, {@link #problemProperty} says what would be right
    */
   boolean set(Property property, String typed) {
-    Part part = chosenPart().orElse(null);
+    return set(chosen.get(), property, typed);
+  }
+
+  /** Does so for the part with that id. */
+  boolean set(String id, Property property, String typed) {
+    Part part = part(id).orElse(null);
     if (part == null) {
       return false;
     }
@@ -119,9 +130,29 @@ public final class CircuitModel {
     return true;
   }
 
-  /** Sets a yes/no property of the chosen part. */
+  /** Sets a yes/no property of the chosen part; a hose that is clamped in a hold can be clamped. */
   void set(Property flag, boolean value) {
-    chosenPart().ifPresent(part -> replace(part, flag, OptionalDouble.of(value ? 1 : 0)));
+    Part part = chosenPart().orElse(null);
+    if (part == null) {
+      return;
+    }
+    Optional<String> hold = value || flag != Hose.CLAMPABLE ? Optional.empty() : clampedIn(part);
+    if (hold.isPresent()) {
+      problem.set(
+          part.id()
+              + " was clamped in hold '"
+              + hold.get()
+              + "'; take that clamp off on page Hold tests first.");
+      return;
+    }
+    replace(part, flag, OptionalDouble.of(value ? 1 : 0));
+  }
+
+  private Optional<String> clampedIn(Part hose) {
+    return jobs.jobProperty().get().tests().stream()
+        .filter(test -> test.clamped().contains(hose.id()))
+        .map(HoldTest::id)
+        .findFirst();
   }
 
   private OptionalDouble parse(Property property, String typed) {

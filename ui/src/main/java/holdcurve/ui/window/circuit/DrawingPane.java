@@ -37,7 +37,9 @@ final class DrawingPane extends Pane {
   }
 
   private static Label legend() {
-    Label legend = new Label("a clamp can be set here", SymbolNodes.clampPoint());
+    Label legend =
+        new Label(
+            "a clamp may go here: tick it beside the readings of a hold", SymbolNodes.clampPoint());
     legend.getStyleClass().addAll("hc-muted", "hc-small");
     legend.setGraphicTextGap(8);
     legend.relocate(14, 8);
@@ -62,7 +64,7 @@ final class DrawingPane extends Pane {
       node.setOnMousePressed(
           event -> {
             model.chosenProperty().set(placed.part().id());
-            node.requestFocus();
+            focus();
           });
       node.focusedProperty()
           .addListener(

@@ -5,6 +5,8 @@ import holdcurve.circuit.Property;
 import holdcurve.circuit.Unit;
 import holdcurve.saying.Saying;
 import holdcurve.ui.window.frame.Scrolled;
+import java.util.ArrayList;
+import java.util.List;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -21,6 +23,8 @@ final class PartEditor extends VBox {
   private final Label title = new Label();
   private final Label problem = new Label();
   private final FlowPane values = new FlowPane();
+  private final List<Runnable> refreshers = new ArrayList<>();
+  private final List<Runnable> typed = new ArrayList<>();
   private Part shown;
 
   PartEditor(CircuitModel model) {
@@ -40,23 +44,31 @@ final class PartEditor extends VBox {
     getChildren().addAll(title, problem, scroll);
     model.chosenProperty().addListener((property, before, now) -> show());
     model.drawingProperty().addListener((property, before, now) -> show());
-    model.pressures().unitProperty().addListener((property, before, now) -> build());
+    model.pressures().unitProperty().addListener((property, before, now) -> refresh());
+    build();
     show();
   }
 
   private void show() {
     Part part = model.chosenPart().orElse(null);
-    if (part != shown) {
-      boolean another = part == null || shown == null || !part.id().equals(shown.id());
-      shown = part;
-      if (another) {
-        model.problemProperty().set("");
-      }
-      build();
+    if (part == shown) {
+      return;
     }
+    Part before = shown;
+    shown = part;
+    if (part != null && before != null && part.id().equals(before.id())) {
+      refresh();
+      return;
+    }
+    model.problemProperty().set("");
+    List<Runnable> left = List.copyOf(typed);
+    build();
+    left.forEach(Runnable::run);
   }
 
   private void build() {
+    typed.clear();
+    refreshers.clear();
     values.getChildren().clear();
     if (shown == null) {
       title.setText(
@@ -70,44 +82,74 @@ final class PartEditor extends VBox {
     for (Property property : shown.kind().properties()) {
       values.getChildren().add(property.unit() == Unit.FLAG ? flag(property) : value(property));
     }
+    refresh();
+  }
+
+  /** Shows the values as they are now in the fields that stand: the keyboard stays where it is. */
+  private void refresh() {
+    refreshers.forEach(Runnable::run);
   }
 
   private VBox flag(Property property) {
     CheckBox box = new CheckBox(PartWords.name(property));
-    box.setSelected(shown.is(property));
+    box.setId("value-" + property.stem());
     box.setTooltip(new Tooltip(said(property.meaning())));
-    box.setOnAction(event -> model.set(property, box.isSelected()));
+    box.setOnAction(
+        event -> {
+          model.set(property, box.isSelected());
+          refresh();
+        });
+    refreshers.add(() -> box.setSelected(shown.is(property)));
     return tile(box, new Label(said(property.meaning())));
   }
 
   private VBox value(Property property) {
     TextField field = new TextField();
     field.setId("value-" + property.stem());
-    String now = PartWords.value(shown, property, model.pressures());
-    field.setText(shown.states(property) ? now : "");
-    field.setPromptText(now);
     field.setPrefColumnCount(6);
-    field.setAccessibleText(PartWords.name(property) + ", " + said(property.meaning()));
-    field.setTooltip(
-        new Tooltip(said(property.meaning()) + ". Default: " + said(property.source()) + "."));
-    field.setOnAction(event -> model.set(property, field.getText()));
-    Part part = shown;
+    field.setMinWidth(Region.USE_PREF_SIZE);
+    Label unit = new Label();
+    unit.setMinWidth(Region.USE_PREF_SIZE);
+    Label limits = new Label();
+    refreshers.add(() -> fill(property, field, unit, limits));
+    String part = shown.id();
+    Runnable enter = () -> model.set(part, property, field.getText());
+    typed.add(
+        () -> {
+          if (!field.getText().equals(field.getUserData())) {
+            enter.run();
+          }
+        });
+    field.setOnAction(event -> enter.run());
     field
         .focusedProperty()
         .addListener(
             (observed, before, focused) -> {
-              if (!focused && part.id().equals(model.chosenProperty().get()) && part == shown) {
-                model.set(property, field.getText());
+              if (!focused && part.equals(model.chosenProperty().get())) {
+                enter.run();
               }
             });
     Label name = new Label(PartWords.name(property));
     name.setLabelFor(field);
     name.getStyleClass().add("hc-strong");
-    Label unit = new Label(PartWords.unit(property, model.pressures()));
-    unit.setMinWidth(Region.USE_PREF_SIZE);
     HBox line = new HBox(field, unit);
     line.getStyleClass().add("hc-line");
-    return tile(name, line, new Label(PartWords.limits(property, model.pressures())));
+    return tile(name, line, limits);
+  }
+
+  private void fill(Property property, TextField field, Label unit, Label limits) {
+    String now = PartWords.value(shown, property, model.pressures());
+    String stated = shown.states(property) ? now : "";
+    if (!field.getText().equals(stated)) {
+      field.setText(stated);
+    }
+    field.setUserData(stated);
+    field.setPromptText(now);
+    field.setAccessibleText(PartWords.name(property) + ", " + said(property.meaning()));
+    field.setTooltip(
+        new Tooltip(said(property.meaning()) + ". Default: " + said(property.source()) + "."));
+    unit.setText(PartWords.unit(property, model.pressures()));
+    limits.setText(PartWords.limits(property, model.pressures()));
   }
 
   private String said(String words) {

@@ -31,6 +31,7 @@ final class PartNode extends Group {
     Group content = new Group(symbol, name);
     surround(content.getBoundsInLocal());
     drop.setVisible(false);
+    setId("part-" + placed.part().id());
     getStyleClass().add("hc-part");
     getChildren().addAll(halo, content, drop);
     setTranslateX(placed.x());

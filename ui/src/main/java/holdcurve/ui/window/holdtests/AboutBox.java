@@ -2,6 +2,7 @@ package holdcurve.ui.window.holdtests;
 
 import holdcurve.job.HoldTest;
 import holdcurve.ui.window.frame.Texts;
+import java.util.List;
 import java.util.Locale;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.TextArea;
@@ -18,6 +19,7 @@ final class AboutBox extends VBox {
   private final TextField temperature = new TextField();
   private final TextField date = new TextField();
   private final TextArea notes = new TextArea();
+  private List<String> hoses = List.of();
 
   AboutBox(HoldTestsModel model) {
     this.model = model;
@@ -42,6 +44,13 @@ final class AboutBox extends VBox {
     getChildren().addAll(Texts.words("Clamps", "hc-heading"), clamps, line, notes);
     model.hold().testProperty().addListener((property, before, now) -> show(now));
     show(model.hold().testProperty().get());
+    model.hold().jobs().jobProperty().addListener((property, before, now) -> circuitChanged());
+  }
+
+  private void circuitChanged() {
+    if (!hoses.equals(model.details().hoses())) {
+      showClamps(model.hold().testProperty().get());
+    }
   }
 
   /** The tab key moves on instead of making a gap in the notes. */
@@ -65,24 +74,32 @@ final class AboutBox extends VBox {
 
   private void show(HoldTest test) {
     setDisable(test == null);
-    clamps.getChildren().clear();
+    showClamps(test);
     if (test == null) {
       return;
     }
-    model.details().hoses().forEach(hose -> clamps.getChildren().add(clamp(hose, test)));
-    if (model.details().hoses().isEmpty()) {
-      clamps.getChildren().add(Texts.words("No hose of this circuit can be clamped.", "hc-muted"));
-    }
     temperature.setText(
-        test.fuelTemperature().isPresent()
-            ? String.format(Locale.ROOT, "%.0f", test.fuelTemperature().getAsDouble() - 273.15)
-            : "");
+        test.fuelTemperature().isPresent() ? celsius(test.fuelTemperature().getAsDouble()) : "");
     date.setText(test.date());
     notes.setText(test.notes());
   }
 
+  private static String celsius(double kelvins) {
+    return String.format(Locale.ROOT, "%.1f", kelvins - 273.15).replaceFirst("\\.0$", "");
+  }
+
+  private void showClamps(HoldTest test) {
+    clamps.getChildren().clear();
+    hoses = test == null ? List.of() : model.details().hoses();
+    hoses.forEach(hose -> clamps.getChildren().add(clamp(hose, test)));
+    if (test != null && hoses.isEmpty()) {
+      clamps.getChildren().add(Texts.words("No hose of this circuit can be clamped.", "hc-muted"));
+    }
+  }
+
   private CheckBox clamp(String hose, HoldTest test) {
     CheckBox box = new CheckBox(hose);
+    box.setId("clamp-" + hose);
     box.setSelected(test.clamped().contains(hose));
     box.setOnAction(event -> model.details().clamp(hose, box.isSelected()));
     return box;

@@ -10,8 +10,11 @@ import java.util.List;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.DoubleBinding;
 import javafx.beans.property.ReadOnlyIntegerProperty;
+import javafx.event.EventTarget;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.ButtonBase;
+import javafx.scene.control.ComboBoxBase;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextInputControl;
@@ -144,14 +147,21 @@ public final class HoldTestsPage implements Page {
     if (inField || event.isShortcutDown() || event.isAltDown()) {
       return;
     }
-    if (typed.equals(" ") && !(event.getTarget() instanceof Button)) {
-      model.entry().mark();
-      focus();
+    if (typed.equals(" ")) {
+      if (!takesSpace(event.getTarget())) {
+        model.entry().mark();
+        focus();
+      }
     } else if (typed.matches("[0-9]")) {
       focus();
       watch.entry().appendText(typed);
       watch.entry().end();
     }
+  }
+
+  /** Buttons, boxes to tick and lists to open have a use of their own for it. */
+  private static boolean takesSpace(EventTarget target) {
+    return target instanceof ButtonBase || target instanceof ComboBoxBase;
   }
 
   /**
