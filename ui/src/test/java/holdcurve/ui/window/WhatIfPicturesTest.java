@@ -75,6 +75,28 @@ class WhatIfPicturesTest {
   }
 
   @Test
+  void goingThroughThePartsWithTheKeysRenewsNoneBeforeTheButton() throws Exception {
+    run(() -> page("What if"));
+    run(
+        () ->
+            robot.from(shown.stage().getScene().getRoot()).lookup(".hc-section").queryAll().stream()
+                .map(TitledPane.class::cast)
+                .forEach(pane -> pane.setExpanded(true)));
+    ComboBox<?> part = (ComboBox<?>) shown.find("#renewed-part");
+    FlowPane extras = (FlowPane) shown.find("#extras");
+    run(part::requestFocus);
+    robot.push(KeyCode.DOWN).push(KeyCode.DOWN);
+    run(() -> {});
+    assertTrue(extras.getChildren().isEmpty());
+    run(() -> ((Button) shown.find("#renew")).fire());
+    assertEquals(1, extras.getChildren().size());
+    assertEquals("choose a part", part.getButtonCell().getText());
+    robot.push(KeyCode.CONTROL, KeyCode.Z);
+    run(() -> {});
+    assertTrue(extras.getChildren().isEmpty());
+  }
+
+  @Test
   void swapsAndAnAddedFault() throws Exception {
     run(() -> page("What if"));
     run(

@@ -26,7 +26,13 @@ public final class Cautions {
 
   /** When a hold is over. */
   public static final String RELIEVE =
-      "Still under pressure: relieve it into a rag or a can before anything is opened.";
+      "Still under pressure: no flame or spark, eye protection; relieve it into a rag or a can"
+          + " before anything is opened.";
+
+  /** Where fuel is let out to be counted or measured. */
+  public static final String LET_OUT =
+      "Petrol comes out: no flame or spark, air the room, extinguisher at hand, cold engine, eye"
+          + " protection. Catch it in a fuel can or a glass that stands firm.";
 
   /** Before a folder of plugins is chosen. */
   public static final String PLUGINS =

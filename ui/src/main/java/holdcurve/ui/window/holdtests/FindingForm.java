@@ -39,6 +39,11 @@ enum FindingForm {
     this.fields = fields;
   }
 
+  /** Whether petrol is let out for it. */
+  boolean letsOut() {
+    return this == DROPS || this == DRAWN_OFF || this == FUEL_IN_HOSE || this == NO_FUEL_IN_HOSE;
+  }
+
   String title() {
     return title;
   }

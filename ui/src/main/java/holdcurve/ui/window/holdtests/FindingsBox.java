@@ -1,6 +1,8 @@
 package holdcurve.ui.window.holdtests;
 
 import holdcurve.finding.Finding;
+import holdcurve.ui.window.frame.Cautions;
+import holdcurve.ui.window.frame.Named;
 import holdcurve.ui.window.frame.Texts;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
@@ -14,13 +16,13 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 
 /** What was seen, counted or drawn off beside the gauge. */
 final class FindingsBox extends VBox {
   private final HoldTestsModel model;
   private final VBox list = new VBox();
   private final ComboBox<FindingForm> kind = new ComboBox<>();
+  private final Label caution = Texts.caution(Cautions.LET_OUT);
   private final ComboBox<String> part = new ComboBox<>();
   private final HBox numbers = new HBox();
   private final TextField date = new TextField();
@@ -34,8 +36,7 @@ final class FindingsBox extends VBox {
     kind.setId("finding-kind");
     kind.setMaxWidth(Double.MAX_VALUE);
     kind.getItems().setAll(FindingForm.values());
-    kind.setConverter(titles());
-    kind.setPromptText("Note what you see …");
+    Named.in(kind, "Note what you see …", FindingForm::title);
     kind.valueProperty().addListener((property, before, now) -> ask());
     part.setId("finding-part");
     part.setMaxWidth(Double.MAX_VALUE);
@@ -58,26 +59,15 @@ final class FindingsBox extends VBox {
     HBox line = new HBox(part, add);
     line.getStyleClass().add("hc-line");
     wrong.managedProperty().bind(wrong.textProperty().isNotEmpty());
+    caution.setId("finding-caution");
+    caution.managedProperty().bind(caution.visibleProperty());
     getChildren()
-        .addAll(Texts.words("Findings", "hc-heading"), list, kind, numbers, when, line, wrong);
+        .addAll(
+            Texts.words("Findings", "hc-heading"), list, kind, caution, numbers, when, line, wrong);
     model.hold().testProperty().addListener((property, before, now) -> update());
     model.pressures().unitProperty().addListener((property, before, now) -> update());
     ask();
     update();
-  }
-
-  private static StringConverter<FindingForm> titles() {
-    return new StringConverter<>() {
-      @Override
-      public String toString(FindingForm form) {
-        return form == null ? "" : form.title();
-      }
-
-      @Override
-      public FindingForm fromString(String title) {
-        return null;
-      }
-    };
   }
 
   private void ask() {
@@ -89,6 +79,7 @@ final class FindingsBox extends VBox {
     part.getItems().setAll(parts);
     part.getSelectionModel().selectFirst();
     part.setVisible(!parts.isEmpty());
+    caution.setVisible(form != null && form.letsOut());
     date.setText(model.findings().day().toString());
     fields.clear();
     numbers.getChildren().clear();

@@ -24,8 +24,7 @@ final class AddFaultBox extends VBox {
     this.model = model;
     getStyleClass().add("hc-changes");
     fault.setId("added-fault");
-    fault.setPromptText("choose a fault");
-    fault.setConverter(new Named<>(AddableFault::words));
+    Named.in(fault, "choose a fault", AddableFault::words);
     fault.setMaxWidth(Double.MAX_VALUE);
     Bindings.bindContent(fault.getItems(), model.addable());
     size.setId("added-size");

@@ -2,35 +2,46 @@ package holdcurve.ui.window.whatif;
 
 import holdcurve.circuit.Part;
 import holdcurve.ui.window.frame.Named;
+import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
-/** Where a part is renewed; choosing it is enough. */
+/** Where a part is renewed. Going through the list with the keys renews none before the button. */
 final class RenewBox extends VBox {
+  private final WhatIfModel model;
+  private final ComboBox<Part> part = new ComboBox<>();
+
   RenewBox(WhatIfModel model) {
-    ComboBox<Part> part = new ComboBox<>();
+    this.model = model;
     part.setId("renewed-part");
-    part.setPromptText("choose a part");
-    part.setConverter(new Named<>(one -> one.id() + " (" + one.kind().title() + ")"));
+    Named.in(part, "choose a part", one -> one.id() + " (" + one.kind().title() + ")");
     part.setMaxWidth(Double.MAX_VALUE);
-    part.setOnShowing(event -> part.getItems().setAll(model.renewable()));
-    model.levers().addListener((javafx.beans.Observable list) -> fill(model, part));
-    fill(model, part);
-    part.setOnAction(
-        event -> {
-          Part chosen = part.getValue();
-          if (chosen != null) {
-            model.renew(chosen);
-            part.setValue(null);
-          }
-        });
+    HBox.setHgrow(part, Priority.ALWAYS);
+    model.levers().addListener((javafx.beans.Observable list) -> fill());
+    fill();
+    Button renew = new Button("Renew");
+    renew.setId("renew");
+    renew.setMinWidth(USE_PREF_SIZE);
+    renew.visibleProperty().bind(part.valueProperty().isNotNull());
+    renew.managedProperty().bind(renew.visibleProperty());
+    renew.setOnAction(event -> renew());
     Label name = new Label("A part as good as new");
     name.setLabelFor(part);
-    getChildren().addAll(name, part);
+    HBox line = new HBox(part, renew);
+    line.getStyleClass().add("hc-line");
+    getChildren().addAll(name, line);
   }
 
-  private static void fill(WhatIfModel model, ComboBox<Part> part) {
+  private void renew() {
+    model.renew(part.getValue());
+    part.requestFocus();
+    part.setValue(null);
+  }
+
+  private void fill() {
     part.getItems().setAll(model.renewable());
   }
 }

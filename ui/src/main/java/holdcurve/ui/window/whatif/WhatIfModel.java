@@ -62,6 +62,8 @@ public final class WhatIfModel {
   private final ReadOnlyObjectWrapper<Holds> holds = new ReadOnlyObjectWrapper<>();
   private final ReadOnlyObjectWrapper<Figures> figures = new ReadOnlyObjectWrapper<>();
 
+  private final TrialHistory history = new TrialHistory();
+
   private Job job;
   private List<Belief> beliefs = List.of();
   private WorkModel.Item quick;
@@ -74,10 +76,16 @@ public final class WhatIfModel {
     this.jobs = jobs;
     this.faults = faults;
     this.parts = new PartsModel(jobs, faults, this::changed);
+    parts.remedies().addListener(this::watch);
     extras.addListener((ListChangeListener<Change>) change -> changed());
     jobs.jobProperty().addListener((property, before, now) -> jobChanged(now));
     jobs.ranking().beliefsProperty().addListener((property, before, now) -> begin());
     jobChanged(jobs.jobProperty().get());
+  }
+
+  private void watch(ListChangeListener.Change<? extends Remedy> change) {
+    history.clear();
+    change.getList().forEach(remedy -> history.watch(remedy.triedProperty()));
   }
 
   private void jobChanged(Job now) {
@@ -95,6 +103,7 @@ public final class WhatIfModel {
     swaps.clear();
     extras.clear();
     addable.clear();
+    history.clear();
     stop();
     holds.set(null);
     figures.set(null);
@@ -122,8 +131,10 @@ public final class WhatIfModel {
     figures.set(null);
     levers.setAll(Lever.of(asked.circuit()));
     levers.forEach(lever -> lever.valueProperty().addListener((p, before, now) -> changed()));
+    levers.forEach(lever -> history.watch(lever.valueProperty()));
     swaps.setAll(Swap.of(asked.circuit()));
     swaps.forEach(swap -> swap.chosenProperty().addListener((p, before, now) -> changed()));
+    swaps.forEach(swap -> history.watch(swap.chosenProperty()));
     parts.begin(asked, believed, jobs.ranking().beliefsProperty().get());
     listFaults();
     changed();
@@ -162,11 +173,22 @@ public final class WhatIfModel {
   /** Tries one thing more, such as a renewed part or an added fault. */
   void add(Change extra) {
     extras.add(extra);
+    history.note(new Object(), () -> extras.remove(extra));
   }
 
   /** Tries it no longer. */
   void remove(Change extra) {
     extras.remove(extra);
+    history.note(new Object(), () -> extras.add(extra));
+  }
+
+  /**
+   * Takes back what was tried last.
+   *
+   * @return whether there was anything
+   */
+  boolean takeBack() {
+    return history.back();
   }
 
   /** A part as good as new. */
@@ -236,10 +258,14 @@ public final class WhatIfModel {
 
   /** Everything back to as the circuit is. */
   void reset() {
+    history.together(this::resetAll);
+  }
+
+  private void resetAll() {
     parts.remedies().forEach(remedy -> remedy.triedProperty().set(false));
     levers.forEach(Lever::reset);
     swaps.forEach(Swap::reset);
-    extras.clear();
+    List.copyOf(extras).forEach(this::remove);
   }
 
   /** The readings of the first hold without clamps, with the curve expected before. */

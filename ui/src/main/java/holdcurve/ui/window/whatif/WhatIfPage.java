@@ -13,8 +13,10 @@ import javafx.scene.control.Label;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
+import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -54,6 +56,7 @@ public final class WhatIfPage implements Page {
     content
         .getTabs()
         .addAll(new Tab("Try a change", changing()), new Tab("What to order", order()));
+    content.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
     note.setId("what-if-note");
     note.getStyleClass().add("hc-legend");
     note.managedProperty().bind(note.textProperty().isNotEmpty());
@@ -61,6 +64,14 @@ public final class WhatIfPage implements Page {
     model.figuresProperty().addListener((property, was, now) -> show());
     model.jobs().pressures().unitProperty().addListener((property, was, now) -> show());
     show();
+  }
+
+  /** Undo is of what is tried here; only where nothing is, of the job. */
+  private void pressed(KeyEvent event) {
+    boolean undo = event.isShortcutDown() && !event.isShiftDown() && event.getCode() == KeyCode.Z;
+    if (undo && !(event.getTarget() instanceof TextInputControl) && model.takeBack()) {
+      event.consume();
+    }
   }
 
   private Node changing() {

@@ -1,6 +1,7 @@
 package holdcurve.ui.window.whatif;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdcurve.fault.FaultCatalogue;
@@ -109,6 +110,29 @@ class WhatIfModelTest {
         model.renewable().stream().filter(p -> p.id().equals("check-valve")).findFirst().get());
     assertTrue(afterTenMinutes() > asItIs + 1e4);
     assertEquals(List.of("check-valve replaced by a sound one"), model.tried().what());
+  }
+
+  @Test
+  void whatWasTriedIsTakenBackStepByStep() {
+    Swap hose = model.swaps().get(0);
+    hose.chosenProperty().set(hose.choices().get(1));
+    model.renew(model.renewable().get(0));
+    Lever lever = model.levers().get(0);
+    double asItIs = lever.valueProperty().get();
+    lever.valueProperty().set(1.1 * asItIs);
+    lever.valueProperty().set(1.2 * asItIs);
+    List<String> all = model.tried().what();
+    model.reset();
+    assertTrue(model.tried().isNone());
+    assertTrue(model.takeBack());
+    assertEquals(all, model.tried().what());
+    assertTrue(model.takeBack());
+    assertEquals(asItIs, lever.valueProperty().get());
+    assertTrue(model.takeBack());
+    assertTrue(model.extras().isEmpty());
+    assertTrue(model.takeBack());
+    assertTrue(model.tried().isNone());
+    assertFalse(model.takeBack());
   }
 
   @Test
