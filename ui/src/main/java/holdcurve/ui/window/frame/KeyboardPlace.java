@@ -37,9 +37,13 @@ final class KeyboardPlace {
   }
 
   private void moved(ObservableValue<? extends Node> property, Node before, Node now) {
-    if (before != null && before.getScene() == null) {
+    if (before != null && (before.getScene() == null || before.isDisabled() || !shows(before))) {
       Platform.runLater(() -> back(before.getId()));
     }
+  }
+
+  private static boolean shows(Node node) {
+    return node.isVisible() && (node.getParent() == null || shows(node.getParent()));
   }
 
   private void back(String id) {
@@ -49,9 +53,10 @@ final class KeyboardPlace {
       return;
     }
     Node again = id == null ? null : root.lookup("#" + id);
-    if (again != null) {
+    if (again != null && shows(again) && !again.isDisabled()) {
       again.requestFocus();
     } else {
+      root.requestFocus();
       otherwise.run();
     }
   }

@@ -37,10 +37,21 @@ final class RescueStrip extends VBox {
     words.setMaxWidth(Double.MAX_VALUE);
     HBox.setHgrow(words, Priority.ALWAYS);
     Button back = button("Bring it back", () -> model.bringBack(kept));
-    Button away = button("Throw it away", () -> model.throwAway(kept));
+    Button away = button("Throw it away", () -> {});
+    away.setOnAction(event -> askFirst(away, back, kept));
     HBox row = new HBox(Sign.QUESTION.node(), words, back, away);
     row.getStyleClass().add("hc-rescue");
     return row;
+  }
+
+  /**
+   * What is thrown away is gone: the first press only asks, and the key that made it then does no
+   * harm.
+   */
+  private void askFirst(Button away, Button back, Autosave.Kept kept) {
+    away.setText("Gone for good: throw it away");
+    away.setOnAction(event -> model.throwAway(kept));
+    back.requestFocus();
   }
 
   private static Button button(String text, Runnable what) {

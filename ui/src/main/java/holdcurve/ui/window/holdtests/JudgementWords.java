@@ -60,7 +60,7 @@ record JudgementWords(String style, Sign sign, String word, String sentence) {
     String next = whenItTells(expectation);
     return Double.isFinite(judgement.leastLeak())
         ? "So far only a leak of more than " + leak(judgement.leastLeak()) + " would show." + next
-        : "Two readings say nothing yet." + next;
+        : "The first readings say nothing yet." + next;
   }
 
   private static String whenItTells(Expectation expectation) {

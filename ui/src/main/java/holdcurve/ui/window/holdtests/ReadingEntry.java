@@ -1,6 +1,7 @@
 package holdcurve.ui.window.holdtests;
 
 import holdcurve.job.GaugeSpec;
+import holdcurve.job.HoldTest;
 import holdcurve.log.Reading;
 import holdcurve.saying.Saying;
 import holdcurve.ui.window.job.TestEdits;
@@ -21,6 +22,8 @@ final class ReadingEntry {
   private final Supplier<LocalDate> today;
   private final ObjectProperty<Reading> correcting = new SimpleObjectProperty<>();
   private final BooleanProperty clampsOn = new SimpleBooleanProperty();
+  private Reading taken;
+  private String saidOfIt = "";
 
   /**
    * @param today the date of holds begun now
@@ -30,6 +33,7 @@ final class ReadingEntry {
     this.watch = watch;
     this.edits = edits;
     this.today = today;
+    hold.testProperty().addListener((property, before, now) -> forget(now));
   }
 
   /** The one key: the pump stops now, or this is the moment of the next reading. */
@@ -124,6 +128,10 @@ final class ReadingEntry {
       return false;
     }
     watch.release();
+    double own = time.getAsDouble() + hold.testProperty().get().log().pumpStop();
+    Reading reading =
+        new Reading(own, entry.pressure(), Double.NaN, Optional.empty(), entry.doubtful());
+    hold.jobs().addReading(hold.idProperty().get(), reading);
     hold.hintProperty()
         .set(
             entry.time().isEmpty()
@@ -133,12 +141,20 @@ final class ReadingEntry {
                     + " at "
                     + Entry.clock(time.getAsDouble())
                     + " after the pump stop.");
-    double own = time.getAsDouble() + hold.testProperty().get().log().pumpStop();
-    hold.jobs()
-        .addReading(
-            hold.idProperty().get(),
-            new Reading(own, entry.pressure(), Double.NaN, Optional.empty(), entry.doubtful()));
+    taken = reading;
+    saidOfIt = hold.hintProperty().get();
     return true;
+  }
+
+  /** A reading that was taken back is no longer said to be taken. */
+  private void forget(HoldTest now) {
+    if (taken == null) {
+      return;
+    }
+    boolean there = now != null && now.log().readings().contains(taken);
+    if (!there && hold.hintProperty().get().equals(saidOfIt)) {
+      hold.hintProperty().set("");
+    }
   }
 
   private boolean correct(Entry entry) {

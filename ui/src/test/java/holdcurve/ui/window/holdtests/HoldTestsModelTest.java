@@ -71,6 +71,15 @@ class HoldTestsModelTest {
   }
 
   @Test
+  void aReadingTakenBackIsNoLongerSaidToBeTaken() {
+    model.entry().enter("1:00 1.9");
+    model.entry().enter("1:30 1.85");
+    assertTrue(model.hold().hintProperty().get().startsWith("Taken: 1.85 bar at 1:30"));
+    jobs.undo();
+    assertEquals("", model.hold().hintProperty().get());
+  }
+
+  @Test
   void aSecondStartIsASecondHold() {
     model.details().clamp("feed-hose", true);
     model.entry().mark();
