@@ -74,6 +74,7 @@ record ColumnSummary(Layout layout, RowReader rows) {
     if (rows.values.bothMarks) {
       said.add("Decimal points and decimal commas both occur; both were read.");
     }
+    noteAlone().ifPresent(said::add);
     if (rows.trailingNotes) {
       said.add("Words after the last column were taken as notes.");
     }
@@ -83,6 +84,23 @@ record ColumnSummary(Layout layout, RowReader rows) {
     if (rows.values.lostTemperatures > 0) {
       said.add(lostTemperatures());
     }
+  }
+
+  private Optional<String> noteAlone() {
+    List<RowReader.EventLine> alone =
+        rows.events.stream()
+            .filter(e -> !e.beside() && e.event().event().kind() == LogEvent.Kind.NOTE)
+            .toList();
+    return alone.stream()
+        .findFirst()
+        .map(
+            e ->
+                "Line "
+                    + e.line()
+                    + " has no pressure, only '"
+                    + PassedOver.shortened(e.event().event().text())
+                    + "': kept as a note"
+                    + (alone.size() > 1 ? ", like others." : "."));
   }
 
   private void addUnused(List<String> said) {

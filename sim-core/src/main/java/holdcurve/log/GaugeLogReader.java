@@ -83,9 +83,9 @@ public final class GaugeLogReader {
     PumpStop stop = PumpStop.find(reader.events);
     GaugeLog log = log(rows, reader.events, stop);
     requireClock(rows, stop);
+    passedOver.addAll(reader.passedOver);
     requireHold(log, stop);
     requireEnd(rows, log);
-    passedOver.addAll(reader.passedOver);
     List<Saying> said = new ArrayList<>();
     if (!source.encoding().isEmpty()) {
       said.add(Saying.plain("Text read as " + source.encoding() + "."));
@@ -194,10 +194,18 @@ public final class GaugeLogReader {
               + where,
           "a hold needs at least "
               + fewest
+              + lost()
               + (usable == 0 && !log.readings().isEmpty()
                   ? "; read on after the pump stops, from time zero"
                   : ""));
     }
+  }
+
+  private String lost() {
+    return passedOver.stream()
+        .findFirst()
+        .map(line -> "; line " + line.line() + " " + line.reason() + ": '" + line.text() + "'")
+        .orElse("");
   }
 
   private void requireEnd(List<Row> rows, GaugeLog log) {

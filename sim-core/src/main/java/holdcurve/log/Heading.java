@@ -56,6 +56,11 @@ record Heading(Role role, String unit, String text) {
           "intake");
   private static final Set<String> PRESSURES =
       Set.of("pressure", "press", "p", "gauge", "druck", "pression", "presión", "pressione");
+
+  /** Units of pressure that are not read; as part of a name they would pass for bar. */
+  private static final Set<String> FOREIGN =
+      Set.of("torr", "mmhg", "inhg", "cmhg", "atm", "at", "ata", "atü", "mmh2o", "cmh2o", "inh2o");
+
   private static final Set<String> TIMES =
       Set.of("time", "t", "elapsed", "clock", "stopwatch", "timestamp", "zeit", "tiempo", "tempo");
 
@@ -87,6 +92,7 @@ record Heading(Role role, String unit, String text) {
 
   static boolean isUnit(String word) {
     return PressureUnit.of(word).isPresent()
+        || FOREIGN.contains(word.toLowerCase(Locale.ROOT))
         || isAbsolute(word)
         || TimeUnit.of(word).isPresent()
         || TemperatureUnit.of(word).isPresent();
@@ -122,7 +128,9 @@ record Heading(Role role, String unit, String text) {
   }
 
   private static Role roleOfUnit(String unit) {
-    if (PressureUnit.of(unit).isPresent() || isAbsolute(unit)) {
+    if (PressureUnit.of(unit).isPresent()
+        || isAbsolute(unit)
+        || FOREIGN.contains(unit.toLowerCase(Locale.ROOT))) {
       return Role.PRESSURE;
     }
     if (TimeUnit.of(unit).isPresent()) {

@@ -35,6 +35,7 @@ final class RowReader {
   void read(int line, String text) {
     List<String> cells = layout.separator().split(text);
     try {
+      requireNoSplitDecimals(cells);
       String pressure = cell(cells, layout.pressure());
       requireSomeNumber(cell(cells, layout.time()), pressure);
       double time = values.time(line, cell(cells, layout.time()));
@@ -48,6 +49,18 @@ final class RowReader {
       event.ifPresent(e -> events.add(new EventLine(line, new TimedEvent(time, e), beside)));
     } catch (Unreadable e) {
       passedOver.add(new PassedOver(line, e.getMessage(), text));
+    }
+  }
+
+  /** "30,1,9" below "time_s,bar" is 1.9 bar torn apart, not 1 bar and something else. */
+  private void requireNoSplitDecimals(List<String> cells) throws Unreadable {
+    int next = layout.pressure() + 1;
+    boolean onlyDigits = next < cells.size() && cells.get(next).matches("\\d{1,3}");
+    boolean whole = onlyDigits && cells.get(layout.pressure()).matches("\\d{1,2}");
+    boolean unasked = next >= layout.width() || next == layout.event();
+    boolean points = values.decimalComma.equals(Optional.of(false));
+    if (layout.separator() == Separator.COMMA && unasked && whole && points) {
+      throw new Unreadable("has a comma too many, perhaps for a decimal point,");
     }
   }
 

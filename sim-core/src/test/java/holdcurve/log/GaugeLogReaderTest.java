@@ -83,6 +83,42 @@ class GaugeLogReaderTest {
     assertEquals(List.of(new PassedOver(3, "has no pressure", "10,")), read.passedOver());
   }
 
+  @Test
+  void aReadingTornApartByItsDecimalCommaIsNotRead() {
+    LogImport read = GaugeLogReader.read("typed", "time_s,bar\n0,2.1\n30,1,9\n60,1.8\n90,1.7\n");
+    assertEquals(3, read.log().readings().size());
+    assertEquals(
+        List.of(new PassedOver(3, "has a comma too many, perhaps for a decimal point,", "30,1,9")),
+        read.passedOver());
+  }
+
+  @Test
+  void tooFewReadingsAreSaidWithTheLineThatGaveNone() {
+    assertEquals(
+        "typed: only 2 usable readings at or after the pump stop; a hold needs at least 3; line 3"
+            + " has no readable pressure: '30,two'.",
+        refusal("time_s,bar\n0,2.1\n30,two\n60,1.8\n"));
+  }
+
+  @Test
+  void aForeignUnitIsRefusedHoweverItStandsInTheHeading() {
+    for (String heading : List.of("pressure_torr", "pressure inHg", "atü")) {
+      String said = refusal("time_s;" + heading + "\n0;2.1\n30;1.9\n60;1.8\n");
+      assertTrue(said.contains("is not known; use bar, mbar, kPa, MPa, psi or kg/cm²"), said);
+    }
+  }
+
+  @Test
+  void aLineWithARemarkAndNoReadingIsMentioned() {
+    LogImport read =
+        GaugeLogReader.read("typed", "s;bar;remark\n0;2,1;\n30;;phone rang\n60;1,9;\n90;1,8;\n");
+    assertTrue(
+        read.understood()
+            .toString()
+            .contains("Line 3 has no pressure, only 'phone rang': kept as a note."),
+        read.understood()::toString);
+  }
+
   private static String refusal(String text) {
     return assertThrows(InputException.class, () -> GaugeLogReader.read("typed", text))
         .getMessage();
