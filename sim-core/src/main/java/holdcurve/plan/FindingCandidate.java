@@ -98,7 +98,10 @@ final class FindingCandidate implements CandidateTest {
     return false;
   }
 
-  /** Probability of each outcome, with one more for all that isn't listed unless complete. */
+  /**
+   * Probability of each outcome, with one more for all that isn't listed unless complete. One look
+   * at all joints and one at each count chance wetness differently, so the sum may pass 1.
+   */
   private double[] chances(Possibility draw) {
     Truth truth = draw.truth();
     double[] chance = new double[outcomes.size() + (complete ? 0 : 1)];
@@ -107,12 +110,13 @@ final class FindingCandidate implements CandidateTest {
       chance[o] = probability(evidence.get(o), truth);
       sum += chance[o];
     }
-    if (complete) {
+    if (!complete) {
+      chance[outcomes.size()] = Math.max(0, 1 - sum);
+    }
+    if (complete || sum > 1) {
       for (int o = 0; o < chance.length; o++) {
         chance[o] = sum > 0 ? chance[o] / sum : 1.0 / chance.length;
       }
-    } else {
-      chance[outcomes.size()] = Math.max(0, 1 - sum);
     }
     return chance;
   }
