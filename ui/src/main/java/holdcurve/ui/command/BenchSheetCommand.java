@@ -36,8 +36,9 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "bench-sheet",
     description = {
-      "Judges a flow-bench sheet of a set of injectors: carried over to the circuit's pressure and",
-      "fuel, how far each is out of line, what the service brought, which to send away.",
+      "Judges a flow-bench sheet of a set of injectors.",
+      "Flows are carried over to the circuit's pressure and fuel; it says how far each is out of"
+          + " line, what the service brought, and which to send away.",
       "  holdcurve bench-sheet six.csv --circuit my-car.circuit.json"
     },
     mixinStandardHelpOptions = true)

@@ -22,10 +22,9 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "drop-test",
     description = {
-      "Judges a drop-per-pulse test: pump off, one injector fired for a fixed time, the drop of"
-          + " the",
-      "gauge noted, each in turn and again. Says which is low or high, and how many repeats settle"
-          + " it.",
+      "Compares injectors by the drop of the gauge when each is fired.",
+      "Pump off, one injector fired for a fixed time, the drop of the gauge noted, each in turn and"
+          + " again. Says which is low or high, and how many repeats settle it.",
       "  holdcurve drop-test drops.csv --circuit my-car.circuit.json"
     },
     mixinStandardHelpOptions = true)

@@ -19,9 +19,9 @@ import picocli.CommandLine.Spec;
     version = "Holdcurve 0.1",
     footer = {
       "",
-      "Exit codes: 0 done, 1 a fault of the program, 2 bad input, 3 no answer could be given,",
-      "130 stopped by Ctrl-C.",
-      "Without a command the window opens."
+      "'holdcurve help COMMAND' says more of one. Without a command the window opens.",
+      "Exit codes: 0 done, 1 a fault of the program, 2 bad input, 3 no answer could be",
+      "given, 130 stopped by Ctrl-C."
     })
 public final class HoldcurveCommand implements Callable<Integer> {
   /** Exit code for a fault of the program itself. */
@@ -87,13 +87,23 @@ public final class HoldcurveCommand implements Callable<Integer> {
       Map<String, Class<?>> commands, PrintWriter out, PrintWriter err) {
     CommandLine line = new CommandLine(new HoldcurveCommand());
     commands.forEach(line::addSubcommand);
+    if (commands.size() > 1) {
+      line.addSubcommand(help());
+    }
     line.setOut(out);
     line.setErr(err);
+    line.setParameterExceptionHandler((exception, args) -> WrongUse.tell(exception));
     line.setExecutionExceptionHandler(
         (exception, command, parsed) -> {
           command.getErr().println(Failures.sentence(exception));
           return Failures.exitCode(exception);
         });
     return line;
+  }
+
+  private static CommandLine help() {
+    CommandLine help = new CommandLine(new CommandLine.HelpCommand());
+    help.getCommandSpec().usageMessage().description("Says how a command is used.");
+    return help;
   }
 }

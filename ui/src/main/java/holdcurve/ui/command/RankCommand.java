@@ -1,5 +1,6 @@
 package holdcurve.ui.command;
 
+import holdcurve.check.InputException;
 import holdcurve.file.JobReader;
 import holdcurve.file.RankingTable;
 import holdcurve.file.RankingWriter;
@@ -9,7 +10,9 @@ import holdcurve.infer.RankingService;
 import holdcurve.job.Job;
 import holdcurve.repair.CurrentTests;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -57,10 +60,23 @@ final class RankCommand implements Callable<Integer> {
 
   @Mixin private SeededOutput output;
 
+  /** The file as a job; a log alone is none. */
+  private Path job() {
+    if (file.toString().toLowerCase(Locale.ROOT).endsWith(".csv") && Files.isRegularFile(file)) {
+      throw InputException.at(
+          file.toString(),
+          "",
+          "a log alone can't be ranked",
+          "name the circuit it was read on too, with --circuit, or put both into a job");
+    }
+    return file;
+  }
+
   @Override
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
-    Job job = circuit == null ? CurrentTests.of(JobReader.read(file)) : JobReader.of(circuit, file);
+    Job job =
+        circuit == null ? CurrentTests.of(JobReader.read(job())) : JobReader.of(circuit, file);
     ProgressLine progress = new ProgressLine(spec.commandLine().getErr());
     RankingService service = new RankingService(plugins.catalogue());
     Ranking ranking =

@@ -12,6 +12,7 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -27,6 +28,8 @@ class CommandOptionsTest {
 
   /** Has no result of its own: it opens the window, or prints the ranking where it can't. */
   private static final String WINDOW = "window";
+
+  private static final String HELP = "help";
 
   /** Commands that chance has no part in. */
   private static final Set<String> CERTAIN = Set.of("refit", "faults", "bench-sheet");
@@ -45,7 +48,7 @@ class CommandOptionsTest {
     PrintWriter nowhere = new PrintWriter(new StringWriter());
     List<String> names =
         new ArrayList<>(HoldcurveCommand.commandLine(nowhere, nowhere).getSubcommands().keySet());
-    names.remove(WINDOW);
+    names.removeAll(Set.of(WINDOW, HELP));
     return names;
   }
 
@@ -113,6 +116,62 @@ class CommandOptionsTest {
 
   private static String place(String name) {
     return SCENARIOS.resolve(name).toString();
+  }
+
+  @Test
+  void everyLineOfTheListOfCommandsIsAWholeSentence() {
+    Console console = Console.run("help");
+    assertEquals(0, console.exitCode(), console.err());
+    assertEquals(console.out(), Console.run("--help").out());
+    assertTrue(console.out().lines().allMatch(line -> line.length() <= 80), console.out());
+    for (String name : commands()) {
+      String[] description = command(name).getCommandSpec().usageMessage().description();
+      assertTrue(description[0].endsWith("."), description[0]);
+      assertEquals(Console.run(name, "--help").out(), Console.run("help", name).out());
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "rnak my-car.job.json, did you mean 'rank'?",
+    "practice, did you mean 'practise'?",
+    "bench six.csv, did you mean 'bench-sheet'?",
+    "tyres, There is no command 'tyres'. 'holdcurve help' lists them.",
+    "my-car.job.json, holdcurve rank my-car.job.json",
+    "simulate --every 0;5 c.circuit.json, '0;5' is not a number; write it with figures",
+    "rank --seed one my-car.job.json, 'one' is not a whole number."
+  })
+  void aSlipOfThePenIsToldFromWhatWasMeant(String words, String said) {
+    Console console = Console.run(words.split(" "));
+    assertEquals(2, console.exitCode());
+    assertTrue(console.err().contains(said), console.err());
+    assertEquals("", console.out());
+  }
+
+  @Test
+  void aLogWithoutItsCircuitIsToldWhatItLacks() {
+    Console console = Console.run("rank", place("logs/check-valve-base.csv"));
+    assertEquals(2, console.exitCode());
+    assertTrue(console.err().contains("with --circuit, or put both into a job"), console.err());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "drop-test bench/drops-two-times.csv, Each firing sprays petrol into the engine",
+    "drop-test bench/drops-six-times.csv, (-5 to +0)",
+    "bench-sheet bench/six-before-and-after.csv, The mist on a bench ignites",
+    "faults --circuit circuits/six-cylinder-ring-rail.circuit.json, nowhere in this circuit",
+    "rank check-valve.job.json, Petrol kills: no flame or spark"
+  })
+  void tablesFitTheTerminalAndCautionsStandWhereFuelIsLetOut(String words, String said) {
+    Console console =
+        Console.run(
+            Arrays.stream(words.split(" "))
+                .map(word -> word.endsWith("json") || word.endsWith("csv") ? place(word) : word)
+                .toArray(String[]::new));
+    assertEquals(0, console.exitCode(), console.err());
+    assertTrue(console.out().replaceAll("\\s+", " ").contains(said), console.out());
+    console.out().lines().forEach(line -> assertTrue(line.length() <= 80, line));
   }
 
   @Test
