@@ -39,6 +39,7 @@ final class BenchSheetText {
     out.println();
     printTable();
     printLines();
+    Cautions.BENCH.print(out);
     out.println("What was understood and assumed:");
     report.notes().forEach(note -> Wrapped.print(out, "  - ", note.toString()));
   }

@@ -33,6 +33,7 @@ final class DropTestText {
           standing(injector));
     }
     out.println();
+    Cautions.FIRING.print(out);
     out.println("What was understood and assumed:");
     report.notes().forEach(note -> Wrapped.print(out, "  - ", note.toString()));
   }
@@ -57,7 +58,16 @@ final class DropTestText {
 
   private static String range(Interval d) {
     return String.format(
-        Locale.ROOT, "%+.0f %% (%+.0f to %+.0f)", 100 * d.middle(), 100 * d.low(), 100 * d.high());
+        Locale.ROOT,
+        "%+.0f %% (%+.0f to %+.0f)",
+        percent(d.middle()),
+        percent(d.low()),
+        percent(d.high()));
+  }
+
+  /** Rounded, and never minus nothing. */
+  private static double percent(double share) {
+    return Math.rint(100 * share) + 0.0;
   }
 
   private static String flow(Interval flow) {

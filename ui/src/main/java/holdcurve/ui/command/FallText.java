@@ -22,6 +22,7 @@ final class FallText {
       return;
     }
     out.println("Where the fall went (in brackets: the range that holds it nine times in ten)");
+    out.printf("%37s%24s%n", "bar", "mL");
     for (FallReport fall : ranking.falls()) {
       print(fall, out);
     }
@@ -58,14 +59,14 @@ final class FallText {
     String bar =
         String.format(
             Locale.ROOT,
-            "    %-30s %5.2f bar %-16s",
-            what.length() > 30 ? what.substring(0, 30) : what,
+            "    %-27s %5.2f %-16s",
+            what.length() > 27 ? what.substring(0, 27) : what,
             hundredths(pressure.mean(), Unit.BAR),
             range(pressure, Unit.BAR));
     String millilitres =
         String.format(
             Locale.ROOT,
-            " %5.2f mL %s",
+            " %5.2f %s",
             hundredths(volume.mean(), Unit.MILLILITRE),
             range(volume, Unit.MILLILITRE));
     boolean none = volume.low() == 0 && volume.high() == 0;

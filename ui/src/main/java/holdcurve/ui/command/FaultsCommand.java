@@ -25,6 +25,9 @@ import picocli.CommandLine.Spec;
     description = "Lists the faults that are known, and where they can sit in a circuit.",
     mixinStandardHelpOptions = true)
 final class FaultsCommand implements Callable<Integer> {
+  /** Sites stand below the name of their fault. */
+  private static final String SITE = " ".repeat(25);
+
   @Spec private CommandSpec spec;
 
   @Mixin private Plugins plugins;
@@ -86,10 +89,10 @@ final class FaultsCommand implements Callable<Integer> {
 
   private static void printSites(LeakFault fault, List<Site> sites, PrintWriter out) {
     for (Site site : sites) {
-      out.printf("%-22s   %s: %s%n", "", fault.id() + "@" + site.id(), site.where());
+      Wrapped.print(out, SITE, fault.id() + "@" + site.id() + ": " + site.where());
     }
     if (sites.isEmpty()) {
-      out.printf("%-22s   nowhere in this circuit%n", "");
+      out.println(SITE + "nowhere in this circuit");
     }
   }
 }

@@ -41,11 +41,16 @@ final class PlanText {
     out.println(Titles.shown(plan.job()));
     Wrapped.print(out, "", ranking.verdict().sentence());
     out.println();
-    out.printf(
-        Locale.ROOT,
-        "Still open: %.2f bits about which suspect it is (0 is certain, 1 is heads or tails).%n%n",
-        plan.open());
-    out.println("  Worth, bits    Minutes  Test");
+    Wrapped.print(
+        out,
+        "",
+        String.format(
+            Locale.ROOT,
+            "Still open: %.2f bits about which suspect it is (0 is certain, 1 is heads or tails)."
+                + " The test that tells most for its minutes comes first.",
+            plan.open()));
+    out.println();
+    out.println("  Worth, bits  Minutes  Test");
     plan.tests().forEach(this::line);
     out.println();
     boolean worth = plan.tests().stream().anyMatch(PlanText::isWorthDoing);
@@ -96,7 +101,7 @@ final class PlanText {
     Procedure procedure = test.procedure();
     out.printf(
         Locale.ROOT,
-        "  %-14s %4.0f     %s%n",
+        "  %-11s  %7.0f  %s%n",
         worth(test.information()),
         procedure.minutes(),
         procedure.name());

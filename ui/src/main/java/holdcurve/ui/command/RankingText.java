@@ -147,13 +147,7 @@ public final class RankingText {
     if (!first.isNone()) {
       Wrapped.print(out, "", "To put it right: " + first.repair());
       out.println();
-      Wrapped.print(
-          out,
-          "",
-          "Petrol kills: no flame or spark, ventilate, extinguisher at hand, cold engine, eye"
-              + " protection; relieve the pressure before opening a joint. Local codes and a"
-              + " licensed technician decide where they differ.");
-      out.println();
+      Cautions.OPENING.print(out);
     }
   }
 
