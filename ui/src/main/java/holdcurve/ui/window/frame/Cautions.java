@@ -34,6 +34,11 @@ public final class Cautions {
       "Petrol comes out: no flame or spark, air the room, extinguisher at hand, cold engine, eye"
           + " protection. Catch it in a fuel can or a glass that stands firm.";
 
+  /** Where injectors may be lifted or a hose pulled off. */
+  public static final String LIFTING =
+      "Where a hose is pulled off or an injector lifted, petrol comes out: cold engine, eye"
+          + " protection, a can under it, extinguisher at hand.";
+
   /** Before a folder of plugins is chosen. */
   public static final String PLUGINS =
       "A plugin is a program: it can do on this computer whatever you can. Choose only a folder"

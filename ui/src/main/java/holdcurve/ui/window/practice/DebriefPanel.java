@@ -114,7 +114,9 @@ final class DebriefPanel extends ScrollPane {
     table.add(Texts.words(line.step().words() + ": " + line.came().in(unit)), 0, row);
     table.add(percent(line.learner()), 1, row);
     table.add(percent(line.evidence()), 2, row);
-    table.add(Texts.words(DebriefText.told(line)), 3, row);
+    Label told = new Label(DebriefText.told(line));
+    told.setMinWidth(USE_PREF_SIZE);
+    table.add(told, 3, row);
     table.add(Texts.words(line.leading()), 4, row);
   }
 

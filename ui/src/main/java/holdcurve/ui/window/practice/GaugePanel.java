@@ -70,7 +70,7 @@ final class GaugePanel extends VBox {
       controls.getChildren().add(lapse(times, group));
     }
     controls.getChildren().add(skip);
-    Label caution = new Label(Cautions.TEST + " " + Cautions.CLAMPS);
+    Label caution = new Label(String.join(" ", Cautions.TEST, Cautions.CLAMPS, Cautions.LIFTING));
     caution.setWrapText(true);
     caution.setMinHeight(USE_PREF_SIZE);
     caution.getStyleClass().addAll("hc-caution", "hc-small");

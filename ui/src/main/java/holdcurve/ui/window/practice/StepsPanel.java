@@ -5,6 +5,7 @@ import holdcurve.practice.Step;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import javafx.application.Platform;
 import javafx.beans.Observable;
 import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
@@ -18,6 +19,7 @@ final class StepsPanel extends GridPane {
   private static final int COLUMNS = 2;
 
   private final PracticeModel model;
+  private Button taken;
 
   StepsPanel(PracticeModel model) {
     this.model = model;
@@ -54,6 +56,23 @@ final class StepsPanel extends GridPane {
         .ifPresent(Node::requestFocus);
   }
 
+  /** While a step goes on none can be taken; the keyboard waits here instead of going astray. */
+  private void take(Step step, Button button) {
+    taken = button;
+    model.take(step);
+    if (button.isDisabled()) {
+      requestFocus();
+    }
+  }
+
+  private void back() {
+    if (isFocused() && taken != null && !taken.isDisabled()) {
+      taken.requestFocus();
+    } else if (isFocused()) {
+      focusFirst();
+    }
+  }
+
   private Button button(Step step) {
     Button button =
         new Button(String.format(Locale.ROOT, "%s  (%.0f min)", step.words(), step.minutes()));
@@ -62,7 +81,7 @@ final class StepsPanel extends GridPane {
     button.setMinHeight(USE_PREF_SIZE);
     button.setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
     button.getStyleClass().add("hc-template");
-    button.setOnAction(event -> model.take(step));
+    button.setOnAction(event -> take(step, button));
     Callable<Boolean> cannot = () -> !model.canTake(step);
     Observable[] when = {
       model.busy(),
@@ -74,6 +93,7 @@ final class StepsPanel extends GridPane {
       model.session()
     };
     button.disableProperty().bind(Bindings.createBooleanBinding(cannot, when));
+    button.disabledProperty().addListener((property, before, now) -> Platform.runLater(this::back));
     return button;
   }
 }

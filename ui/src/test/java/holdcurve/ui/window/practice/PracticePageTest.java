@@ -38,6 +38,7 @@ import javafx.scene.control.Slider;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.control.TitledPane;
+import javafx.scene.input.KeyCode;
 import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
 import javafx.stage.StageStyle;
@@ -45,6 +46,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.testfx.api.FxRobot;
 import org.testfx.api.FxToolkit;
 import org.testfx.util.WaitForAsyncUtils;
 
@@ -191,6 +193,17 @@ class PracticePageTest {
     assertTrue(lines.get(1).endsWith(",no,5"), lines.get(1));
     press("practice-again");
     assertNotNull(stage.getScene().lookup("#practice-choice"));
+  }
+
+  @Test
+  void afterAHoldTheKeyboardIsBackWithTheStepThatWasTaken() throws Exception {
+    run(() -> model.open(EXERCISE));
+    run(() -> find("step-hold").requestFocus());
+    new FxRobot().push(KeyCode.SPACE);
+    WaitForAsyncUtils.waitForFxEvents();
+    assertNotNull(model.watch().get());
+    press("practice-skip");
+    assertEquals("step-hold", stage.getScene().getFocusOwner().getId());
   }
 
   @Test
