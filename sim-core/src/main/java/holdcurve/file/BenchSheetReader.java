@@ -209,7 +209,10 @@ public final class BenchSheetReader {
   private Bench bench(SheetFields fields, String prefix) {
     double bar =
         fields
-            .get(prefix + "pressure_bar", "say at what pressure it was measured")
+            .get(
+                prefix + "pressure_bar",
+                "say at what pressure it was measured; in a table, in a line above the headings,"
+                    + " pressure_bar and then the figure")
             .number(0.5, 12, " bar");
     double celsius = fields.number(prefix + "fluid_temp_c", -10, 60, " °C", 20);
     FlowPoint point =

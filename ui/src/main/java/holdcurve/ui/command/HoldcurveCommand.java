@@ -103,7 +103,7 @@ public final class HoldcurveCommand implements Callable<Integer> {
 
   private static CommandLine help() {
     CommandLine help = new CommandLine(new CommandLine.HelpCommand());
-    help.getCommandSpec().usageMessage().description("Says how a command is used.");
+    help.getCommandSpec().usageMessage().header("Says how a command is used.");
     return help;
   }
 }

@@ -123,6 +123,7 @@ class CommandOptionsTest {
     Console console = Console.run("help");
     assertEquals(0, console.exitCode(), console.err());
     assertEquals(console.out(), Console.run("--help").out());
+    assertTrue(console.out().contains("help         Says how a command is used."), console.out());
     assertTrue(console.out().lines().allMatch(line -> line.length() <= 80), console.out());
     for (String name : commands()) {
       String[] description = command(name).getCommandSpec().usageMessage().description();
