@@ -12,11 +12,13 @@ import javafx.scene.transform.Scale;
 
 /** The circuit drawn as large as there is room. */
 final class DrawingPane extends Pane {
-  private static final double LARGEST = 1.9;
+  /** Largest scale for each pixel of the text: large text goes with a large drawing. */
+  private static final double LARGEST = 0.13;
 
   private final CircuitModel model;
   private final Group paper = new Group();
   private final Scale scale = new Scale(1, 1);
+  private final Label legend = legend();
   private final List<PartNode> nodes = new ArrayList<>();
 
   DrawingPane(CircuitModel model) {
@@ -26,7 +28,7 @@ final class DrawingPane extends Pane {
     paper.getTransforms().add(scale);
     paper.setManaged(false);
     getChildren().add(paper);
-    getChildren().add(legend());
+    getChildren().add(legend);
     setMinSize(200, 160);
     addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     model.drawingProperty().addListener((property, before, now) -> draw());
@@ -42,7 +44,6 @@ final class DrawingPane extends Pane {
             "a clamp may go here: tick it beside the readings of a hold", SymbolNodes.clampPoint());
     legend.getStyleClass().addAll("hc-muted", "hc-small");
     legend.setGraphicTextGap(8);
-    legend.relocate(14, 8);
     return legend;
   }
 
@@ -118,10 +119,12 @@ final class DrawingPane extends Pane {
   @Override
   protected void layoutChildren() {
     super.layoutChildren();
+    legend.relocate(14, 8);
     Drawing drawing = model.drawingProperty().get();
     if (drawing != null) {
+      double largest = LARGEST * legend.getFont().getSize();
       double fit =
-          Math.min(LARGEST, Math.min(getWidth() / drawing.width(), getHeight() / drawing.height()));
+          Math.min(largest, Math.min(getWidth() / drawing.width(), getHeight() / drawing.height()));
       scale.setX(fit);
       scale.setY(fit);
       paper.setLayoutX((getWidth() - fit * drawing.width()) / 2);

@@ -20,6 +20,9 @@ import javafx.scene.text.Text;
  * reading, which takes too long where a logger has read thousands.
  */
 public final class HoldChart extends XYChart<Number, Number> {
+  /** Size of the words at the axes at which marks have their usual size [px]. */
+  private static final double USUAL_TEXT = 16;
+
   /** More marks than this are drawn small. */
   private static final int CROWD = 150;
 
@@ -151,15 +154,16 @@ public final class HoldChart extends XYChart<Number, Number> {
     List<PathElement> sure = new ArrayList<>();
     List<PathElement> unsure = new ArrayList<>();
     boolean crowd = plot.marks().size() > CROWD;
+    double grown = Math.max(1, time.getTickLabelFont().getSize() / USUAL_TEXT);
     for (HoldPlot.Mark mark : plot.marks()) {
       double x = time.getDisplayPosition(mark.time());
       double y = pressure.getDisplayPosition(mark.pressure());
       if (mark.doubtful()) {
-        Marks.diamond(unsure, x, y);
+        Marks.diamond(unsure, x, y, grown);
       } else if (crowd) {
         Marks.dot(sure, x, y);
       } else {
-        Marks.disc(sure, x, y);
+        Marks.disc(sure, x, y, grown);
       }
     }
     measured.getElements().setAll(sure);

@@ -16,13 +16,18 @@ public final class Marks {
 
   private Marks() {}
 
-  /** Adds a disc around a point. */
-  public static void disc(List<PathElement> path, double x, double y) {
+  /**
+   * Adds a disc around a point.
+   *
+   * @param grown against the usual size [-]
+   */
+  public static void disc(List<PathElement> path, double x, double y, double grown) {
+    double r = grown * RADIUS;
     path.addAll(
         List.of(
-            new MoveTo(x - RADIUS, y),
-            new ArcTo(RADIUS, RADIUS, 0, x + RADIUS, y, false, true),
-            new ArcTo(RADIUS, RADIUS, 0, x - RADIUS, y, false, true),
+            new MoveTo(x - r, y),
+            new ArcTo(r, r, 0, x + r, y, false, true),
+            new ArcTo(r, r, 0, x - r, y, false, true),
             new ClosePath()));
   }
 
@@ -37,14 +42,19 @@ public final class Marks {
             new ClosePath()));
   }
 
-  /** Adds a square that stands on a corner. */
-  public static void diamond(List<PathElement> path, double x, double y) {
+  /**
+   * Adds a square that stands on a corner.
+   *
+   * @param grown against the usual size [-]
+   */
+  public static void diamond(List<PathElement> path, double x, double y, double grown) {
+    double half = grown * HALF_DIAGONAL;
     path.addAll(
         List.of(
-            new MoveTo(x - HALF_DIAGONAL, y),
-            new LineTo(x, y - HALF_DIAGONAL),
-            new LineTo(x + HALF_DIAGONAL, y),
-            new LineTo(x, y + HALF_DIAGONAL),
+            new MoveTo(x - half, y),
+            new LineTo(x, y - half),
+            new LineTo(x + half, y),
+            new LineTo(x, y + half),
             new ClosePath()));
   }
 
@@ -53,9 +63,9 @@ public final class Marks {
     Path path = new Path();
     path.getStyleClass().add(doubtful ? "hc-doubtful" : "hc-measured");
     if (doubtful) {
-      diamond(path.getElements(), HALF_DIAGONAL, HALF_DIAGONAL);
+      diamond(path.getElements(), HALF_DIAGONAL, HALF_DIAGONAL, 1);
     } else {
-      disc(path.getElements(), RADIUS, RADIUS);
+      disc(path.getElements(), RADIUS, RADIUS, 1);
     }
     return path;
   }
