@@ -19,11 +19,13 @@ import org.apache.commons.math3.linear.RealMatrix;
  * curves are foreseen without a simulation.
  */
 final class CurveField {
+  /** Beyond this many standard deviations polynomials go on as straight lines [-]. */
+  private static final double BENT = 1.5;
+
   /**
-   * Beyond this many standard deviations slopes are taken as they are there, and polynomials go on
-   * as straight lines [-].
+   * Beyond this many slopes no longer change; with half as many, ranges came out too narrow [-].
    */
-  private static final double FARTHEST = 1.5;
+  private static final double TILTED = 3;
 
   /** Powers of a step along one axis. */
   private static final int POWERS = 5;
@@ -236,14 +238,14 @@ final class CurveField {
         new double[steps.length * POWERS + steps.length * (steps.length - 1) / 2 * CROSSED];
     int next = 0;
     for (int k = 0; k < steps.length; k++) {
-      double x = clamped(steps[k]);
+      double x = clamped(steps[k], BENT);
       double power = 1;
       for (int p = 1; p <= POWERS; p++) {
         weights[next++] = power * (x + p * (steps[k] - x));
         power *= x;
       }
       for (int l = 0; l < k; l++) {
-        double y = clamped(steps[l]);
+        double y = clamped(steps[l], BENT);
         weights[next++] = x * y;
         weights[next++] = x * y * x;
         weights[next++] = x * y * y;
@@ -311,7 +313,7 @@ final class CurveField {
   }
 
   private SlopeSums slopes(double[] steps) {
-    return family().at(Arrays.stream(steps).map(CurveField::clamped).toArray());
+    return family().at(Arrays.stream(steps).map(step -> clamped(step, TILTED)).toArray());
   }
 
   /** Departures without what was learnt. */
@@ -322,8 +324,8 @@ final class CurveField {
     return departures;
   }
 
-  private static double clamped(double step) {
-    return Math.max(-FARTHEST, Math.min(FARTHEST, step));
+  private static double clamped(double step, double farthest) {
+    return Math.max(-farthest, Math.min(farthest, step));
   }
 
   /** How far the conditional coordinates lie from where they are expected. */

@@ -109,15 +109,18 @@ public final class InventedJob {
     return new Job("invented", circuit, GaugeSpec.usual(), tests, Map.of(), List.of());
   }
 
-  /** The true hypothesis about it. */
   static HypothesisModel model(Job job, HoldSimulator simulator) {
     return model(JobModel.of(job), simulator);
   }
 
   static HypothesisModel model(JobModel data, HoldSimulator simulator) {
+    return new HypothesisModel(data, hypothesis(data.job()), UnknownPriors.usual(), simulator);
+  }
+
+  /** The true hypothesis about it. */
+  static Hypothesis hypothesis(Job job) {
     Drip drip = new Drip();
-    Hypothesis.Member member = new Hypothesis.Member(drip, drip.sites(data.job().circuit()).get(0));
-    return new HypothesisModel(
-        data, new Hypothesis(List.of(member), 1), UnknownPriors.usual(), simulator);
+    return new Hypothesis(
+        List.of(new Hypothesis.Member(drip, drip.sites(job.circuit()).get(0))), 1);
   }
 }

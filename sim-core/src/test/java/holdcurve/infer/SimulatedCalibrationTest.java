@@ -3,9 +3,6 @@ package holdcurve.infer;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.evidence.Evidence;
-import holdcurve.evidence.EvidenceEstimator;
-import holdcurve.evidence.Settings;
 import holdcurve.hold.HoldSimulator;
 import holdcurve.infer.Latents.Shared;
 import holdcurve.job.HoldTest;
@@ -19,25 +16,30 @@ import java.util.Map;
 import java.util.Set;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.random.Well19937c;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 
 /**
- * Truths drawn from the priors, readings made by the model from them, and fitted: where each truth
- * lies among its posterior draws must be spread evenly (Talts et al. 2018, arXiv:1804.06788). The
- * profile {@code calibrate} makes 250 instead of a few.
+ * Truths drawn from the priors, readings made by the model from them, then fitted and sampled the
+ * way a ranking does it: where each truth lies among its posterior draws must be spread evenly
+ * (Talts et al. 2018, arXiv:1804.06788). The profile {@code calibrate} makes 250 instead of a few.
  */
 class SimulatedCalibrationTest {
   private static final int CASES =
       Math.max(8, Math.min(250, Integer.getInteger("holdcurve.calibration.cases", 8)));
 
+  private static final long FIRST_SEED = 5000;
+
   private static final int DRAWS = 39;
   private static final int READINGS = 21;
   private static final double STEP = 30;
 
-  private static final Settings SAMPLING =
-      Settings.standard().withDraws(100, 1000, 60, 0.1).withTempering(60, 2, 1);
+  private static final Hypothesis SOUND = new Hypothesis(List.of(), 1);
 
   private final Job template = InventedJob.of();
+
+  private final Workers workers =
+      new Workers(Runtime.getRuntime().availableProcessors(), Progress.NONE, new ArrayList<>());
 
   private Job job(double[] pressure) {
     List<Reading> readings = new ArrayList<>();
@@ -70,17 +72,19 @@ class SimulatedCalibrationTest {
     return read;
   }
 
-  private static List<double[]> draws(Job job, long seed) {
+  /** As a ranking has them: fitted along with a sound circuit, then sampled. */
+  private List<double[]> draws(Job job, long seed) {
     JobModel data = JobModel.of(job, Coarsening.NONE);
-    HypothesisModel model = InventedJob.model(data, new HoldSimulator());
-    double[] start = SizeStart.of(model, data);
-    List<Fit> fits =
-        new FitSearch(data, model, Double.NEGATIVE_INFINITY, Progress.NONE)
-            .from(List.of(), List.of(start));
-    MarginalLikelihood marginal = new MarginalLikelihood(data, model, fits);
-    Evidence evidence = EvidenceEstimator.estimate(marginal, marginal.modes(), seed, SAMPLING);
-    Judged judged = new Judged(model.realisation().hypothesis(), model, marginal, evidence);
+    Judge judge = new Judge(data, UnknownPriors.usual(), seed, workers);
+    List<Hypothesis> both = List.of(SOUND, InventedJob.hypothesis(job));
+    Fitted fitted = judge.fitSingles(both, 0, 0.5).get(1);
+    Judged judged = judge.sample(List.of(fitted), fitted.logPosterior(), 0.5, 1).get(0);
     return PosteriorDraws.of(judged, seed, DRAWS);
+  }
+
+  @AfterEach
+  void close() {
+    workers.close();
   }
 
   @Test
@@ -97,7 +101,7 @@ class SimulatedCalibrationTest {
     double[][] place = new double[watched.length][CASES];
     for (int n = 0; n < CASES; n++) {
       // java.util.Random gives alike first numbers for neighbouring seeds: their mean is 0.9
-      RandomGenerator random = new Well19937c(100 + n);
+      RandomGenerator random = new Well19937c(FIRST_SEED + n);
       double[] truth = new double[planned.dimension()];
       Arrays.setAll(truth, j -> random.nextGaussian());
       Job job = job(readings(planned, truth, random));
