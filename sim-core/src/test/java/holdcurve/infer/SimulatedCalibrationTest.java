@@ -28,7 +28,7 @@ class SimulatedCalibrationTest {
   private static final int CASES =
       Math.max(8, Math.min(250, Integer.getInteger("holdcurve.calibration.cases", 8)));
 
-  private static final long FIRST_SEED = 5000;
+  private static final int FIRST_SEED = 5000;
 
   private static final int DRAWS = 39;
   private static final int READINGS = 21;
