@@ -97,11 +97,14 @@ final class DebriefPanel extends ScrollPane {
     wide.setPercentWidth(40);
     table.getColumnConstraints().add(wide);
     String[] heads = {
-      "Step, and what came of it", "You, before", "Evidence, after", "It told", "Points at"
+      "Step, and what came of it", "You,\nbefore", "Evidence,\nafter", "It told", "Points at"
     };
     for (int column = 0; column < heads.length; column++) {
       Label head = Texts.words(heads[column]);
       head.getStyleClass().add("hc-heading");
+      if (head.getText().contains("\n")) {
+        head.setMinWidth(USE_PREF_SIZE);
+      }
       table.add(head, column, 0);
     }
     for (int i = 0; i < debrief.lines().size(); i++) {
