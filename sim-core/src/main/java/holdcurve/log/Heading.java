@@ -91,11 +91,7 @@ record Heading(Role role, String unit, String text) {
   }
 
   static boolean isUnit(String word) {
-    return PressureUnit.of(word).isPresent()
-        || FOREIGN.contains(word.toLowerCase(Locale.ROOT))
-        || isAbsolute(word)
-        || TimeUnit.of(word).isPresent()
-        || TemperatureUnit.of(word).isPresent();
+    return roleOfUnit(word) != Role.OTHER;
   }
 
   /** Whether it counts from vacuum, which a fuel gauge doesn't. */

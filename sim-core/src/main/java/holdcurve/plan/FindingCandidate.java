@@ -110,13 +110,12 @@ final class FindingCandidate implements CandidateTest {
       chance[o] = probability(evidence.get(o), truth);
       sum += chance[o];
     }
+    double all = complete ? sum : Math.max(1, sum);
     if (!complete) {
-      chance[outcomes.size()] = Math.max(0, 1 - sum);
+      chance[outcomes.size()] = all - sum;
     }
-    if (complete || sum > 1) {
-      for (int o = 0; o < chance.length; o++) {
-        chance[o] = sum > 0 ? chance[o] / sum : 1.0 / chance.length;
-      }
+    for (int o = 0; o < chance.length; o++) {
+      chance[o] = all > 0 ? chance[o] / all : 1.0 / chance.length;
     }
     return chance;
   }

@@ -5,6 +5,7 @@ import holdcurve.droptest.DropReport;
 import holdcurve.droptest.InjectorDrop;
 import holdcurve.infer.Interval;
 import holdcurve.injector.Standing;
+import holdcurve.text.Rounded;
 import holdcurve.text.Titles;
 import java.io.PrintWriter;
 import java.util.Locale;
@@ -60,14 +61,9 @@ final class DropTestText {
     return String.format(
         Locale.ROOT,
         "%+.0f %% (%+.0f to %+.0f)",
-        percent(d.middle()),
-        percent(d.low()),
-        percent(d.high()));
-  }
-
-  /** Rounded, and never minus nothing. */
-  private static double percent(double share) {
-    return Math.rint(100 * share) + 0.0;
+        Rounded.whole(100 * d.middle()),
+        Rounded.whole(100 * d.low()),
+        Rounded.whole(100 * d.high()));
   }
 
   private static String flow(Interval flow) {

@@ -6,6 +6,7 @@ import holdcurve.attribution.FallShare;
 import holdcurve.attribution.LeakShare;
 import holdcurve.circuit.Unit;
 import holdcurve.infer.Ranking;
+import holdcurve.text.Rounded;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
@@ -81,8 +82,7 @@ final class FallText {
         hundredths(amount.high(), unit));
   }
 
-  /** Rounded, and never minus nothing. */
   private static double hundredths(double si, Unit unit) {
-    return Math.rint(100 * unit.fromSi(si)) / 100 + 0.0;
+    return Rounded.hundredths(unit.fromSi(si));
   }
 }

@@ -6,6 +6,7 @@ import holdcurve.attribution.FallShare;
 import holdcurve.circuit.Unit;
 import holdcurve.infer.Ranking;
 import holdcurve.job.HoldTest;
+import holdcurve.text.Rounded;
 import java.util.List;
 import java.util.Locale;
 
@@ -61,8 +62,7 @@ final class FallSection {
         hundredths(amount.high(), unit));
   }
 
-  /** Rounded, and never minus nothing. */
   private static double hundredths(double si, Unit unit) {
-    return Math.rint(100 * unit.fromSi(si)) / 100 + 0.0;
+    return Rounded.hundredths(unit.fromSi(si));
   }
 }

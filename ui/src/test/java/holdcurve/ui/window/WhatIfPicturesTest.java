@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdcurve.ui.theme.Looks;
 import holdcurve.ui.theme.Theme;
+import java.util.function.Consumer;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
@@ -74,14 +75,18 @@ class WhatIfPicturesTest {
     }
   }
 
-  @Test
-  void goingThroughThePartsWithTheKeysRenewsNoneBeforeTheButton() throws Exception {
-    run(() -> page("What if"));
+  private void sections(Consumer<TitledPane> what) throws Exception {
     run(
         () ->
             robot.from(shown.stage().getScene().getRoot()).lookup(".hc-section").queryAll().stream()
                 .map(TitledPane.class::cast)
-                .forEach(pane -> pane.setExpanded(true)));
+                .forEach(what));
+  }
+
+  @Test
+  void goingThroughThePartsWithTheKeysRenewsNoneBeforeTheButton() throws Exception {
+    run(() -> page("What if"));
+    sections(pane -> pane.setExpanded(true));
     ComboBox<?> part = (ComboBox<?>) shown.find("#renewed-part");
     FlowPane extras = (FlowPane) shown.find("#extras");
     run(part::requestFocus);
@@ -99,11 +104,7 @@ class WhatIfPicturesTest {
   @Test
   void swapsAndAnAddedFault() throws Exception {
     run(() -> page("What if"));
-    run(
-        () ->
-            robot.from(shown.stage().getScene().getRoot()).lookup(".hc-section").queryAll().stream()
-                .map(TitledPane.class::cast)
-                .forEach(pane -> pane.setExpanded(!pane.isExpanded())));
+    sections(pane -> pane.setExpanded(!pane.isExpanded()));
     ComboBox<?> fault = (ComboBox<?>) shown.find("#added-fault");
     run(() -> fault.getSelectionModel().select(0));
     run(() -> ((Button) shown.find("#add-fault")).fire());

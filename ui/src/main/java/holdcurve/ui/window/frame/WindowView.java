@@ -65,7 +65,7 @@ public final class WindowView {
     root.setBottom(new ProgressStrip(model));
     root.addEventHandler(KeyEvent.KEY_PRESSED, this::key);
     UndoKeys.passOn(root, model);
-    KeyboardPlace.keep(root, this::focusPage);
+    KeyboardPlace.keep(root, () -> show(desk.page().get()));
     model.takenUpProperty().addListener((property, before, now) -> taken(now));
     desk.page().addListener((property, before, now) -> show(now));
     show(pages.get(0));
@@ -119,13 +119,6 @@ public final class WindowView {
       desk.page().set(page.title());
     }
     page.focus();
-  }
-
-  private void focusPage() {
-    pages.stream()
-        .filter(page -> page.content() == work.getCenter())
-        .findFirst()
-        .ifPresent(Page::focus);
   }
 
   /** Keys beside those of the menu: escape, and the plus and minus of other keyboards. */

@@ -95,16 +95,13 @@ final class DebriefPanel extends ScrollPane {
     ColumnConstraints wide = new ColumnConstraints();
     wide.setHgrow(Priority.ALWAYS);
     wide.setPercentWidth(40);
-    table.getColumnConstraints().add(wide);
+    table.getColumnConstraints().addAll(wide, narrow(), narrow(), narrow());
     String[] heads = {
       "Step, and what came of it", "You,\nbefore", "Evidence,\nafter", "It told", "Points at"
     };
     for (int column = 0; column < heads.length; column++) {
       Label head = Texts.words(heads[column]);
       head.getStyleClass().add("hc-heading");
-      if (head.getText().contains("\n")) {
-        head.setMinWidth(USE_PREF_SIZE);
-      }
       table.add(head, column, 0);
     }
     for (int i = 0; i < debrief.lines().size(); i++) {
@@ -113,13 +110,18 @@ final class DebriefPanel extends ScrollPane {
     return table;
   }
 
+  /** No word in it is broken. */
+  private static ColumnConstraints narrow() {
+    ColumnConstraints column = new ColumnConstraints();
+    column.setMinWidth(USE_PREF_SIZE);
+    return column;
+  }
+
   private static void addRow(GridPane table, int row, Debrief.Line line, PressureUnit unit) {
     table.add(Texts.words(line.step().words() + ": " + line.came().in(unit)), 0, row);
     table.add(percent(line.learner()), 1, row);
     table.add(percent(line.evidence()), 2, row);
-    Label told = new Label(DebriefText.told(line));
-    told.setMinWidth(USE_PREF_SIZE);
-    table.add(told, 3, row);
+    table.add(Texts.words(DebriefText.told(line)), 3, row);
     table.add(Texts.words(line.leading()), 4, row);
   }
 
