@@ -8,6 +8,7 @@ import holdcurve.infer.SuspectGroup;
 import holdcurve.infer.Verdict;
 import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
+import holdcurve.job.Timeline;
 import holdcurve.log.Reading;
 import holdcurve.part.Seats;
 import holdcurve.repair.CheckVerdict.Kind;

@@ -2,6 +2,8 @@ package holdcurve.repair;
 
 import holdcurve.infer.HoldCurve;
 import holdcurve.job.HoldTest;
+import holdcurve.job.Session;
+import holdcurve.job.Timeline;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;

@@ -3,6 +3,7 @@ package holdcurve.repair;
 import holdcurve.infer.HoldCurve;
 import holdcurve.infer.Interval;
 import holdcurve.infer.Ranking;
+import holdcurve.job.Timeline;
 import holdcurve.pass.PassLimit;
 import holdcurve.saying.Saying;
 import java.util.List;

@@ -3,7 +3,6 @@ package holdcurve.repair;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.infer.Belief;
 import holdcurve.infer.Beliefs;
-import holdcurve.infer.FaultPriors;
 import holdcurve.infer.HoldCurve;
 import holdcurve.infer.Possibility;
 import holdcurve.infer.Progress;
@@ -11,8 +10,11 @@ import holdcurve.infer.Ranking;
 import holdcurve.infer.RankingService;
 import holdcurve.infer.Suspect;
 import holdcurve.infer.Verdict;
+import holdcurve.job.FindingsInTime;
 import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
+import holdcurve.job.Session;
+import holdcurve.job.Timeline;
 import holdcurve.saying.Saying;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,40 +29,20 @@ public final class RepairCheckService implements RepairChecker {
   /** Ways a circuit may be that a band is made of. */
   private static final int WAYS = 100;
 
-  /**
-   * Probability that a circuit which was just repaired has no fault: assumed, like that of one
-   * brought in [-].
-   */
-  private static final double SOUND_AFTER_REPAIR = 0.65;
-
   private final FaultCatalogue catalogue;
-  private final RankingService usual;
-  private final RankingService afterRepair;
+  private final RankingService rankings;
 
   /**
-   * @param rankings used whether something was repaired or not
-   * @param catalogue of the faults they know
+   * @param catalogue of the faults the rankings know
    */
   public RepairCheckService(RankingService rankings, FaultCatalogue catalogue) {
-    this(catalogue, rankings, rankings);
-  }
-
-  private RepairCheckService(
-      FaultCatalogue catalogue, RankingService usual, RankingService afterRepair) {
     this.catalogue = catalogue;
-    this.usual = usual;
-    this.afterRepair = afterRepair;
+    this.rankings = rankings;
   }
 
-  /** With the shipped priors, and a better opinion of a circuit that was repaired. */
+  /** With the shipped priors. */
   public static RepairCheckService of(FaultCatalogue catalogue) {
-    FaultPriors shipped = FaultPriors.shipped();
-    double faulty = (1 - SOUND_AFTER_REPAIR) / (1 - shipped.sound());
-    FaultPriors repaired =
-        new FaultPriors(SOUND_AFTER_REPAIR, shipped.pair() * faulty, shipped.prevalence());
-    int threads = Runtime.getRuntime().availableProcessors();
-    return new RepairCheckService(
-        catalogue, new RankingService(catalogue), new RankingService(catalogue, repaired, threads));
+    return new RepairCheckService(new RankingService(catalogue), catalogue);
   }
 
   @Override
@@ -75,7 +57,6 @@ public final class RepairCheckService implements RepairChecker {
             ? Optional.of(before(job, timeline, seed, new PartOfProgress(progress, 0, 1 - share)))
             : Optional.empty();
     List<Possibility> learnt = before.map(beliefs -> learnt(beliefs, notes)).orElse(List.of());
-    RankingService rankings = timeline.repair().isPresent() ? afterRepair : usual;
     Ranking ranking =
         rankings.rank(checked(job, timeline), seed, new PartOfProgress(progress, 1 - share, share));
     notes.addAll(ranking.notes());
@@ -124,7 +105,7 @@ public final class RepairCheckService implements RepairChecker {
   private Beliefs before(Job job, Timeline timeline, long seed, Progress progress) {
     Session last = timeline.earlier().get(timeline.earlier().size() - 1);
     Job then = job.withTests(last.tests()).withFindings(new FindingsInTime(job, timeline).before());
-    return usual.believe(then, seed, WAYS, progress);
+    return rankings.believe(then, seed, WAYS, progress);
   }
 
   /** Ways this circuit may be after its last session before, as often as they are believed. */

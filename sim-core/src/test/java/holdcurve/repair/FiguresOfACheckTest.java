@@ -14,6 +14,7 @@ import holdcurve.infer.Suspect;
 import holdcurve.infer.Verdict;
 import holdcurve.job.GaugeSpec;
 import holdcurve.job.HoldTest;
+import holdcurve.job.Holds;
 import holdcurve.job.Job;
 import holdcurve.pass.PassLimit;
 import holdcurve.repair.PassMark.Outcome;

@@ -1,6 +1,5 @@
-package holdcurve.repair;
+package holdcurve.job;
 
-import holdcurve.job.HoldTest;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;

@@ -1,4 +1,4 @@
-package holdcurve.repair;
+package holdcurve.job;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -6,8 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import holdcurve.finding.Finding;
 import holdcurve.finding.JointLook;
 import holdcurve.finding.Moment;
-import holdcurve.job.Job;
-import holdcurve.job.Repair;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;

@@ -1,22 +1,23 @@
-package holdcurve.repair;
+package holdcurve.job;
 
 import holdcurve.check.InputException;
-import holdcurve.job.HoldTest;
-import holdcurve.job.Job;
-import holdcurve.job.Repair;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * The tests of a job in sessions: a new one begins with each new date and after each repair. The
- * order of the tests in the job is the order in which they were done.
+ * The tests of a job in sessions: a new one begins after each repair, and where more than {@value
+ * #SAME_STATE} days lie between two tests. The order of the tests in the job is the order in which
+ * they were done.
  *
  * @param earlier sessions before the one that is checked, oldest first
  * @param checked the session that is checked
  * @param repair the last repair before it, if there was one
  */
 public record Timeline(List<Session> earlier, Session checked, Optional<Repair> repair) {
+  /** Days over which a circuit that nobody touched is taken to stay as it is: assumed. */
+  private static final int SAME_STATE = 14;
+
   public Timeline {
     earlier = List.copyOf(earlier);
   }
@@ -66,7 +67,7 @@ public record Timeline(List<Session> earlier, Session checked, Optional<Repair> 
     List<HoldTest> open = new ArrayList<>();
     for (HoldTest test : tests) {
       HoldTest last = open.isEmpty() ? test : open.get(open.size() - 1);
-      if (isNewDay(last, test) || repairBetween(job, last, test)) {
+      if (isLater(last, test) || repairBetween(job, last, test)) {
         sessions.add(session(open));
         open.clear();
       }
@@ -80,8 +81,10 @@ public record Timeline(List<Session> earlier, Session checked, Optional<Repair> 
     return new Session(tests.stream().flatMap(t -> t.day().stream()).findFirst(), tests);
   }
 
-  private static boolean isNewDay(HoldTest before, HoldTest test) {
-    return test.day().isPresent() && before.day().isPresent() && !test.day().equals(before.day());
+  private static boolean isLater(HoldTest before, HoldTest test) {
+    return test.day().isPresent()
+        && before.day().isPresent()
+        && test.day().get().isAfter(before.day().get().plusDays(SAME_STATE));
   }
 
   private static boolean repairBetween(Job job, HoldTest before, HoldTest test) {
@@ -94,10 +97,21 @@ public record Timeline(List<Session> earlier, Session checked, Optional<Repair> 
   }
 
   /** The last repair before a test. */
-  static Optional<Repair> repairBefore(Job job, HoldTest test) {
+  private static Optional<Repair> repairBefore(Job job, HoldTest test) {
     return job.upkeep().repairs().stream()
         .filter(repair -> isBefore(job, repair, test))
         .reduce((first, second) -> second);
+  }
+
+  /**
+   * Whether the tests of a job were done after something was repaired.
+   *
+   * @throws InputException if tests and repairs can't be put in order
+   */
+  public static boolean isAfterRepair(Job job) {
+    return !job.tests().isEmpty()
+        && !job.upkeep().repairs().isEmpty()
+        && repairBefore(job, job.tests().get(0)).isPresent();
   }
 
   /** Whether a repair was done before a test. */

@@ -1,9 +1,6 @@
-package holdcurve.repair;
+package holdcurve.job;
 
 import holdcurve.finding.Finding;
-import holdcurve.job.HoldTest;
-import holdcurve.job.Job;
-import holdcurve.job.Repair;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,22 +10,22 @@ import java.util.Optional;
  * Which findings speak of the circuit at which time: by the hold test they name, else by their
  * date. One without either, or of the very day of a repair, is taken to be from before.
  */
-final class FindingsInTime {
+public final class FindingsInTime {
   private final Job job;
   private final Timeline timeline;
 
-  FindingsInTime(Job job, Timeline timeline) {
+  public FindingsInTime(Job job, Timeline timeline) {
     this.job = job;
     this.timeline = timeline;
   }
 
   /** Findings of the session that is checked. */
-  List<Finding> checked() {
+  public List<Finding> checked() {
     return job.findings().stream().filter(this::isChecked).toList();
   }
 
   /** Findings of the session before it. */
-  List<Finding> before() {
+  public List<Finding> before() {
     int last = timeline.earlier().size() - 1;
     return job.findings().stream()
         .filter(finding -> !isChecked(finding))
@@ -36,19 +33,8 @@ final class FindingsInTime {
         .toList();
   }
 
-  /** Findings from after the last repair, when these are the tests after it. */
-  List<Finding> since(List<HoldTest> tests) {
-    return job.findings().stream()
-        .filter(
-            finding ->
-                finding.test().isPresent()
-                    ? tests.stream().anyMatch(test -> isDuring(finding, test))
-                    : finding.date().map(this::isAfterRepair).orElse(false))
-        .toList();
-  }
-
   /** What a reader should know of how findings were sorted. */
-  List<String> notes() {
+  public List<String> notes() {
     List<String> notes = new ArrayList<>();
     List<Finding> alone = job.findings().stream().filter(f -> f.test().isEmpty()).toList();
     if (alone.stream().anyMatch(finding -> finding.date().isEmpty())) {

@@ -1,12 +1,7 @@
-package holdcurve.repair;
+package holdcurve.job;
 
 import holdcurve.circuit.Circuit;
 import holdcurve.file.CircuitReader;
-import holdcurve.job.GaugeSpec;
-import holdcurve.job.HoldTest;
-import holdcurve.job.Job;
-import holdcurve.job.Repair;
-import holdcurve.job.Upkeep;
 import holdcurve.log.GaugeLog;
 import holdcurve.log.Reading;
 import java.nio.file.Path;
@@ -18,7 +13,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 
 /** Invented holds and jobs. */
-final class Holds {
+public final class Holds {
   private static final Circuit CIRCUIT =
       CircuitReader.read(
           Path.of(
@@ -28,7 +23,7 @@ final class Holds {
   private Holds() {}
 
   /** A hold with one reading a minute [bar]. */
-  static HoldTest hold(String id, String date, double... bar) {
+  public static HoldTest hold(String id, String date, double... bar) {
     List<Reading> readings = new ArrayList<>();
     for (int i = 0; i < bar.length; i++) {
       readings.add(Reading.of(60 * i, bar[i] * 1e5));
@@ -47,7 +42,7 @@ final class Holds {
   /**
    * @param tests ids, each with a date after a blank if it has one
    */
-  static Job job(List<Repair> repairs, String... tests) {
+  public static Job job(List<Repair> repairs, String... tests) {
     return job(
         repairs,
         Arrays.stream(tests)
@@ -56,7 +51,7 @@ final class Holds {
             .toList());
   }
 
-  static Job job(List<Repair> repairs, List<HoldTest> tests) {
+  public static Job job(List<Repair> repairs, List<HoldTest> tests) {
     Upkeep none = Upkeep.none(CIRCUIT);
     return new Job(
         "invented",

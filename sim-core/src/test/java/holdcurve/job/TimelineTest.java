@@ -1,12 +1,10 @@
-package holdcurve.repair;
+package holdcurve.job;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdcurve.check.InputException;
-import holdcurve.job.Job;
-import holdcurve.job.Repair;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
