@@ -44,10 +44,10 @@ class ShippedFaultsTest {
     List<String> missing =
         CATALOGUE.faults().stream()
             .map(LeakFault::id)
-            .filter(id -> !FaultPriors.shipped().prevalence().containsKey(id))
+            .filter(id -> !FaultPriors.shipped().rates().containsKey(id))
             .toList();
     assertEquals(List.of(), missing);
-    assertEquals(CATALOGUE.faults().size(), FaultPriors.shipped().prevalence().size());
+    assertEquals(CATALOGUE.faults().size(), FaultPriors.shipped().rates().size());
   }
 
   @Test

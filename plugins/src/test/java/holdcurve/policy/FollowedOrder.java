@@ -27,8 +27,7 @@ final class FollowedOrder {
   static final double CERTAIN = 0.9;
 
   /** The cases have one fault, and both orders may know it. */
-  private static final FaultPriors ONE_FAULT =
-      new FaultPriors(FaultPriors.shipped().sound(), 0, FaultPriors.shipped().prevalence());
+  private static final FaultPriors ONE_FAULT = FaultPriors.shipped().ofSingleFaults();
 
   private final Job full;
   private final String fault;

@@ -34,6 +34,23 @@ public record Evidence(
     double[] bestPoint,
     int modes) {
 
+  /** The same draws at another log evidence [nat]. */
+  public Evidence withLogEvidence(double log) {
+    return new Evidence(
+        log,
+        standardError,
+        draws,
+        effectiveSampleSize,
+        paretoShape,
+        method,
+        reliable,
+        likelihoodCalls,
+        laplaceLogEvidence,
+        maximumLogLikelihood,
+        bestPoint,
+        modes);
+  }
+
   /** How an evidence was obtained. */
   public enum Method {
     /** Adaptive importance sampling on the modes. */

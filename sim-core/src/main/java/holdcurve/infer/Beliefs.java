@@ -18,6 +18,6 @@ public record Beliefs(Job job, Ranking ranking, List<Belief> beliefs) {
 
   /** Power at which the likelihood of the readings will count with one more test [-]. */
   public double powerWithOneMore() {
-    return Coarsening.of(job.tests().size() + 1, job.gauge()).power();
+    return Coarsening.of(job, 1).power();
   }
 }

@@ -12,13 +12,15 @@ import java.util.Map;
 
 /** Everything that is considered for one circuit. */
 final class Hypotheses {
-  private record Candidate(Hypothesis.Member member, double weight) {}
+  private record Candidate(Hypothesis.Member member, double odds) {}
 
   private final List<Candidate> candidates = new ArrayList<>();
   private final FaultPriors priors;
+  private final boolean afterRepair;
 
-  private Hypotheses(FaultPriors priors) {
+  private Hypotheses(FaultPriors priors, boolean afterRepair) {
     this.priors = priors;
+    this.afterRepair = afterRepair;
   }
 
   /**
@@ -26,6 +28,7 @@ final class Hypotheses {
    * places.
    *
    * @param changed fault id → how many times likelier than usual
+   * @param afterRepair whether the tests were done because something was repaired
    * @param problems receives a sentence for each plugin that fails when asked for its sites or a
    *     condition
    */
@@ -34,8 +37,9 @@ final class Hypotheses {
       FaultCatalogue catalogue,
       FaultPriors priors,
       Map<String, Double> changed,
+      boolean afterRepair,
       List<String> problems) {
-    Hypotheses all = new Hypotheses(priors);
+    Hypotheses all = new Hypotheses(priors, afterRepair);
     for (LeakFault fault : catalogue.faults()) {
       all.addSites(fault, circuit, changed.getOrDefault(fault.id(), 1.0), problems);
     }
@@ -46,11 +50,10 @@ final class Hypotheses {
     List<Candidate> found = new ArrayList<>();
     try {
       List<Site> sites = fault.sites(circuit);
-      double usual = priors.prevalence().getOrDefault(fault.id(), fault.prevalence());
+      double odds = priors.odds(fault.id(), fault.prevalence(), changed) / sites.size();
       for (Site site : sites) {
-        double weight = usual * changed / sites.size();
-        if (weight > 0) {
-          found.add(new Candidate(usable(new Hypothesis.Member(fault, site), circuit), weight));
+        if (odds > 0) {
+          found.add(new Candidate(usable(new Hypothesis.Member(fault, site), circuit), odds));
         }
       }
       candidates.addAll(found);
@@ -71,31 +74,24 @@ final class Hypotheses {
 
   private List<Hypothesis> list() {
     List<Hypothesis> list = new ArrayList<>();
-    double single = 1 - priors.sound() - priors.pair();
-    double sum = candidates.stream().mapToDouble(Candidate::weight).sum();
-    list.add(new Hypothesis(List.of(), priors.sound()));
-    for (Candidate c : candidates) {
-      list.add(new Hypothesis(List.of(c.member()), single * c.weight() / sum));
-    }
-    if (priors.pair() > 0) {
+    list.add(new Hypothesis(List.of(), priors.soundWeight(afterRepair)));
+    candidates.forEach(c -> list.add(new Hypothesis(List.of(c.member()), c.odds())));
+    if (priors.most() > 1) {
       addPairs(list);
     }
-    return list;
+    double sum = list.stream().mapToDouble(Hypothesis::priorWeight).sum();
+    return list.stream().map(h -> new Hypothesis(h.members(), h.priorWeight() / sum)).toList();
   }
 
   private void addPairs(List<Hypothesis> list) {
-    List<Hypothesis> pairs = new ArrayList<>();
     for (int i = 0; i < candidates.size(); i++) {
       for (int j = i + 1; j < candidates.size(); j++) {
         Candidate a = candidates.get(i);
         Candidate b = candidates.get(j);
         if (!a.member().fault().id().equals(b.member().fault().id())) {
-          pairs.add(new Hypothesis(List.of(a.member(), b.member()), a.weight() * b.weight()));
+          list.add(new Hypothesis(List.of(a.member(), b.member()), a.odds() * b.odds()));
         }
       }
     }
-    double sum = pairs.stream().mapToDouble(Hypothesis::priorWeight).sum();
-    pairs.forEach(
-        p -> list.add(new Hypothesis(p.members(), priors.pair() * p.priorWeight() / sum)));
   }
 }

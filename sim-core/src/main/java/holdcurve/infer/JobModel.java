@@ -19,6 +19,7 @@ import java.util.OptionalDouble;
  * @param series readings of each test
  * @param errors reading error of each test
  * @param operations operation of each test, before clamps
+ * @param temperatures what is known of the fuel temperature in each test
  * @param sides what was found out beside the readings
  * @param coarsening how much the readings count in every likelihood
  */
@@ -27,10 +28,11 @@ record JobModel(
     List<ReadingSeries> series,
     List<ReadingError> errors,
     List<Operation> operations,
+    List<FuelTemperature> temperatures,
     List<SideEvidence> sides,
     Coarsening coarsening) {
   static JobModel of(Job job) {
-    return of(job, Coarsening.of(job.tests().size(), job.gauge()));
+    return of(job, Coarsening.of(job));
   }
 
   static JobModel of(Job job, Coarsening coarsening) {
@@ -40,21 +42,26 @@ record JobModel(
     for (HoldTest test : job.tests()) {
       ReadingSeries readings = ReadingSeries.of(test.log().hold(), job.gauge());
       series.add(readings);
-      errors.add(new ReadingError(readings));
+      errors.add(new ReadingError(readings, coarsening.share(errors.size())));
       operations.add(TestOperations.of(test));
     }
     List<SideEvidence> sides =
         new ArrayList<>(
             FindingEvidence.of(job).stream().map(FindingEvidence.Said::evidence).toList());
     RunUpEvidence.of(job).ifPresent(sides::add);
-    return new JobModel(job, series, errors, operations, sides, coarsening);
+    return new JobModel(job, series, errors, operations, temperatures(job), sides, coarsening);
   }
 
   /** Tests that are still to be done: no readings, only how they would be run. */
   static JobModel planned(Job job) {
     List<Operation> operations = job.tests().stream().map(TestOperations::of).toList();
-    Coarsening coarsening = Coarsening.of(operations.size(), job.gauge());
-    return new JobModel(job, List.of(), List.of(), operations, List.of(), coarsening);
+    Coarsening coarsening = new Coarsening(Coarsening.power(operations.size(), job.gauge()));
+    return new JobModel(
+        job, List.of(), List.of(), operations, temperatures(job), List.of(), coarsening);
+  }
+
+  private static List<FuelTemperature> temperatures(Job job) {
+    return job.tests().stream().map(FuelTemperature::of).toList();
   }
 
   /** Number of residuals of the readings. */
@@ -92,9 +99,10 @@ record JobModel(
 
   /** Log density of no departure at all, that of readings at its power [nat]. */
   double logDensityAtZero(Scales scales) {
-    double readings = residualCount() * Math.log(2 * Math.PI);
+    double readings = 0;
     for (ReadingError error : errors) {
-      readings += error.logDeterminant(scales);
+      readings +=
+          error.share() * (error.size() * Math.log(2 * Math.PI) + error.logDeterminant(scales));
     }
     return -0.5 * (coarsening.power() * readings + sideCount() * Math.log(2 * Math.PI));
   }

@@ -154,12 +154,8 @@ final class Judge {
 
   private Judged sample(Fitted fit, double best, double probability) {
     MarginalLikelihood likelihood = new MarginalLikelihood(data, fit.model(), fit.fits());
-    double margin = fit.hypothesis().members().size() < 2 ? NEGLIGIBLE : NEGLIGIBLE_PAIR;
     long own = seed * 31 + fit.hypothesis().id().hashCode();
-    Evidence evidence =
-        fit.logPosterior() < best - margin
-            ? CheckedEvidence.approximate(likelihood.modes(), own)
-            : new CheckedEvidence(likelihood, workers.progress()).estimate(own, error(probability));
+    Evidence evidence = CheckedEvidence.approximate(likelihood.modes(), own);
     return new Judged(fit.hypothesis(), fit.model(), likelihood, evidence);
   }
 

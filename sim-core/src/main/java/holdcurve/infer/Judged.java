@@ -19,6 +19,10 @@ record Judged(
     return evidence.logEvidence();
   }
 
+  Judged withLogEvidence(double log) {
+    return new Judged(hypothesis, model, likelihood, evidence.withLogEvidence(log));
+  }
+
   /** Log of prior weight times believed evidence [nat]. */
   double logPosterior() {
     return logEvidence() + Math.log(hypothesis.priorWeight());

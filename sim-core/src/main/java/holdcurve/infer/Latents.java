@@ -2,7 +2,9 @@ package holdcurve.infer;
 
 import holdcurve.fault.FaultParameter;
 import holdcurve.job.HoldTest;
+import holdcurve.model.TemperatureCourse;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Set;
@@ -58,7 +60,7 @@ final class Latents {
   private final int firstParameter;
   private final List<FaultParameter> parameters;
   private final int[] start;
-  private final int[] warmth;
+  private final int[] course;
   private final int[] clamp;
   private final int[] squeeze;
   private final int[][] variation;
@@ -78,7 +80,7 @@ final class Latents {
     firstParameter = touched.size();
     parameters.forEach(parameter -> addFor(all()));
     start = new int[tests];
-    warmth = new int[tests];
+    course = new int[tests];
     clamp = new int[tests];
     squeeze = new int[tests];
     variation = new int[tests][parameters.size()];
@@ -92,7 +94,10 @@ final class Latents {
 
   private void addTest(int i, HoldTest test) {
     start[i] = addFor(only(i));
-    warmth[i] = addFor(only(i));
+    course[i] = addFor(only(i));
+    for (int k = 1; k < TemperatureCourse.SHAPES; k++) {
+      addFor(only(i));
+    }
     clamp[i] = test.clamped().isEmpty() ? -1 : addFor(only(i));
     squeeze[i] = test.clamped().isEmpty() ? -1 : addFor(only(i));
     for (int k = 0; k < parameters.size(); k++) {
@@ -134,7 +139,7 @@ final class Latents {
     }
     for (int i = 0; i < tests; i++) {
       v[start[i]] = from.start(u, i);
-      v[warmth[i]] = from.warmth(u, i);
+      System.arraycopy(u, from.course[i], v, course[i], TemperatureCourse.SHAPES);
       if (clamp[i] >= 0) {
         v[clamp[i]] = from.clamp(u, i);
         v[squeeze[i]] = from.squeeze(u, i);
@@ -217,7 +222,7 @@ final class Latents {
   boolean changesCircuit(int j, int test) {
     return changesCurve(j, test)
         && j != start[test]
-        && j != warmth[test]
+        && (j < course[test] || j >= course[test] + TemperatureCourse.SHAPES)
         && j != clamp[test]
         && j != squeeze[test];
   }
@@ -258,8 +263,9 @@ final class Latents {
     return u[start[test]];
   }
 
-  double warmth(double[] u, int test) {
-    return u[warmth[test]];
+  /** Course of the fuel temperature in a test, one coordinate a shape. */
+  double[] course(double[] u, int test) {
+    return Arrays.copyOfRange(u, course[test], course[test] + TemperatureCourse.SHAPES);
   }
 
   /**

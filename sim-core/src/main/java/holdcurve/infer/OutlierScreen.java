@@ -6,9 +6,10 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Finds single readings that stand away from the line through their neighbours, whatever the fault:
- * a slip of the eye or pen. They are kept, at little weight, and so are those with the needle at
- * its stop.
+ * Finds single readings that stand above or below both their neighbours and away from the line
+ * through them: no circuit does that, so it is a slip of the eye or pen. A reading between its
+ * neighbours is never one, however quick the fall. Slips are kept, at little weight, and so are
+ * readings with the needle at its stop.
  */
 final class OutlierScreen {
   /** Departure that a reading error doesn't explain, in units of the usual departure [-]. */
@@ -26,11 +27,18 @@ final class OutlierScreen {
     double[] away = departures(hold);
     double usual = Math.max(median(away), gauge.resolution());
     for (int i = 0; i < trust.length; i++) {
-      boolean outlying = away[i] > LIMIT * usual;
+      boolean outlying = away[i] > LIMIT * usual && isPeak(hold, i);
       boolean atStop = hold.get(i).pressure() >= gauge.range();
       trust[i] = outlying || atStop || hold.get(i).doubtful() ? low : 1;
     }
     return trust;
+  }
+
+  /** Whether an inner reading lies above or below both its neighbours. */
+  private static boolean isPeak(List<Reading> hold, int i) {
+    double before = hold.get(i).pressure() - hold.get(i - 1).pressure();
+    double after = hold.get(i).pressure() - hold.get(i + 1).pressure();
+    return before * after > 0;
   }
 
   /**

@@ -18,6 +18,9 @@ final class Profile {
   /** What an unknown costs, and the words for it. */
   record Need(Saying words, double log) {}
 
+  /** When the temperature of the fuel is compared with that at the pump stop [s]. */
+  private static final double LATER = 600;
+
   private final JobModel data;
   private final Judged judged;
   private final double[] u;
@@ -150,10 +153,13 @@ final class Profile {
                 + " the set pressure"
                 + in,
             start));
-    double warmth = latents.warmth(u, test);
-    needs.put(
-        "warmth" + test,
-        need("fuel " + Strain.degree(warmth) + (warmth > 0 ? " warm" : " cold") + in, warmth));
+    double change = judged.model().realisation().course(u, test).change(LATER);
+    String fuel = change > 0 ? "fuel that warms up" : "fuel that cools down";
+    double cost = 0;
+    for (double z : latents.course(u, test)) {
+      cost -= 0.5 * z * z;
+    }
+    needs.put("temperature" + test, new Need(Saying.plain(fuel + in), cost));
     if (!data.job().tests().get(test).clamped().isEmpty()) {
       double clamp = latents.clamp(u, test);
       needs.put(

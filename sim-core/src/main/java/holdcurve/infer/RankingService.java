@@ -4,6 +4,7 @@ import holdcurve.check.Cancellation;
 import holdcurve.check.NoAnswerException;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.job.Job;
+import holdcurve.job.Timeline;
 import holdcurve.saying.Saying;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -78,7 +79,9 @@ public final class RankingService implements Ranker {
     Cancellation.check();
     JobModel data = JobModel.of(job);
     FaultCatalogue spokenFor = SpokenFor.among(catalogue, data, unknowns);
-    List<Hypothesis> all = Hypotheses.of(job.circuit(), spokenFor, priors, job.priors(), problems);
+    List<Hypothesis> all =
+        Hypotheses.of(
+            job.circuit(), spokenFor, priors, job.priors(), Timeline.isAfterRepair(job), problems);
     Alikeness alike = new Alikeness(job);
     Judge judge = new Judge(data, unknowns, seed, workers);
     List<Hypothesis> first = all.stream().filter(h -> h.members().size() < 2).toList();
@@ -97,7 +100,8 @@ public final class RankingService implements Ranker {
     }
     catalogue.failures().stream().filter(f -> !problems.contains(f)).forEach(problems::add);
     notes.addAll(Saying.plain(problems));
-    return new RankingReport(job, data, alike, judged, seed, notes);
+    List<Judged> averaged = new UnknownLaws(data, alike).averaged(judged);
+    return new RankingReport(job, data, alike, averaged, seed, notes);
   }
 
   /** Pairs with a leading suspect, of faults that don't drain the same fuel the same way. */

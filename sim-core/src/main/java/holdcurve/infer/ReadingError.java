@@ -13,12 +13,17 @@ import org.apache.commons.math3.linear.EigenDecomposition;
  * a g_k) (Woodbury; the s_k are orthogonal).
  */
 final class ReadingError {
+  private final double share;
   private final double[] rootWeight;
   private final double logWeights;
   private final double[][] shapes;
   private final double[] strength;
 
-  ReadingError(ReadingSeries series) {
+  /**
+   * @param share of the power of the readings that this test has [-]
+   */
+  ReadingError(ReadingSeries series, double share) {
+    this.share = share;
     double[] weight = series.weight();
     int n = weight.length;
     rootWeight = new double[n];
@@ -41,6 +46,14 @@ final class ReadingError {
     for (int k = 0; k < strength.length; k++) {
       shapes[k] = weighted.operate(eigen.getEigenvector(k).toArray());
     }
+    for (int i = 0; i < n; i++) {
+      rootWeight[i] *= Math.sqrt(share);
+    }
+  }
+
+  /** Share of the power of the readings that this test has [-]. */
+  double share() {
+    return share;
   }
 
   /** Number of points. */
@@ -54,7 +67,7 @@ final class ReadingError {
   }
 
   /**
-   * Departures r of this test, W^½ r.
+   * Departures r of this test, (ρ W)^½ r.
    *
    * @param departures of all tests [Pa], those of this one from {@code offset} on
    */
@@ -66,7 +79,7 @@ final class ReadingError {
     return weighted;
   }
 
-  /** Multiplies the rows of this test by W^½, in place. */
+  /** Multiplies the rows of this test by (ρ W)^½, in place. */
   void weightRows(double[][] rows, int offset) {
     for (int i = 0; i < rootWeight.length; i++) {
       for (int c = 0; c < rows[offset + i].length; c++) {
@@ -75,7 +88,7 @@ final class ReadingError {
     }
   }
 
-  /** s_k · W^½ r. */
+  /** s_k · (ρ W)^½ r. */
   double along(int k, double[] weighted) {
     double sum = 0;
     for (int i = 0; i < weighted.length; i++) {
@@ -123,7 +136,7 @@ final class ReadingError {
     return first + strength.length;
   }
 
-  /** Log determinant of Σ [nat]. */
+  /** Log determinant of Σ at full power [nat]. */
   double logDeterminant(Scales scales) {
     double ratio = ratio(scales);
     double sum = 2 * size() * Math.log(scales.deviation()) - logWeights;
@@ -133,7 +146,7 @@ final class ReadingError {
     return sum;
   }
 
-  /** rᵀΣ⁻¹r of this test's departures r, given as W^½ r [-]. */
+  /** rᵀΣ⁻¹r of this test's departures r, given as (ρ W)^½ r [-]. */
   double misfit(double[] weighted, Scales scales) {
     double sum = 0;
     for (double r : weighted) {

@@ -11,6 +11,8 @@ import holdcurve.flow.BentLaw;
 import holdcurve.hold.HoldSetup;
 import holdcurve.infer.Latents.Shared;
 import holdcurve.job.HoldTest;
+import holdcurve.job.Job;
+import holdcurve.model.TemperatureCourse;
 import holdcurve.part.Accumulator;
 import holdcurve.part.CheckValve;
 import holdcurve.part.ColdStartInjector;
@@ -22,7 +24,9 @@ import holdcurve.part.Regulator;
 import holdcurve.part.Seats;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.apache.commons.math3.special.Erf;
 
@@ -45,6 +49,24 @@ final class Realisation {
   /** Where {@link #tailed} is twice as far out [standard deviations]. */
   private static final double TAIL = 3;
 
+  /** Rooms for weeps that are kept: a step along one unknown mostly leaves the room as it is. */
+  private static final int REMEMBERED = 64;
+
+  /** Unknowns that the room for weeps depends on. */
+  private static final List<Shared> ROOM =
+      List.of(
+          Shared.COMPLIANCE,
+          Shared.AIR,
+          Shared.CREEP,
+          Shared.CREEP_TIME,
+          Shared.QUICK_CREEP,
+          Shared.SET_PRESSURE,
+          Shared.RESEAT_DROP,
+          Shared.DAMPER_SIZE,
+          Shared.DAMPER_PRESSURE,
+          Shared.DAMPER_WIDTH,
+          Shared.DAMPER_STOPS);
+
   private static final double SOFT_AT_ONE = 0.5 * Math.log1p(Math.exp(2));
 
   private final JobModel data;
@@ -55,6 +77,17 @@ final class Realisation {
   private final Circuit circuit;
   private final double statedSet;
   private final String feedHose;
+  private final SoundWeep weep;
+  private final Map<List<Double>, Double> rooms =
+      new LinkedHashMap<>(16, 0.75f, true) {
+        private static final long serialVersionUID = 1;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<List<Double>, Double> eldest) {
+          return size() > REMEMBERED;
+        }
+      };
+
   private int[] leakCounts;
 
   Realisation(JobModel data, Hypothesis hypothesis, UnknownPriors priors) {
@@ -69,6 +102,9 @@ final class Realisation {
             .findFirst()
             .orElse(Double.NaN);
     this.feedHose = Hose.clampable(circuit).stream().findFirst().orElse("");
+    Job job = data.job();
+    double prime = job.tests().stream().mapToDouble(HoldTest::primeTime).findFirst().orElse(0);
+    this.weep = new SoundWeep(circuit, job.upkeep().pass(), prime);
     this.latents = new Latents(data.job().tests(), parameters, idle(), data.sideUnknowns());
   }
 
@@ -111,12 +147,17 @@ final class Realisation {
             data.readBefore(test).orElse(set + priors.overshoot())
                 + priors.startDeviation() * tailed(latents.start(u, test))),
         hold.primeTime(),
-        priors.warmthDeviation() * latents.warmth(u, test),
-        data.operations().get(test),
+        0,
+        data.operations().get(test).withTemperatureCourse(course(u, test)),
         hold.clamped(),
         hold.clampTime(),
         clamp / Seats.TEST_PRESSURE,
         squeeze);
+  }
+
+  /** How the fuel temperature changes in a test. */
+  TemperatureCourse course(double[] u, int test) {
+    return data.temperatures().get(test).at(latents.course(u, test));
   }
 
   /** The circuit as this hypothesis has it in one test. */
@@ -126,7 +167,14 @@ final class Realisation {
 
   /** The circuit without the members' faults; the same for all tests. */
   Circuit sound(double[] u) {
-    return circuit.map(part -> unknown(part, u));
+    Circuit varied = circuit.map(part -> unknown(part, u));
+    List<Double> key = ROOM.stream().map(which -> latents.shared(u, which)).toList();
+    Double room = rooms.get(key);
+    if (room == null) {
+      room = weep.room(varied);
+      rooms.put(key, room);
+    }
+    return SoundWeep.weeping(varied, weep.factor(varied, room));
   }
 
   /**

@@ -36,7 +36,10 @@ final class Twins {
       all.stream()
           .filter(other -> other.best().logEvidence() > one.best().logEvidence() + BEHIND)
           .sorted(Comparator.comparingDouble((Fitted f) -> -f.best().logEvidence()))
-          .map(other -> partners(one, other).map(partners -> new Leader(other, partners)))
+          .map(
+              other ->
+                  partners(one.hypothesis(), other.hypothesis())
+                      .map(partners -> new Leader(other, partners)))
           .flatMap(Optional::stream)
           .findFirst()
           .ifPresent(leader -> leaders.put(one, leader));
@@ -44,9 +47,14 @@ final class Twins {
     return leaders;
   }
 
-  private Optional<int[]> partners(Fitted one, Fitted other) {
-    List<Hypothesis.Member> members = one.hypothesis().members();
-    List<Hypothesis.Member> others = other.hypothesis().members();
+  /** Whether the members of two hypotheses pair up. */
+  boolean areLike(Hypothesis one, Hypothesis other) {
+    return partners(one, other).isPresent();
+  }
+
+  private Optional<int[]> partners(Hypothesis one, Hypothesis other) {
+    List<Hypothesis.Member> members = one.members();
+    List<Hypothesis.Member> others = other.members();
     if (members.isEmpty() || members.size() != others.size()) {
       return Optional.empty();
     }

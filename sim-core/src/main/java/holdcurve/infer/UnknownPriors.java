@@ -12,8 +12,8 @@ import holdcurve.job.GaugeSpec;
  *     regulator open [Pa]
  * @param startDeviation likewise about that, near the middle; a weak pump or a kinked hose can put
  *     it far off, see {@link Realisation#tailed} [Pa]
- * @param setShare set pressure about the stated one, as a share of it [-]
- * @param warmthDeviation fuel temperature over its surroundings [K]
+ * @param setShare set pressure about the stated one, as a share of it: regulators are set to about
+ *     0.1 bar, common practice, no source [-]
  * @param clampFlow flow past a clamp at 2 bar [m³/s]
  * @param clampShare likewise, as a factor [-]
  * @param squeezed fuel that a clamp pushes to each side on average; exponentially distributed,
@@ -38,7 +38,6 @@ record UnknownPriors(
     double overshoot,
     double startDeviation,
     double setShare,
-    double warmthDeviation,
     double clampFlow,
     double clampShare,
     double squeezed,
@@ -59,8 +58,7 @@ record UnknownPriors(
         1.5,
         3e3,
         4e3,
-        0.05,
-        1.7,
+        0.03,
         0.01e-6 / 60,
         1,
         0.08e-6,

@@ -98,7 +98,7 @@ final class Blueprint {
    */
   private int placeWarmth(int first) {
     int next = first;
-    if (pattern.operation().measuredTemperature().isEmpty()) {
+    if (pattern.operation().temperatureCourse().isEmpty()) {
       double[][] liquid = liquid(pattern);
       for (Region region : Region.values()) {
         if (region == Region.ENGINE || any(liquid[region.ordinal()])) {
@@ -211,7 +211,7 @@ final class Blueprint {
         constantCapacity(contributions, volume),
         storages(contributions, volume),
         thresholds(contributions),
-        contributions.operation().measuredTemperature().isPresent(),
+        contributions.operation().temperatureCourse().isPresent(),
         new Network.Origin(this, contributions, walls));
   }
 
@@ -290,10 +290,10 @@ final class Blueprint {
         swelling[i] *= fuel.expansion();
       }
       String name = "fuel temperature, " + region.title();
-      if (any && operation.measuredTemperature().isPresent()) {
+      if (any && operation.temperatureCourse().isPresent()) {
         elements.add(
-            new MeasuredTemperatureElement(
-                name, operation.measuredTemperature().get(), nodes, swelling));
+            new TemperatureCourseElement(
+                name, operation.temperatureCourse().get(), nodes, swelling));
       } else if (any) {
         elements.add(
             new ThermalElement(

@@ -81,6 +81,6 @@ record Contributions(Condition condition, Operation operation, NetworkBuilder[] 
     return a == b
         || a.manifoldPressure() == b.manifoldPressure()
             && a.pace() == b.pace()
-            && a.measuredTemperature().isPresent() == b.measuredTemperature().isPresent();
+            && a.temperatureCourse().isPresent() == b.temperatureCourse().isPresent();
   }
 }

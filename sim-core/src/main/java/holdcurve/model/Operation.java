@@ -4,7 +4,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
 
 /**
  * What is being done with a circuit during one stretch of a log. Every change of it is a switch at
@@ -15,7 +14,8 @@ import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
  * @param injectorDuty share of the time that injectors are open [-], 0 with the engine stopped
  * @param manifoldPressure intake manifold [Pa gauge]
  * @param fuelTemperature of the fuel at the start [K]
- * @param measuredTemperature fuel temperature [K] against time [s], where it was logged
+ * @param temperatureCourse how the fuel temperature changes, where that is given; else it relaxes
+ *     to its surroundings
  * @param valves valve id → its state, in a run that follows it; a regulator that isn't named is
  *     open while the pump runs and on its way to its seat when it doesn't
  * @param pace whether pressures change slowly or fast
@@ -26,7 +26,7 @@ public record Operation(
     double injectorDuty,
     double manifoldPressure,
     double fuelTemperature,
-    Optional<MeasuredTemperature> measuredTemperature,
+    Optional<TemperatureCourse> temperatureCourse,
     Map<String, ValveState> valves,
     Pace pace) {
   /** 20 °C, where nothing else is known [K]. */
@@ -55,7 +55,7 @@ public record Operation(
         injectorDuty,
         manifoldPressure,
         fuelTemperature,
-        measuredTemperature,
+        temperatureCourse,
         valves,
         pace);
   }
@@ -73,7 +73,7 @@ public record Operation(
         injectorDuty,
         manifoldPressure,
         fuelTemperature,
-        measuredTemperature,
+        temperatureCourse,
         valves,
         pace);
   }
@@ -84,7 +84,7 @@ public record Operation(
    */
   public Operation withEngine(double duty, double manifold) {
     return new Operation(
-        pumpRunning, clamps, duty, manifold, fuelTemperature, measuredTemperature, valves, pace);
+        pumpRunning, clamps, duty, manifold, fuelTemperature, temperatureCourse, valves, pace);
   }
 
   public Operation withFuelTemperature(double kelvin) {
@@ -94,24 +94,24 @@ public record Operation(
         injectorDuty,
         manifoldPressure,
         kelvin,
-        measuredTemperature,
+        temperatureCourse,
         valves,
         pace);
   }
 
-  /**
-   * @param curve fuel temperature [K] against time [s]
-   */
-  public Operation withMeasuredTemperature(PolynomialSplineFunction curve) {
+  /** A copy in which the fuel temperature follows a course. */
+  public Operation withTemperatureCourse(TemperatureCourse course) {
+    return withTemperatureCourse(Optional.of(course));
+  }
+
+  /** A copy in which the fuel relaxes to its surroundings. */
+  public Operation withoutTemperatureCourse() {
+    return withTemperatureCourse(Optional.empty());
+  }
+
+  private Operation withTemperatureCourse(Optional<TemperatureCourse> course) {
     return new Operation(
-        pumpRunning,
-        clamps,
-        injectorDuty,
-        manifoldPressure,
-        fuelTemperature,
-        Optional.of(new MeasuredTemperature(curve)),
-        valves,
-        pace);
+        pumpRunning, clamps, injectorDuty, manifoldPressure, fuelTemperature, course, valves, pace);
   }
 
   /** A copy in which one valve is in a known state; the others stay as they are. */
@@ -124,7 +124,7 @@ public record Operation(
         injectorDuty,
         manifoldPressure,
         fuelTemperature,
-        measuredTemperature,
+        temperatureCourse,
         set,
         pace);
   }
@@ -136,7 +136,7 @@ public record Operation(
         injectorDuty,
         manifoldPressure,
         fuelTemperature,
-        measuredTemperature,
+        temperatureCourse,
         valves,
         other);
   }
@@ -149,7 +149,7 @@ public record Operation(
             && manifoldPressure == other.manifoldPressure
             && fuelTemperature == other.fuelTemperature
             && pace == other.pace
-            && measuredTemperature.equals(other.measuredTemperature)
+            && temperatureCourse.equals(other.temperatureCourse)
             && valves.equals(other.valves);
   }
 

@@ -138,7 +138,12 @@ final class HoldCandidate implements CandidateTest {
         row[k] += draw.scatter().offset();
       }
       if (temperature) {
-        row[times.length] = hold.setup().warmth();
+        row[times.length] =
+            hold.setup()
+                .operation()
+                .temperatureCourse()
+                .orElseThrow()
+                .change(times[times.length - 1]);
       }
       return row;
     } catch (RuntimeException e) {

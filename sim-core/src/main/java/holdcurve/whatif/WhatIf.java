@@ -206,7 +206,7 @@ public final class WhatIf {
         Math.min(setup.pressure(), push),
         setup.soak(),
         warmth.orElse(setup.warmth()),
-        setup.operation(),
+        warmth.isPresent() ? setup.operation().withoutTemperatureCourse() : setup.operation(),
         setup.clamped(),
         setup.clampTime(),
         setup.clampConductance(),

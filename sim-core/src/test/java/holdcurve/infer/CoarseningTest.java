@@ -16,7 +16,7 @@ class CoarseningTest {
   private static final GaugeSpec LOGGER = new GaugeSpec(4e5, 0.005, 500);
 
   private static double power(int tests, GaugeSpec gauge) {
-    return Coarsening.of(tests, gauge).power();
+    return Coarsening.power(tests, gauge);
   }
 
   @Test

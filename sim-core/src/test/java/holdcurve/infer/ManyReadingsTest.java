@@ -54,7 +54,7 @@ class ManyReadingsTest {
                 "scenarios/circuits/six-cylinder-return-line.circuit.json"));
     Job job = new Job("invented", circuit, LOGGER, List.of(hold), Map.of(), List.of());
     FaultCatalogue drip = new FaultCatalogue(List.of(new InventedJob.Drip()), List.of());
-    FaultPriors even = new FaultPriors(0.5, 0, Map.of("drip", 1.0));
+    FaultPriors even = new FaultPriors(Map.of("drip", 0.5), 0.5, 1, 1, 1);
     return new RankingService(drip, even, 1).rank(job, seed, Progress.NONE);
   }
 

@@ -29,7 +29,8 @@ import org.junit.jupiter.api.io.TempDir;
  * The only open measured hold with a known order of leaks that was found, of gas: seven chambers,
  * of which the metal one is the leak-tight reference (student thesis data, Delft University of
  * Technology, 2021, repository "3D-printed-pneumatic-actuator", CC0 1.0). Read by the reader of
- * gauge logs and ranked by the same likelihood as a fuel circuit.
+ * gauge logs and ranked by the same likelihood as a fuel circuit. What little fuel the narrow hose
+ * would hold doesn't swell or shrink enough to matter, as there is none in a chamber of gas.
  *
  * <p>A gas chamber stands in for a circuit as what it is to a gauge: something that gives a fixed
  * volume for each bar, here 1 mL since the chambers' volumes aren't known, so that sizes are good
@@ -43,7 +44,7 @@ class MeasuredGasHoldTest {
           { "kind": "tank", "id": "tank" },
           { "kind": "check-valve", "id": "inlet", "from": "tank", "to": "inside",
             "weep_mL_min": 0.0001 },
-          { "kind": "hose", "id": "chamber", "from": "inside", "to": "end", "length_m": 1,
+          { "kind": "hose", "id": "chamber", "from": "inside", "to": "end", "length_m": 1, "bore_mm": 2,
             "compliance_mL_bar_m": 1, "quick_creep_percent": 0, "slow_creep_percent": 0 },
           { "kind": "injector", "id": "fittings", "at": "end", "weep_mL_min": 0.0001 },
           { "kind": "gauge", "id": "sensor", "at": "end", "lag_s": 0.05, "air_mL": 0 },
@@ -94,7 +95,7 @@ class MeasuredGasHoldTest {
     HoldTest hold = HoldTest.of(name, Set.of(), log.log());
     Job job = new Job(name, circuit, SENSOR, List.of(hold), Map.of(), List.of());
     FaultCatalogue holes = new FaultCatalogue(List.of(new GasHole()), List.of());
-    FaultPriors even = new FaultPriors(0.5, 0, Map.of("hole", 1.0));
+    FaultPriors even = new FaultPriors(Map.of("hole", 0.5), 0.5, 1, 1, 1);
     return new RankingService(holes, even, 1).rank(job, 1, Progress.NONE);
   }
 

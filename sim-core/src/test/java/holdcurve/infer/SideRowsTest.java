@@ -40,7 +40,13 @@ class SideRowsTest {
     JobModel data = JobModel.of(JOB);
     JobModel more =
         new JobModel(
-            JOB, data.series(), data.errors(), data.operations(), sides, data.coarsening());
+            JOB,
+            data.series(),
+            data.errors(),
+            data.operations(),
+            data.temperatures(),
+            sides,
+            data.coarsening());
     return new HypothesisModel(
         more, new Hypothesis(List.of(member), 1), UnknownPriors.usual(), new HoldSimulator());
   }

@@ -15,7 +15,6 @@ import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
-import org.apache.commons.math3.analysis.interpolation.SplineInterpolator;
 
 /** Analytic derivatives against differenced ones, for each element and for whole networks. */
 class NetworkJacobianTest {
@@ -68,12 +67,9 @@ class NetworkJacobianTest {
   }
 
   @Example
-  void aMeasuredTemperatureGivesItsTimeDerivative() {
-    double[] time = {0, 100, 250, 400, 600};
-    double[] kelvin = {300, 299.2, 298.9, 298, 297.9};
+  void aCourseOfTemperatureGivesItsTimeDerivative() {
     Operation operation =
-        Operation.holding()
-            .withMeasuredTemperature(new SplineInterpolator().interpolate(time, kelvin));
+        Operation.holding().withTemperatureCourse(new TemperatureCourse(-0.8, -1.5, 0.6));
     Network network = NetworkAssembler.assemble(LEAKY, operation, Detail.FULL);
     double[] y = network.stateAt(point -> 1.5e5, 20, 0);
     double[] derivative = new double[y.length];

@@ -1,0 +1,141 @@
+package holdcurve.infer;
+
+import holdcurve.circuit.Circuit;
+import holdcurve.circuit.Condition;
+import holdcurve.circuit.Part;
+import holdcurve.model.Network;
+import holdcurve.model.NetworkAssembler;
+import holdcurve.model.NetworkLayout;
+import holdcurve.model.Node;
+import holdcurve.model.Operation;
+import holdcurve.part.CheckValve;
+import holdcurve.part.ColdStartInjector;
+import holdcurve.part.Injector;
+import holdcurve.part.Regulator;
+import holdcurve.part.Seats;
+import holdcurve.pass.PassLimit;
+
+/**
+ * How much the seats of a sound circuit may weep. A circuit is called sound because it stays above
+ * its pass limit, so what its seats let past in that time is less than what it gives up between the
+ * closing pressure of its regulator and the limit, hose stretch taken off: that is the room for
+ * weeps. A stiff circuit has little of it, and its seats must be the tighter.
+ */
+final class SoundWeep {
+  /** Share of the room that the usual weeps take at most: assumed [-]. */
+  private static final double USUAL_SHARE = 0.4;
+
+  /** How abruptly weeps end at the room there is [-]. */
+  private static final double SHARPNESS = 4;
+
+  /** Share of what is left over that weeps may take, since set pressures differ: assumed [-]. */
+  private static final double GRANTED = 0.9;
+
+  /** Room is no less than this share of what the circuit gives up on the way to the limit [-]. */
+  private static final double LEAST_ROOM = 0.1;
+
+  /** Intervals of Simpson's rule; storage is smooth in pressure. */
+  private static final int PIECES = 8;
+
+  private final PassLimit limit;
+  private final double prime;
+  private final double scale;
+
+  /**
+   * @param circuit as described, its weeps the usual ones
+   * @param limit what a sound one stays above
+   * @param prime how long the pump runs before the hold [s]
+   */
+  SoundWeep(Circuit circuit, PassLimit limit, double prime) {
+    this.limit = limit;
+    this.prime = prime;
+    scale = Math.min(1, USUAL_SHARE * room(circuit) / lost(circuit));
+  }
+
+  /** Room for weeps until the time of the pass limit [m³]. */
+  double room(Circuit circuit) {
+    Network network =
+        NetworkAssembler.assemble(
+            Condition.sound(circuit), Operation.holding(), NetworkAssembler.Detail.LUMPED);
+    NetworkLayout layout = network.layout();
+    Node node = layout.node(layout.gaugePoint());
+    double shut = shut(circuit);
+    double low = Math.min(limit.pressure(), 0.95 * shut);
+    double step = (shut - low) / PIECES;
+    double given = 0;
+    for (int i = 0; i <= PIECES; i++) {
+      double weight = i == 0 || i == PIECES ? 1 : i % 2 == 1 ? 4 : 2;
+      given += weight * network.capacity(node.row(), low + i * step) * step / 3;
+    }
+    double stretch = 0;
+    for (NetworkLayout.CreepRow creep : layout.creepRows()) {
+      double left = Math.exp(-prime / creep.relaxationTime());
+      double taken = -Math.expm1(-limit.time() / creep.relaxationTime());
+      stretch += creep.compliance() * shut * left * taken;
+    }
+    return GRANTED * Math.max(LEAST_ROOM * given, given - stretch);
+  }
+
+  private static double shut(Circuit circuit) {
+    return circuit.partsOf(Regulator.KIND).stream()
+        .mapToDouble(r -> r.value(Regulator.SET) - r.value(Regulator.RESEAT_DROP))
+        .findFirst()
+        .orElse(Seats.TEST_PRESSURE);
+  }
+
+  /** What the weeps of a circuit let past until the time of the limit [m³]. */
+  private double lost(Circuit circuit) {
+    double flow = 0;
+    for (Part part : circuit.parts()) {
+      flow += weep(part);
+    }
+    double mean = (shut(circuit) + limit.pressure()) / 2;
+    return flow * limit.time() * mean / Seats.TEST_PRESSURE;
+  }
+
+  private static double weep(Part part) {
+    if (part.kind() == CheckValve.KIND) {
+      return part.value(CheckValve.WEEP);
+    }
+    if (part.kind() == Regulator.KIND) {
+      return part.value(Regulator.WEEP);
+    }
+    if (part.kind() == ColdStartInjector.KIND) {
+      return part.value(ColdStartInjector.WEEP);
+    }
+    return part.kind() == Injector.KIND
+        ? part.value(Injector.WEEP) * part.value(Injector.COUNT)
+        : 0;
+  }
+
+  /**
+   * By how much all weeps of a circuit are to be multiplied.
+   *
+   * @param circuit its weeps in units of the usual ones of the described circuit
+   * @param room of that circuit [m³]
+   */
+  double factor(Circuit circuit, double room) {
+    double share = scale * lost(circuit) / room;
+    return scale / Math.pow(1 + Math.pow(share, SHARPNESS), 1 / SHARPNESS);
+  }
+
+  /** The same circuit with all weeps multiplied. */
+  static Circuit weeping(Circuit circuit, double factor) {
+    return circuit.map(part -> weeping(part, factor));
+  }
+
+  private static Part weeping(Part part, double factor) {
+    if (part.kind() == CheckValve.KIND) {
+      return part.with(CheckValve.WEEP, factor * part.value(CheckValve.WEEP));
+    }
+    if (part.kind() == Regulator.KIND) {
+      return part.with(Regulator.WEEP, factor * part.value(Regulator.WEEP));
+    }
+    if (part.kind() == ColdStartInjector.KIND) {
+      return part.with(ColdStartInjector.WEEP, factor * part.value(ColdStartInjector.WEEP));
+    }
+    return part.kind() == Injector.KIND
+        ? part.with(Injector.WEEP, factor * part.value(Injector.WEEP))
+        : part;
+  }
+}
