@@ -28,7 +28,7 @@ final class InjectorEvents {
   static OptionalDouble duty(LogEvent event) {
     String words = event.text().toLowerCase(Locale.ROOT);
     boolean injectors = words.contains("injector");
-    if (!injectors && !words.contains("engine")) {
+    if (event.kind() != LogEvent.Kind.INJECTORS) {
       return OptionalDouble.empty();
     }
     Matcher share = SHARE.matcher(words);

@@ -37,7 +37,7 @@ record ColumnSummary(Layout layout, RowReader rows) {
 
   private String furtherColumns() {
     return (layout.temperature() >= 0 ? ", fuel temperature" : "")
-        + (layout.event() >= 0 ? ", notes" : "");
+        + (layout.remark() >= 0 ? ", notes" : "");
   }
 
   private Optional<String> times() {

@@ -92,6 +92,7 @@ public final class GaugeLogReader {
     }
     said.addAll(Saying.plain(new ColumnSummary(layout, reader).sentences()));
     said.add(Saying.plain(stop.sentence()));
+    said.addAll(Saying.plain(new EventSummary(reader.events, stop).sentences()));
     said.addAll(Saying.plain(order.said()));
     new CutEnd(source, layout, reader.rows).sentence().map(Saying::plain).ifPresent(said::add);
     said.addAll(new LogSummary(log, passedOver).sentences());

@@ -85,11 +85,11 @@ public final class GaugeLogWriter {
     String temperature =
         reading.hasTemperature() ? Digits.between(1, 2, reading.fuelTemperature() - ICE_POINT) : "";
     return line(
-        reading.time(), pressure, temperature, reading.event().map(LogEvent::text).orElse(""));
+        reading.time(), pressure, temperature, reading.event().map(LogEvent::written).orElse(""));
   }
 
   private Line line(TimedEvent event) {
-    return line(event.time(), "", "", event.event().text());
+    return line(event.time(), "", "", event.event().written());
   }
 
   private Line line(double time, String pressure, String temperature, String event) {

@@ -21,7 +21,10 @@ record Heading(Role role, String unit, String text) {
     TIME,
     PRESSURE,
     TEMPERATURE,
+    /** What happened, in words that count. */
     EVENT,
+    /** Whatever came to mind. */
+    REMARK,
     /** Not needed, or not understood. */
     OTHER
   }
@@ -39,7 +42,9 @@ record Heading(Role role, String unit, String text) {
           "(?i)(?<!\\p{L})(abs|absolut|absolute|absolue|assoluta|absoluta)(?!\\p{L})"
               + "|(bar|psi|pa)[ _]?\\(a\\)");
   private static final Set<String> EVENTS =
-      Set.of("event", "events", "note", "notes", "remark", "remarks", "comment", "marker", "what");
+      Set.of("event", "events", "marker", "markers", "state", "status");
+  private static final Set<String> REMARKS =
+      Set.of("note", "notes", "remark", "remarks", "comment", "comments", "what");
   private static final Set<String> TEMPERATURES =
       Set.of("temp", "temperature", "temperatur", "température", "temperatura", "tfuel");
   private static final Set<String> ELSEWHERE =
@@ -107,6 +112,9 @@ record Heading(Role role, String unit, String text) {
     List<String> words = Arrays.asList(name.toLowerCase(Locale.ROOT).split("[^\\p{L}]+"));
     if (words.stream().anyMatch(EVENTS::contains)) {
       return Role.EVENT;
+    }
+    if (words.stream().anyMatch(REMARKS::contains)) {
+      return Role.REMARK;
     }
     boolean elsewhere = words.stream().anyMatch(ELSEWHERE::contains);
     Role role = roleOfUnit(unit) == Role.OTHER ? roleOfName(words) : roleOfUnit(unit);

@@ -80,6 +80,7 @@ record HeadingRow(LogText source, Separator separator, List<Heading> headings) {
     int pressure = find(Heading.Role.PRESSURE);
     int temperature = find(Heading.Role.TEMPERATURE);
     int event = find(Heading.Role.EVENT);
+    int remark = find(Heading.Role.REMARK);
     requireGaugePressure(line, headings.get(pressure));
     return new Layout(
         separator,
@@ -93,7 +94,8 @@ record HeadingRow(LogText source, Separator separator, List<Heading> headings) {
         temperature,
         unit(line, temperature, TemperatureUnit::of, "°C, °F or K"),
         event,
-        others(List.of(time, pressure, temperature, event)));
+        remark,
+        others(List.of(time, pressure, temperature, event, remark)));
   }
 
   private List<String> others(List<Integer> read) {

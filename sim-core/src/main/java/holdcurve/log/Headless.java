@@ -46,6 +46,7 @@ record Headless(Separator separator, List<List<String>> rows) {
         Optional.empty(),
         numbers == MOST ? first + 2 : -1,
         Optional.empty(),
+        -1,
         words ? first + numbers : -1,
         List.of());
   }

@@ -17,7 +17,8 @@ import java.util.Optional;
  * @param pressureUnit empty where no heading names it
  * @param temperature index of the temperature column, or -1
  * @param temperatureUnit empty where no heading names it
- * @param event index of the event column, or -1
+ * @param event index of the column that says what happened, or -1
+ * @param remark index of the column of remarks, or -1
  * @param unused headings of columns that are not read
  */
 record Layout(
@@ -32,6 +33,7 @@ record Layout(
     int temperature,
     Optional<TemperatureUnit> temperatureUnit,
     int event,
+    int remark,
     List<String> unused) {
 
   /** Line of the last heading; 0 for none. */

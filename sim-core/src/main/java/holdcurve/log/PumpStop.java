@@ -40,8 +40,14 @@ record PumpStop(Optional<EventLine> at, int starts) {
   }
 
   String sentence() {
-    return at.map(event -> "Pump stop taken from the event in line " + event.line() + again())
+    return at.map(
+            event -> "Pump stop taken from '" + words() + "' in line " + event.line() + again())
         .orElse("Time zero taken as the pump stop, since no event marks it.");
+  }
+
+  /** The words that mark it; empty where none do. */
+  String words() {
+    return at.map(event -> PassedOver.shortened(event.event().event().text())).orElse("");
   }
 
   private String again() {

@@ -57,7 +57,7 @@ final class RowReader {
     int next = layout.pressure() + 1;
     boolean onlyDigits = next < cells.size() && cells.get(next).matches("\\d{1,3}");
     boolean whole = onlyDigits && cells.get(layout.pressure()).matches("\\d{1,2}");
-    boolean unasked = next >= layout.width() || next == layout.event();
+    boolean unasked = next >= layout.width() || next == layout.event() || next == layout.remark();
     boolean points = values.decimalComma.equals(Optional.of(false));
     if (layout.separator() == Separator.COMMA && unasked && whole && points) {
       throw new Unreadable("has a comma too many, perhaps for a decimal point,");
@@ -81,16 +81,30 @@ final class RowReader {
   }
 
   private Optional<LogEvent> event(List<String> cells) {
-    StringBuilder words = new StringBuilder(cell(cells, layout.event()));
-    for (String beyond : cells.subList(Math.min(layout.width(), cells.size()), cells.size())) {
-      if (layout.separator() != Separator.BLANKS && LayoutFinder.isNumber(beyond)) {
+    List<String> beyond = new ArrayList<>();
+    for (String cell : cells.subList(Math.min(layout.width(), cells.size()), cells.size())) {
+      if (layout.separator() != Separator.BLANKS && LayoutFinder.isNumber(cell)) {
         extraCells++;
-      } else if (!beyond.isEmpty()) {
-        trailingNotes |= layout.event() < 0;
-        words.append(' ').append(beyond);
+      } else if (!cell.isEmpty()) {
+        beyond.add(cell);
       }
     }
-    return LogEvent.maybe(SpreadsheetText.original(words.toString()));
+    boolean spilt = layout.separator() == Separator.BLANKS && layout.event() == layout.width() - 1;
+    String event = words(cell(cells, layout.event()), spilt ? beyond : List.of());
+    String remark = words(cell(cells, layout.remark()), spilt ? List.of() : beyond);
+    trailingNotes |= !spilt && !beyond.isEmpty() && layout.remark() < 0;
+    if (LogEvent.isBlank(event)) {
+      return LogEvent.isBlank(remark) ? Optional.empty() : Optional.of(LogEvent.remark(remark));
+    }
+    LogEvent happened = LogEvent.of(event);
+    return Optional.of(
+        LogEvent.isBlank(remark)
+            ? happened
+            : new LogEvent(happened.kind(), happened.text() + "; " + remark));
+  }
+
+  private static String words(String cell, List<String> more) {
+    return SpreadsheetText.original(String.join(" ", cell, String.join(" ", more)).strip());
   }
 
   private static String cell(List<String> cells, int column) {

@@ -119,6 +119,36 @@ class GaugeLogReaderTest {
         read.understood()::toString);
   }
 
+  @Test
+  void remarksAboutThePumpDoNotMoveTheStop() {
+    LogImport read =
+        GaugeLogReader.read(
+            "typed",
+            "time;bar;remark\n-0:05;2,00;pump still running\n0:00;2,00;\n"
+                + "0:30;1,95;drop at the pump union fell off\n1:00;1,90;\n2:00;1,85;\n");
+    assertEquals(0, read.log().pumpStop());
+    assertTrue(read.log().events().stream().noneMatch(e -> e.event().counts()));
+    assertTrue(
+        read.understood()
+            .toString()
+            .contains(
+                "Kept as remarks only: 'pump still running' (line 2), 'drop at the pump union fell"
+                    + " off' (line 4). To mark when the pump started or stopped, write only 'pump"
+                    + " on' or 'pump stop'."),
+        read.understood()::toString);
+  }
+
+  @Test
+  void anEventAndARemarkInOneLineAreBothKept() {
+    LogImport read =
+        GaugeLogReader.read(
+            "typed",
+            "time_s;bar;event;remark\n-3;2,4;pump on;\n5;2,5;pump stop;smell of fuel\n"
+                + "30;2,4;;\n60;2,3;;\n90;2,2;;\n");
+    assertEquals(5, read.log().pumpStop());
+    assertEquals("pump stop; smell of fuel", read.log().events().get(1).event().text());
+  }
+
   private static String refusal(String text) {
     return assertThrows(InputException.class, () -> GaugeLogReader.read("typed", text))
         .getMessage();

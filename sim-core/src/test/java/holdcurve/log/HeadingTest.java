@@ -31,6 +31,7 @@ class HeadingTest {
     "ambient temp °C, OTHER, °C",
     "manifold pressure kPa, OTHER, kPa",
     "Event, EVENT, ''",
+    "Remarks, REMARK, ''",
     "rpm, OTHER, ''"
   })
   void saysWhatAColumnHolds(String text, Role role, String unit) {
