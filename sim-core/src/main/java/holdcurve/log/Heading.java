@@ -69,10 +69,44 @@ record Heading(Role role, String unit, String text) {
   private static final Set<String> TIMES =
       Set.of("time", "t", "elapsed", "clock", "stopwatch", "timestamp", "zeit", "tiempo", "tempo");
 
+  /** Words beside a pressure that say where or how it was read, and are no units. */
+  private static final Set<String> QUALIFIERS =
+      Set.of(
+          ("abs absolute absolut actual at before after the a of in on by with dial feed fuel front"
+                  + " hold inlet left level line log manometer measured mean needle outlet port"
+                  + " pump rail raw read reading readings rear rel relative regulator return right"
+                  + " ring sensor shown supply system tee test value")
+              .split(" "));
+
   static Heading of(String text) {
-    if (text.length() > LONGEST) {
-      return new Heading(Role.OTHER, "", text);
+    Heading heading = text.length() > LONGEST ? new Heading(Role.OTHER, "", text) : parsed(text);
+    boolean understood = heading.role != Role.PRESSURE || roleOfUnit(heading.unit) != Role.OTHER;
+    return understood ? heading : new Heading(Role.PRESSURE, unitBeside(text), text);
+  }
+
+  /** What stands behind the word for pressure and is no place: a unit, known or not. */
+  private static String unitBeside(String text) {
+    List<String> words =
+        Arrays.stream(text.split("[^\\p{L}\\p{N}²%\"'°]+"))
+            .filter(word -> word.matches(".*[^\\p{N}].*"))
+            .toList();
+    int name = 0;
+    while (name < words.size() && !PRESSURES.contains(words.get(name).toLowerCase(Locale.ROOT))) {
+      name++;
     }
+    List<String> units =
+        words.stream()
+            .skip(name + 1L)
+            .filter(word -> !QUALIFIERS.contains(word.toLowerCase(Locale.ROOT)))
+            .filter(word -> !PRESSURES.contains(word.toLowerCase(Locale.ROOT)))
+            .toList();
+    return units.stream()
+        .filter(word -> PressureUnit.of(word).isPresent())
+        .findFirst()
+        .orElse(String.join(" ", units));
+  }
+
+  private static Heading parsed(String text) {
     String plain = GAUGE_OR_ABSOLUTE.matcher(text.strip()).replaceAll("$1$2");
     Matcher bracketed = BRACKETED.matcher(plain);
     if (bracketed.matches() && !bracketed.group(2).isBlank()) {

@@ -102,9 +102,20 @@ class GaugeLogReaderTest {
 
   @Test
   void aForeignUnitIsRefusedHoweverItStandsInTheHeading() {
-    for (String heading : List.of("pressure_torr", "pressure inHg", "atü")) {
+    for (String heading :
+        List.of(
+            "pressure_torr",
+            "pressure inHg",
+            "atü",
+            "pressure_furlong",
+            "pressure (furlong)",
+            "pressure<torr>",
+            "pressure.torr",
+            "pressure-torr",
+            "Pressure: Torr")) {
       String said = refusal("time_s;" + heading + "\n0;2.1\n30;1.9\n60;1.8\n");
-      assertTrue(said.contains("is not known; use bar, mbar, kPa, MPa, psi or kg/cm²"), said);
+      assertTrue(
+          said.contains(heading + "' is not known; use bar, mbar, kPa, MPa, psi or kg/cm²"), said);
     }
   }
 
