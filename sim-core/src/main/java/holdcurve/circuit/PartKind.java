@@ -15,6 +15,21 @@ public interface PartKind {
 
   Ports ports();
 
+  /** Whether fuel passes either way while the pump is off, as through a hose. */
+  default boolean isOpen() {
+    return ports() == Ports.TWO;
+  }
+
+  /** Whether a line may end at it, as at a damper; a mere joint leaves the line open. */
+  default boolean closesLine() {
+    return ports() == Ports.ONE;
+  }
+
+  /** Which of its ends has to lead to a tank. */
+  default TankEnd tankEnd() {
+    return TankEnd.NEITHER;
+  }
+
   /** The properties that a part of this kind has, in the order they are shown. */
   List<Property> properties();
 }

@@ -1,48 +1,76 @@
 package holdcurve.file;
 
 import holdcurve.check.InputException;
+import holdcurve.check.Troubles;
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Part;
 import holdcurve.circuit.PartKind;
-import holdcurve.circuit.Ports;
 import holdcurve.part.CheckValve;
 import holdcurve.part.Gauge;
 import holdcurve.part.Regulator;
 import holdcurve.part.Tank;
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Locale;
 
 /** What must be true of a circuit as a whole before it can be simulated. */
 final class CircuitCheck {
-  private CircuitCheck() {}
+  private final Circuit circuit;
+  private final JsonPlace root;
+  private final Troubles troubles = new Troubles();
 
-  static void check(Circuit circuit, String file) {
-    needOne(circuit, file, Tank.KIND);
-    needOne(circuit, file, CheckValve.KIND);
-    needOne(circuit, file, Regulator.KIND);
-    needOne(circuit, file, Gauge.KIND);
+  private CircuitCheck(Circuit circuit, JsonPlace root) {
+    this.circuit = circuit;
+    this.root = root;
+  }
+
+  /**
+   * @param root the file that describes it
+   * @throws InputException that says all that is wrong
+   */
+  static void check(Circuit circuit, JsonPlace root) {
+    new CircuitCheck(circuit, root).check();
+  }
+
+  /** What one check finds, the next ones would only find again. */
+  private void check() {
+    List.of(Tank.KIND, CheckValve.KIND, Regulator.KIND, Gauge.KIND).forEach(this::needOne);
     if (circuit.partsOf(Gauge.KIND).size() > 1) {
-      throw InputException.at(file, "parts", "there are two gauges", "keep the one that was read");
+      troubles.add(bad("there are two gauges", "keep the one that was read"));
     }
-    checkEnds(circuit, file);
-    checkValues(circuit, file);
-    PressurisedSide.check(circuit, file);
+    checkValues();
+    troubles.refuse();
+    new LooseEnds(circuit).find((part, what, remedy) -> troubles.add(at(part, what, remedy)));
+    troubles.refuse();
+    new PressurisedSide(circuit).find((part, what, remedy) -> troubles.add(at(part, what, remedy)));
+    troubles.refuse();
+  }
+
+  private InputException bad(String problem, String remedy) {
+    return root.find("parts").orElse(root).bad(problem, remedy);
+  }
+
+  /** The parts of an outline stand nowhere in the file. */
+  private InputException at(Part part, String problem, String remedy) {
+    int index = circuit.parts().indexOf(part);
+    return root.find("parts")
+        .map(list -> list.item(index).bad(problem, remedy))
+        .orElseGet(() -> root.bad(problem, remedy));
   }
 
   /** What is in range by itself and can't be together. */
-  private static void checkValues(Circuit circuit, String file) {
+  private void checkValues() {
     for (Part part : circuit.partsOf(Regulator.KIND)) {
       double set = part.value(Regulator.SET);
       double drop = part.value(Regulator.RESEAT_DROP);
       if (drop >= set) {
-        throw InputException.at(
-            file,
-            "parts[%d].reseat_drop_bar".formatted(circuit.parts().indexOf(part)),
-            "%s would shut %s bar below its %s bar, so never".formatted(part, bar(drop), bar(set)),
-            "give less than " + bar(set) + " bar");
+        troubles.add(
+            at(
+                part,
+                "%s would shut %s bar below its %s bar, so never"
+                    .formatted(part, bar(drop), bar(set)),
+                "give less than " + bar(set) + " bar as its reseat_drop_bar"));
       }
     }
   }
@@ -54,47 +82,12 @@ final class CircuitCheck {
         .toPlainString();
   }
 
-  private static void needOne(Circuit circuit, String file, PartKind kind) {
+  private void needOne(PartKind kind) {
     if (circuit.partsOf(kind).isEmpty()) {
-      throw InputException.at(
-          file,
-          "parts",
-          "the circuit has no " + kind.title().toLowerCase(java.util.Locale.ROOT),
-          "add a part of kind '" + kind.id() + "'");
-    }
-  }
-
-  /** A line that ends at a point named nowhere else is most likely a slip of the pen. */
-  private static void checkEnds(Circuit circuit, String file) {
-    Map<String, Integer> mentions = new HashMap<>();
-    for (Part part : circuit.parts()) {
-      if (part.kind().ports() != Ports.PLACE) {
-        mentions.merge(part.from(), 1, Integer::sum);
-        if (part.kind().ports() == Ports.TWO) {
-          mentions.merge(part.to(), 1, Integer::sum);
-        }
-      }
-    }
-    for (int i = 0; i < circuit.parts().size(); i++) {
-      Part part = circuit.parts().get(i);
-      if (part.kind().ports() == Ports.TWO && part.from().equals(part.to())) {
-        throw InputException.at(
-            file,
-            "parts[" + i + "]",
-            part + " begins and ends at '" + part.to() + "'",
-            "join its ends to two connection points");
-      }
-      for (String point : List.of(part.from(), part.to())) {
-        if (part.kind().ports() != Ports.PLACE
-            && !circuit.isBoundary(point)
-            && mentions.get(point) < 2) {
-          throw InputException.at(
-              file,
-              "parts[" + i + "]",
-              part + " ends at '" + point + "', which no other part names",
-              "join it to a connection point of another part");
-        }
-      }
+      troubles.add(
+          bad(
+              "the circuit has no " + kind.title().toLowerCase(Locale.ROOT),
+              "add a part of kind '" + kind.id() + "'"));
     }
   }
 }

@@ -1,6 +1,7 @@
 package holdcurve.file;
 
 import holdcurve.check.InputException;
+import holdcurve.check.Troubles;
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Part;
 import holdcurve.circuit.PartKind;
@@ -13,6 +14,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** Reads {@code *.circuit.json}. */
@@ -50,7 +52,7 @@ public final class CircuitReader {
     root.allow(ENTRIES);
     String title = root.find("title").map(place -> place.text("give it a name")).orElse(untitled);
     Circuit circuit = new Circuit(title, readFluid(root), parts(root));
-    CircuitCheck.check(circuit, root.file());
+    CircuitCheck.check(circuit, root);
     return circuit;
   }
 
@@ -87,13 +89,17 @@ public final class CircuitReader {
   private static List<Part> readParts(JsonPlace list) {
     List<Part> parts = new ArrayList<>();
     Set<String> ids = new HashSet<>();
+    Troubles troubles = new Troubles();
     for (JsonPlace place : list.items("list the parts as [ { \"kind\": ... }, ... ]")) {
-      Part part = readPart(place);
-      if (!ids.add(part.id())) {
-        throw place.bad("a second part is called '" + part.id() + "'", "give each part its own id");
+      Optional<Part> read = troubles.attempt(() -> readPart(place));
+      read.ifPresent(parts::add);
+      if (read.isPresent() && !ids.add(read.get().id())) {
+        troubles.add(
+            place.bad(
+                "a second part is called '" + read.get().id() + "'", "give each part its own id"));
       }
-      parts.add(part);
     }
+    troubles.refuse();
     if (parts.size() > MOST_PARTS) {
       throw list.bad(
           "the circuit has " + parts.size() + " parts", "keep it to " + MOST_PARTS + " at most");

@@ -2,6 +2,7 @@ package holdcurve.file;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import holdcurve.check.InputException;
+import holdcurve.check.Troubles;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -51,16 +52,24 @@ record JsonPlace(String file, String path, JsonNode node, JsonLines lines) {
 
   /** Refuses any field that isn't one of {@code known}. */
   void allow(Set<String> known) {
+    Troubles troubles = new Troubles();
     node.fieldNames()
         .forEachRemaining(
             name -> {
               if (!known.contains(name)) {
-                throw step(name, node.get(name))
-                    .bad(
-                        "unknown entry",
-                        "known here: " + Words.list(known.stream().sorted().toList()));
+                troubles.add(
+                    step(name, node.get(name))
+                        .bad(
+                            "unknown entry",
+                            "known here: " + Words.list(known.stream().sorted().toList())));
               }
             });
+    troubles.refuse();
+  }
+
+  /** One entry of a list. */
+  JsonPlace item(int index) {
+    return new JsonPlace(file, path + "[" + index + "]", node.get(index), lines);
   }
 
   List<JsonPlace> items(String remedy) {
@@ -73,7 +82,7 @@ record JsonPlace(String file, String path, JsonNode node, JsonLines lines) {
     }
     List<JsonPlace> items = new ArrayList<>();
     for (int i = 0; i < node.size(); i++) {
-      items.add(new JsonPlace(file, path + "[" + i + "]", node.get(i), lines));
+      items.add(item(i));
     }
     return items;
   }

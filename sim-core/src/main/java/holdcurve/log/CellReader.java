@@ -1,7 +1,8 @@
 package holdcurve.log;
 
-import holdcurve.check.InputException;
 import holdcurve.saying.PressureUnit;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -33,9 +34,18 @@ final class CellReader {
     }
   }
 
-  private final LogText source;
+  /**
+   * A pressure that can't be used.
+   *
+   * @param line where it stands
+   * @param problem with the value found
+   * @param remedy what would be right
+   */
+  record Unusable(int line, String problem, String remedy) {}
+
   private final Layout layout;
 
+  final List<Unusable> unusable = new ArrayList<>();
   Optional<Boolean> decimalComma;
   boolean bothMarks;
   boolean barAssumed;
@@ -50,8 +60,7 @@ final class CellReader {
   int lostTemperatures;
   int firstLostTemperature;
 
-  CellReader(LogText source, Layout layout) {
-    this.source = source;
+  CellReader(Layout layout) {
     this.layout = layout;
     this.decimalComma = layout.decimalComma();
   }
@@ -99,12 +108,12 @@ final class CellReader {
     Optional<PressureUnit> unit = own.or(layout::pressureUnit);
     if (unit.isEmpty()) {
       barAssumed = true;
-      requireBar(line, cell, quantity.value());
+      keepBar(line, cell, quantity.value());
     }
     double pascals = unit.orElse(PressureUnit.BAR).toPascal(quantity.value());
-    if (pascals < LOWEST || pascals > HIGHEST) {
-      String symbol = own.isPresent() ? "" : " " + unit.orElse(PressureUnit.BAR).symbol();
-      throw outside(line, "'" + cell + "'" + symbol, unit.orElse(PressureUnit.BAR));
+    if (unit.isPresent() && (pascals < LOWEST || pascals > HIGHEST)) {
+      String symbol = own.isPresent() ? "" : " " + unit.get().symbol();
+      keepOutside(line, "'" + cell + "'" + symbol, unit.get());
     }
     return pascals;
   }
@@ -181,23 +190,25 @@ final class CellReader {
     }
   }
 
-  private void requireBar(int line, String cell, double value) {
+  /** Refused once all lines are known, since one slip and a wrong unit need other remedies. */
+  private void keepBar(int line, String cell, double value) {
     if (value < LOWEST_ASSUMED || value > HIGHEST_ASSUMED) {
-      throw InputException.at(
-          source.name(),
-          "line " + line,
-          "no unit of pressure is given, and '" + cell + "' is not between 0 and 10 bar",
-          "name the unit in a heading line such as time_s,pressure_kPa");
+      unusable.add(
+          new Unusable(
+              line,
+              "no unit of pressure is given, and '" + cell + "' is not between 0 and 10 bar",
+              "name the unit in a heading line such as time_s,pressure_kPa"));
     }
   }
 
-  private InputException outside(int line, String value, PressureUnit unit) {
+  private void keepOutside(int line, String value, PressureUnit unit) {
     String lowest = Digits.few(unit.fromPascal(LOWEST));
     String highest = Digits.few(unit.fromPascal(HIGHEST));
-    return InputException.at(
-        source.name(),
-        "line " + line,
-        "the pressure " + value + " is outside " + lowest + " to " + highest + " " + unit.symbol(),
-        "check the value and the unit in the heading");
+    unusable.add(
+        new Unusable(
+            line,
+            "the pressure %s is outside %s to %s %s"
+                .formatted(value, lowest, highest, unit.symbol()),
+            "check the value and the unit in the heading"));
   }
 }

@@ -84,6 +84,8 @@ public final class GaugeLogReader {
     GaugeLog log = log(rows, reader.events, stop);
     requireClock(rows, stop);
     passedOver.addAll(reader.passedOver);
+    PressureCheck pressures = new PressureCheck(source, layout, log, rows, reader.values.unusable);
+    pressures.require(odd -> odd.sure() && fewest > 0);
     requireHold(log, stop);
     requireEnd(rows, log);
     List<Saying> said = new ArrayList<>();
@@ -95,6 +97,7 @@ public final class GaugeLogReader {
     said.addAll(Saying.plain(new EventSummary(reader.events, stop).sentences()));
     said.addAll(Saying.plain(order.said()));
     new CutEnd(source, layout, reader.rows).sentence().map(Saying::plain).ifPresent(said::add);
+    said.addAll(Saying.plain(pressures.doubts()));
     said.addAll(new LogSummary(log, passedOver).sentences());
     return new LogImport(log, said, passedOver, layout.headings().size());
   }

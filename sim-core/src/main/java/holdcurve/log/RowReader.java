@@ -28,7 +28,7 @@ final class RowReader {
   RowReader(LogText source, Layout layout) {
     this.source = source;
     this.layout = layout;
-    this.values = new CellReader(source, layout);
+    this.values = new CellReader(layout);
   }
 
   /** Takes one line that is neither blank nor a comment. */

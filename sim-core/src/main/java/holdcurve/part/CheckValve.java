@@ -51,6 +51,11 @@ public final class CheckValve implements PartEquations {
   }
 
   @Override
+  public boolean isOpen() {
+    return false;
+  }
+
+  @Override
   public List<Property> properties() {
     return PROPERTIES;
   }

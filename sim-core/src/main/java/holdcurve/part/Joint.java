@@ -33,6 +33,11 @@ public final class Joint implements PartKind {
   }
 
   @Override
+  public boolean closesLine() {
+    return false;
+  }
+
+  @Override
   public List<Property> properties() {
     return PROPERTIES;
   }

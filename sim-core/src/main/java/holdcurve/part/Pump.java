@@ -4,6 +4,7 @@ import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Part;
 import holdcurve.circuit.Ports;
 import holdcurve.circuit.Property;
+import holdcurve.circuit.TankEnd;
 import holdcurve.circuit.Unit;
 import holdcurve.flow.LaminarLaw;
 import holdcurve.model.NetworkBuilder;
@@ -68,6 +69,16 @@ public final class Pump implements PartEquations {
   @Override
   public Ports ports() {
     return Ports.TWO;
+  }
+
+  @Override
+  public boolean isOpen() {
+    return false;
+  }
+
+  @Override
+  public TankEnd tankEnd() {
+    return TankEnd.FROM;
   }
 
   @Override

@@ -3,6 +3,7 @@ package holdcurve.part;
 import holdcurve.circuit.Part;
 import holdcurve.circuit.Ports;
 import holdcurve.circuit.Property;
+import holdcurve.circuit.TankEnd;
 import holdcurve.circuit.Unit;
 import holdcurve.model.NetworkBuilder;
 import holdcurve.model.Operation;
@@ -83,6 +84,16 @@ public final class Regulator implements PartEquations {
   @Override
   public Ports ports() {
     return Ports.TWO;
+  }
+
+  @Override
+  public boolean isOpen() {
+    return false;
+  }
+
+  @Override
+  public TankEnd tankEnd() {
+    return TankEnd.TO;
   }
 
   @Override

@@ -160,6 +160,53 @@ class GaugeLogReaderTest {
     assertEquals("pump stop; smell of fuel", read.log().events().get(1).event().text());
   }
 
+  @Test
+  void aSlippedDecimalMarkIsAskedAbout() {
+    assertEquals(
+        "typed, line 3: the pressure '19.0' is ten times the readings beside it; correct it if 1.90"
+            + " was meant, or put '?' behind it if the gauge did show it.",
+        refusal("time_s,pressure_bar\n0,2.0\n30,19.0\n60,1.85\n90,1.8\n"));
+    assertEquals(
+        "typed, line 4: the pressure '0,19' is a tenth of the readings beside it; correct it if 1,9"
+            + " was meant, or put '?' behind it if the gauge did show it.",
+        refusal("time_s;pressure_bar\n0;2,00\n30;1,95\n60;0,19\n90;1,88\n120;1,8\n"));
+    String twenty = "0,1.9\n30,190\n60,1.85\n90,1.8\n";
+    assertTrue(
+        refusal("time_s,bar\n" + twenty).contains("'190' is a hundred times"), "out of range");
+    assertTrue(refusal(twenty).contains("write 1.90 if that was meant"), "no unit given");
+  }
+
+  @Test
+  void whatTheGaugeDidShowIsTakenWithAQuestionMark() {
+    LogImport read = GaugeLogReader.read("typed", "time_s,bar\n0,2.0\n30,19.0?\n60,1.85\n90,1.8\n");
+    assertEquals(19e5, read.log().readings().get(1).pressure());
+  }
+
+  @Test
+  void aLastReadingOfATenthIsTakenAndAskedAbout() {
+    LogImport read =
+        GaugeLogReader.read("typed", "time_s,bar\n0,2.0\n30,1.95\n60,1.90\n90,0.189\n");
+    assertEquals(4, read.log().readings().size());
+    assertTrue(
+        read.understood()
+            .toString()
+            .contains("Line 5: the pressure '0.189' is a tenth of the readings beside it"),
+        read.understood()::toString);
+  }
+
+  /** So that all of it can be put right at once. */
+  @Test
+  void saysAllSlipsOfALog() {
+    StringBuilder text = new StringBuilder("time_s,pressure_bar\n");
+    for (int i = 0; i < 40; i++) {
+      text.append(i).append(i % 3 == 1 ? ",19.0\n" : ",1.9\n");
+    }
+    List<String> lines = refusal(text.toString()).lines().toList();
+    assertEquals(11, lines.size());
+    assertTrue(lines.get(1).startsWith("typed, line 6: the pressure '19.0'"), lines.get(1));
+    assertEquals("There are 3 more like these.", lines.get(10));
+  }
+
   private static String refusal(String text) {
     return assertThrows(InputException.class, () -> GaugeLogReader.read("typed", text))
         .getMessage();

@@ -2,6 +2,7 @@ package holdcurve.ui.window.holdtests;
 
 import holdcurve.job.GaugeSpec;
 import holdcurve.job.HoldTest;
+import holdcurve.log.OddReading;
 import holdcurve.log.Reading;
 import holdcurve.saying.Saying;
 import holdcurve.ui.window.job.TestEdits;
@@ -141,9 +142,24 @@ final class ReadingEntry {
                     + " at "
                     + Entry.clock(time.getAsDouble())
                     + " after the pump stop.");
+    askAboutOddOnes();
     taken = reading;
     saidOfIt = hold.hintProperty().get();
     return true;
+  }
+
+  /** A slipped decimal mark is asked about in the words in which a log file is. */
+  private void askAboutOddOnes() {
+    OddReading.in(hold.testProperty().get().log().fromPumpStop()).stream()
+        .reduce((first, last) -> last)
+        .ifPresent(
+            odd ->
+                hold.hintProperty()
+                    .set(
+                        "Look at "
+                            + Entry.clock(odd.reading().time())
+                            + ": "
+                            + hold.pressures().text(odd.question())));
   }
 
   /** A reading that was taken back is no longer said to be taken. */
@@ -166,6 +182,7 @@ final class ReadingEntry {
         "correction",
         was,
         new Reading(time, entry.pressure(), was.fuelTemperature(), was.event(), entry.doubtful()));
+    askAboutOddOnes();
     return true;
   }
 
