@@ -1,6 +1,7 @@
 package holdcurve.file;
 
 import holdcurve.check.InputException;
+import holdcurve.check.Troubles;
 import holdcurve.circuit.Circuit;
 import holdcurve.job.GaugeSpec;
 import holdcurve.job.HoldTest;
@@ -19,6 +20,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -30,6 +32,7 @@ public final class JobReader {
       Set.of("range_bar", "class_percent", "resolution_bar");
   private static final Set<String> TEST_ENTRIES =
       Set.of("id", "clamped", "clamp_time_s", "prime_s", "fuel_temp_C", "log", "date", "notes");
+  private static final Pattern FIGURES = Pattern.compile("[0-9]{1,4}([-./ ]+[0-9]{1,4}){1,2}\\.?");
   private static final Pattern DAY = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
 
   /** Nobody needs to hear that the usual form was understood as such. */
@@ -82,6 +85,7 @@ public final class JobReader {
     LogImport log = GaugeLogReader.read(logFile);
     HoldTest test = HoldTest.of("hold", Set.of(), log.log());
     List<Saying> understood = new ArrayList<>(log.understood());
+    UnitDoubt.of(log, circuit).ifPresent(understood::add);
     GaugeSpec gauge = gaugeFor(log.log(), understood);
     return new Job(circuit.title(), circuit, gauge, List.of(test), Map.of(), understood);
   }
@@ -108,20 +112,36 @@ public final class JobReader {
     List<String> said = new ArrayList<>();
     JsonPlace root = JsonFiles.read(file, "holdcurve-job", 1, said);
     understood.addAll(Saying.plain(said));
-    root.allow(ENTRIES);
-    Circuit circuit = readCircuit(root);
-    List<HoldTest> tests = readTests(root.get("tests", "list the hold tests"), circuit);
-    GaugeSpec gauge = root.find("gauge").map(JobReader::gauge).orElseGet(GaugeSpec::usual);
-    tests.forEach(test -> sayPegged(test, gauge));
+    Troubles troubles = new Troubles();
+    troubles.attempt(
+        () -> {
+          root.allow(ENTRIES);
+          return root;
+        });
+    Optional<String> title =
+        troubles.attempt(
+            () -> root.get("title", "give the job a title").text("write what you call it"));
+    Optional<GaugeSpec> gauge =
+        troubles.attempt(
+            () -> root.find("gauge").map(JobReader::gauge).orElseGet(GaugeSpec::usual));
+    Optional<Map<String, Double>> priors = troubles.attempt(() -> readPriors(root));
+    Optional<Circuit> circuit = troubles.attempt(() -> readCircuit(root));
+    Optional<List<HoldTest>> tests =
+        circuit.flatMap(
+            of -> troubles.attempt(() -> readTests(root.get("tests", "list the hold tests"), of)));
+    troubles.refuse();
+    Circuit car = circuit.orElseThrow();
+    List<HoldTest> holds = tests.orElseThrow();
+    holds.forEach(test -> sayPegged(test, gauge.orElseThrow()));
     return new Job(
-        root.get("title", "give the job a title").text("write what you call it"),
-        circuit,
-        gauge,
-        tests,
-        FindingReader.read(root, circuit, tests),
-        readPriors(root),
+        title.orElseThrow(),
+        car,
+        gauge.orElseThrow(),
+        holds,
+        FindingReader.read(root, car, holds),
+        priors.orElseThrow(),
         understood,
-        UpkeepReader.read(root, circuit, tests));
+        UpkeepReader.read(root, car, holds));
   }
 
   /** A needle against its stop shows too little. */
@@ -178,10 +198,16 @@ public final class JobReader {
     List<HoldTest> tests = new ArrayList<>();
     Set<String> ids = new HashSet<>();
     int readings = 0;
+    Troubles troubles = new Troubles();
     for (JsonPlace item : items) {
-      HoldTest test = readTest(item, circuit);
+      Optional<HoldTest> read = troubles.attempt(() -> readTest(item, circuit));
+      if (read.isEmpty()) {
+        continue;
+      }
+      HoldTest test = read.get();
       if (!ids.add(test.id())) {
-        throw item.bad("a second test is called '" + test.id() + "'", "give each its own id");
+        troubles.add(
+            item.bad("a second test is called '" + test.id() + "'", "give each its own id"));
       }
       readings += test.log().readings().size();
       if (readings > MOST_READINGS) {
@@ -191,6 +217,7 @@ public final class JobReader {
       }
       tests.add(test);
     }
+    troubles.refuse();
     return tests;
   }
 
@@ -198,7 +225,7 @@ public final class JobReader {
     place.requireObject("describe a test as { \"id\": ..., \"clamped\": [ ], \"log\": ... }");
     place.allow(TEST_ENTRIES);
     String id = place.get("id", "give the test a short name").text("write a short name");
-    GaugeLog log = readLog(id, place);
+    GaugeLog log = readLog(id, place, circuit);
     return new HoldTest(
         id,
         clampedHoses(place, circuit),
@@ -213,20 +240,21 @@ public final class JobReader {
         place.find("notes").map(p -> p.text("write a text")).orElse(""));
   }
 
-  /** A day in words stays as written; one in figures must be in the calendar. */
+  /** A day in words stays as written; one in figures must be in the calendar, year first. */
   private String day(JsonPlace place, String id) {
     String text = place.text("write a date");
-    if (DAY.matcher(text).matches() && !Days.isDay(text)) {
+    if (FIGURES.matcher(text).matches() && !Days.isDay(text)) {
+      boolean yearFirst = DAY.matcher(text).matches();
+      String problem = yearFirst ? "there is no day '%s'" : "the date '%s' can be read in two ways";
       if (!unfinished) {
-        throw place.bad(
-            "there is no day '" + text + "'", "write year, month and day as 2026-04-11");
+        throw place.bad(problem.formatted(text), "write year, month and day as 2026-04-11");
       }
-      understood.add(Saying.of("%s: there is no day %s; kept as written.", id, text));
+      understood.add(Saying.of("%s: %s; kept as written.", id, problem.formatted(text)));
     }
     return text;
   }
 
-  private GaugeLog readLog(String id, JsonPlace test) {
+  private GaugeLog readLog(String id, JsonPlace test, Circuit circuit) {
     if (unfinished && test.find("log").isEmpty()) {
       return new GaugeLog(id, List.of(), 0);
     }
@@ -236,6 +264,7 @@ public final class JobReader {
     log.understood().stream()
         .filter(sentence -> !ROUTINE.contains(sentence.toString()))
         .forEach(sentence -> understood.add(Saying.of("%s: %s", id, sentence)));
+    UnitDoubt.of(log, circuit).ifPresent(doubt -> understood.add(Saying.of("%s: %s", id, doubt)));
     return log.log();
   }
 

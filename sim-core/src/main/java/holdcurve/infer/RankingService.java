@@ -75,6 +75,7 @@ public final class RankingService implements Ranker {
   private RankingReport report(Job job, long seed, Workers workers, List<String> problems) {
     List<Saying> notes = new ArrayList<>(job.understood());
     Answerable.check(job, notes);
+    PriorNames.check(job, catalogue);
     problems.addAll(catalogue.problems());
     Cancellation.check();
     JobModel data = JobModel.of(job);

@@ -99,7 +99,7 @@ public final class GaugeLogReader {
     new CutEnd(source, layout, reader.rows).sentence().map(Saying::plain).ifPresent(said::add);
     said.addAll(Saying.plain(pressures.doubts()));
     said.addAll(new LogSummary(log, passedOver).sentences());
-    return new LogImport(log, said, passedOver, layout.headings().size());
+    return new LogImport(log, said, passedOver, layout.headings().size(), layout.pressureUnit());
   }
 
   private void requireTable() {

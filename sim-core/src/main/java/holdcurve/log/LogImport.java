@@ -1,7 +1,9 @@
 package holdcurve.log;
 
+import holdcurve.saying.PressureUnit;
 import holdcurve.saying.Saying;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A log that was read, and how it was understood.
@@ -13,9 +15,14 @@ import java.util.List;
  *     neither a reading nor an event; {@code understood} names the first few of them and counts the
  *     rest
  * @param headingLines number of lines read as headings: 0, 1, or 2 where the units have their own
+ * @param unit of the pressures as the heading names it; empty where it names none
  */
 public record LogImport(
-    GaugeLog log, List<Saying> understood, List<PassedOver> passedOver, int headingLines) {
+    GaugeLog log,
+    List<Saying> understood,
+    List<PassedOver> passedOver,
+    int headingLines,
+    Optional<PressureUnit> unit) {
   public LogImport {
     understood = List.copyOf(understood);
     passedOver = List.copyOf(passedOver);

@@ -149,8 +149,9 @@ class FileFuzzTest {
 
   private static void isSentence(String said) {
     assertTrue(said.endsWith("."), said);
-    assertTrue(said.length() < 4000, said);
-    assertFalse(said.chars().anyMatch(Character::isISOControl), said);
+    assertTrue(said.lines().allMatch(line -> line.length() < 4000 && line.endsWith(".")), said);
+    assertTrue(said.lines().count() <= 11, said);
+    assertFalse(said.chars().anyMatch(c -> c != '\n' && Character.isISOControl(c)), said);
   }
 
   @Provide

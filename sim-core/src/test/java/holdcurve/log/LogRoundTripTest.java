@@ -49,7 +49,10 @@ class LogRoundTripTest {
     return log.events().stream().map(e -> e.event().text()).sorted().toList();
   }
 
-  /** Logs with 3 to 40 readings in the hold and the pump-stop event, if any, at the pump stop. */
+  /**
+   * Logs with 3 to 40 readings in the hold and the pump-stop event, if any, at the pump stop. Those
+   * that happen to look as if a decimal mark had slipped would be refused, and are left out.
+   */
   @Provide
   Arbitrary<GaugeLog> logs() {
     Arbitrary<List<Reading>> hold = readings(0, 3600).list().ofMinSize(3).ofMaxSize(40);
@@ -60,7 +63,9 @@ class LogRoundTripTest {
             .list()
             .ofMaxSize(3);
     Arbitrary<Double> clock = Arbitraries.of(0.0, 0.0, 12.5, 36750.0);
-    return Combinators.combine(hold, buildUp, alone, clock).as(LogRoundTripTest::log);
+    return Combinators.combine(hold, buildUp, alone, clock)
+        .as(LogRoundTripTest::log)
+        .filter(log -> OddReading.in(log).stream().noneMatch(OddReading::sure));
   }
 
   private static GaugeLog log(
