@@ -4,8 +4,11 @@ import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Part;
 import holdcurve.fault.Site;
 import holdcurve.part.CheckValve;
+import holdcurve.part.Pump;
 import holdcurve.part.Regions;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** A joint between the check valve and the first clamp after it. */
@@ -30,8 +33,13 @@ public final class FeedJointLeak extends JointLeak {
     return circuit.partsOf(CheckValve.KIND).stream().flatMap(v -> after(v, circuit)).toList();
   }
 
+  /** A valve right at the pump's outlet is screwed into it: the pump's union comes after it. */
   private static Stream<Site> after(Part valve, Circuit circuit) {
-    return new JointPlaces(circuit)
-        .site(valve.to(), Regions.of(circuit).around(valve.to())).stream();
+    Set<String> piece = Regions.of(circuit).around(valve.to());
+    List<String> joints = new ArrayList<>(Regions.joints(circuit, piece));
+    circuit.partsOf(Pump.KIND).stream()
+        .filter(pump -> pump.to().equals(valve.from()))
+        .forEach(pump -> joints.add(0, pump.id()));
+    return new JointPlaces(circuit).site(valve.to(), piece, joints).stream();
   }
 }

@@ -4,7 +4,9 @@ import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Part;
 import holdcurve.fault.Site;
 import holdcurve.part.Gauge;
+import holdcurve.part.Joint;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The joint that the tester made himself, where the gauge is tee'd in. */
 public final class GaugeTeeLeak extends JointLeak {
@@ -30,6 +32,15 @@ public final class GaugeTeeLeak extends JointLeak {
 
   @Override
   public List<Site> sites(Circuit circuit) {
-    return PartSites.of(circuit, Gauge.KIND, Part::from);
+    return circuit.partsOf(Gauge.KIND).stream()
+        .map(gauge -> new Site(gauge.id(), gauge.id(), gauge.from(), joints(gauge, circuit)))
+        .toList();
+  }
+
+  /** The gauge, and what joint is named at the point where it sits. */
+  private static List<String> joints(Part gauge, Circuit circuit) {
+    Stream<Part> named =
+        circuit.partsOf(Joint.KIND).stream().filter(joint -> joint.from().equals(gauge.from()));
+    return Stream.concat(Stream.of(gauge), named).map(Part::id).toList();
   }
 }

@@ -3,6 +3,7 @@ package holdcurve.plugin;
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Part;
 import holdcurve.circuit.PartKind;
+import holdcurve.circuit.Ports;
 import holdcurve.fault.Site;
 import holdcurve.part.CheckValve;
 import holdcurve.part.Hose;
@@ -47,6 +48,16 @@ final class JointPlaces {
     return grown(pieces);
   }
 
+  /**
+   * Every stretch that is neither held nor of the return: what leads from the tank to the valve.
+   */
+  Set<Set<String>> supplying() {
+    Set<Set<String>> pieces = new LinkedHashSet<>(Regions.of(circuit).pieces());
+    pieces.removeAll(held());
+    pieces.removeAll(returning());
+    return pieces;
+  }
+
   /** With the stretches beyond the clamps, as far as no valve stands between. */
   private Set<Set<String>> grown(Set<Set<String>> pieces) {
     for (int before = 0; before < pieces.size(); ) {
@@ -77,7 +88,29 @@ final class JointPlaces {
 
   /** A site for a stretch; none where nothing is joined by hand. */
   List<Site> site(String id, Set<String> piece) {
-    List<String> joints = Regions.joints(circuit, piece);
+    return site(id, piece, Regions.joints(circuit, piece));
+  }
+
+  /** Likewise, with the tank that a part of the stretch leads from or to. */
+  List<Site> siteWithTank(String id, Set<String> piece) {
+    List<String> joints = new ArrayList<>(Regions.joints(circuit, piece));
+    for (Part tank : circuit.parts()) {
+      if (tank.kind().ports() == Ports.PLACE && leadsTo(tank.id(), piece)) {
+        joints.add(tank.id());
+      }
+    }
+    return site(id, piece, joints);
+  }
+
+  private boolean leadsTo(String place, Set<String> piece) {
+    return circuit.parts().stream()
+        .anyMatch(
+            part ->
+                (part.from().equals(place) && piece.contains(part.to()))
+                    || (part.to().equals(place) && piece.contains(part.from())));
+  }
+
+  List<Site> site(String id, Set<String> piece, List<String> joints) {
     return joints.isEmpty()
         ? List.of()
         : List.of(new Site(id, where(piece), piece.iterator().next(), joints));

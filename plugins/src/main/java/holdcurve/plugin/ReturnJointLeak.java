@@ -59,7 +59,7 @@ public final class ReturnJointLeak implements LeakFault {
     Set<Set<String>> pieces = places.returning();
     pieces.removeAll(places.held());
     List<Site> sites = new ArrayList<>();
-    pieces.forEach(piece -> sites.addAll(places.site(piece.iterator().next(), piece)));
+    pieces.forEach(piece -> sites.addAll(places.siteWithTank(piece.iterator().next(), piece)));
     return sites;
   }
 

@@ -29,7 +29,7 @@ final class FindingReader {
 
   private static final List<String> KINDS = List.of(JOINT, DROPS, REFERENCE_HOSE, DRAW_OFF);
   private static final Set<String> JOINT_ENTRIES =
-      Set.of("kind", "part", "end", "seen", "test", "pressure_bar", "date");
+      Set.of("kind", "part", "end", "seen", "wiped", "test", "pressure_bar", "date");
   private static final Set<String> DROP_ENTRIES =
       Set.of("kind", "part", "number", "drops", "minutes", "test", "pressure_bar", "date");
   private static final Set<String> HOSE_ENTRIES =
@@ -95,7 +95,13 @@ final class FindingReader {
     }
     Optional<Part> known = part.map(this::part);
     return new JointLook(
-        known.map(Part::id), known.flatMap(p -> end(place, p)), wet, moment(place));
+        known.map(Part::id), known.flatMap(p -> end(place, p)), wet, wiped(place), moment(place));
+  }
+
+  /** Files from before this could be said mean a look at joints as they were. */
+  private static boolean wiped(JsonPlace place) {
+    String remedy = "write true if it was wiped dry and primed again before the look, else false";
+    return place.find("wiped").map(p -> p.flag(remedy)).orElse(false);
   }
 
   private Part part(JsonPlace place) {

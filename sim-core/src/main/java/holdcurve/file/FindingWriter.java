@@ -30,6 +30,9 @@ final class FindingWriter {
       look.part().ifPresent(part -> node.put("part", part));
       look.end().ifPresent(end -> node.put("end", end));
       node.put("seen", look.wet() ? "wet" : "dry");
+      if (look.wiped()) {
+        node.put("wiped", true);
+      }
       put(node, look.when());
     } else if (finding instanceof DropCount count) {
       node.put("kind", FindingReader.DROPS).put("part", count.part());

@@ -1,6 +1,7 @@
 package holdcurve.finding;
 
 import holdcurve.check.Require;
+import holdcurve.saying.PartName;
 import java.time.LocalDate;
 import java.util.Locale;
 import java.util.OptionalInt;
@@ -39,7 +40,8 @@ public record DropCount(String part, OptionalInt number, int drops, double durat
 
   @Override
   public String inWords() {
-    String which = number.isPresent() ? part + " no. " + number.getAsInt() : part;
+    String name = PartName.of(part);
+    String which = number.isPresent() ? name + " no. " + number.getAsInt() : name;
     String count = drops == 0 ? "no drop" : drops == 1 ? "1 drop" : drops + " drops";
     double minutes = duration / 60;
     String format = minutes == Math.rint(minutes) ? "%s: %s in %.0f min" : "%s: %s in %.1f min";

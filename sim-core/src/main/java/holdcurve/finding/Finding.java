@@ -7,7 +7,7 @@ import java.util.Optional;
 
 /** Something found out at a circuit beside the gauge readings of a hold. */
 public sealed interface Finding permits SeenAtMoment, DrawOff {
-  /** What was found, for a person: a part of a sentence, such as "feed-hose dry". */
+  /** What was found, for a person: a part of a sentence, such as "feed hose dry". */
   String inWords();
 
   /** The same, its pressures still quantities. */

@@ -58,11 +58,12 @@ public record Regions(List<Set<String>> pieces) {
   }
 
   /**
-   * Parts of a circuit with a joint in a piece: whatever has an end there and is joined by hand.
+   * Parts of a circuit with a joint in a piece: whatever sits or ends there. The gauge is left out:
+   * its tee is the tester's own joint.
    */
   public static List<String> joints(Circuit circuit, Set<String> piece) {
     return circuit.parts().stream()
-        .filter(part -> part.kind().ports() == Ports.TWO || part.kind() == Joint.KIND)
+        .filter(part -> part.kind() != Gauge.KIND)
         .filter(part -> piece.contains(part.from()) || piece.contains(part.to()))
         .map(Part::id)
         .toList();

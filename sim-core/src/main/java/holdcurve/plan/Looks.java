@@ -14,6 +14,7 @@ import holdcurve.part.ColdStartInjector;
 import holdcurve.part.Injector;
 import holdcurve.part.Regulator;
 import holdcurve.plan.FindingCandidate.Outcome;
+import holdcurve.saying.PartName;
 import holdcurve.saying.Saying;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -68,11 +69,11 @@ final class Looks {
       return java.util.Optional.empty();
     }
     List<Outcome> outcomes = new ArrayList<>();
-    outcomes.add(new Outcome("every joint dry", List.of(JointLook.allDry())));
+    outcomes.add(new Outcome("every joint dry", List.of(JointLook.allDry().afterWiping())));
     for (String wet : parts) {
       List<Finding> looks = new ArrayList<>();
-      parts.forEach(part -> looks.add(JointLook.of(part, part.equals(wet))));
-      outcomes.add(new Outcome(wet + " wet, the others dry", looks));
+      parts.forEach(part -> looks.add(JointLook.of(part, part.equals(wet)).afterWiping()));
+      outcomes.add(new Outcome(PartName.of(wet) + " wet, the others dry", looks));
     }
     return java.util.Optional.of(
         new FindingCandidate(

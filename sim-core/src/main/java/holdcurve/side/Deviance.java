@@ -2,8 +2,8 @@ package holdcurve.side;
 
 /** Probabilities as rows of residuals. */
 final class Deviance {
-  /** Nothing seen is taken as less likely than this: people write down wrong things [-]. */
-  private static final double LEAST = 1e-6;
+  /** Against the logarithm of nil only: what people write down wrongly is in the data file [-]. */
+  private static final double LEAST = 1e-100;
 
   private Deviance() {}
 

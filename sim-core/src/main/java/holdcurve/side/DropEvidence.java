@@ -11,7 +11,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
-import org.apache.commons.math3.special.Gamma;
 
 /**
  * Drops counted at one part's lifted injectors, all counts together: where one of a set drips, the
@@ -50,6 +49,18 @@ final class DropEvidence implements SideEvidence {
     return part.kind() == Injector.KIND ? (int) Math.round(part.value(Injector.COUNT)) : 1;
   }
 
+  /** Whether a count is clearly more than sound seats give, be they as untight as any. */
+  static boolean isDrip(Seeing seeing, Part part, DropCount count, double pressure) {
+    int tips = count.number().isPresent() ? 1 : count(part);
+    double weep = seeing.untight() * weep(part) * pressure / Seats.TEST_PRESSURE;
+    return seeing.isMore(count.drops(), seeing.drops(tips * weep, tips, count.duration()));
+  }
+
+  /** Of one of them when sound, at the test pressure [m³/s]. */
+  private static double weep(Part part) {
+    return part.value(part.kind() == Injector.KIND ? Injector.WEEP : ColdStartInjector.WEEP);
+  }
+
   @Override
   public int rows() {
     return 1;
@@ -71,7 +82,10 @@ final class DropEvidence implements SideEvidence {
     }
     double[] weep = new double[counts.size()];
     for (int i = 0; i < weep.length; i++) {
-      weep[i] = weep(truth) * counts.get(i).pressure() / Seats.TEST_PRESSURE;
+      weep[i] =
+          weep(truth.sound().circuit().part(part.id()))
+              * counts.get(i).pressure()
+              / Seats.TEST_PRESSURE;
     }
     out[offset] = Deviance.root(probability(leak, weep));
   }
@@ -80,12 +94,6 @@ final class DropEvidence implements SideEvidence {
     for (int i = 0; i < leak.length; i++) {
       leak[i] += Places.flow(truth.leaks(member, counts.get(i).test()), counts.get(i).pressure());
     }
-  }
-
-  /** Of one sound injector at the test pressure [m³/s]. */
-  private double weep(Truth truth) {
-    Part there = truth.sound().circuit().part(part.id());
-    return there.value(there.kind() == Injector.KIND ? Injector.WEEP : ColdStartInjector.WEEP);
   }
 
   /** Over the ways in which a leak can be shared out among the injectors. */
@@ -118,21 +126,21 @@ final class DropEvidence implements SideEvidence {
       int tips = single ? 1 : injectors;
       double leaking = single ? leak[i] * share[finding.number().getAsInt() - 1] : leak[i];
       double mean = seeing.drops(leaking + tips * weep[i], tips, finding.duration());
-      product *= probability(finding.drops(), mean);
+      product *= probability(finding.drops(), mean, seeing.unsettled(leaking, tips));
     }
     return product;
   }
 
-  /** Negative binomial about {@code mean}, and a share of counts that mean nothing. */
-  private double probability(int drops, double mean) {
-    double shape = 1 / seeing.countVariance();
-    double log =
-        Gamma.logGamma(drops + shape)
-            - Gamma.logGamma(shape)
-            - Gamma.logGamma(drops + 1.0)
-            + shape * Math.log(shape / (shape + mean))
-            + (drops == 0 ? 0 : drops * Math.log(mean / (shape + mean)));
+  /**
+   * Negative binomial about {@code mean}, beside drops of spilt fuel, and a share of leaking
+   * injectors that drip anyhow once lifted.
+   */
+  private double probability(int drops, double mean, double anyhow) {
+    double leftOver = seeing.leftOver();
+    double spilt = Math.pow(leftOver / (1 + leftOver), drops) / (1 + leftOver);
     double anything = 1.0 / ((drops + 1.0) * (drops + 2.0));
-    return (1 - seeing.miscounted()) * Math.exp(log) + seeing.miscounted() * anything;
+    return (1 - seeing.miscounted() - anyhow) * seeing.count(drops, mean)
+        + seeing.miscounted() * spilt
+        + anyhow * anything;
   }
 }

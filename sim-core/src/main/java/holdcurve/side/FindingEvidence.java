@@ -24,19 +24,22 @@ public final class FindingEvidence {
    * @param evidence their rows
    */
   public record Said(List<Finding> findings, SideEvidence evidence) {
-    /** For a person: "feed-hose dry; damper wet". */
+    /** For a person: "feed hose dry; damper wet". */
     public Saying saying() {
       return Saying.joined(findings.stream().map(Finding::saying).toList());
     }
   }
 
-  /** One entry for all looks, one for each part where drops were counted, one a draw-off. */
+  /**
+   * One entry for all looks, one for each part where drops were counted, one a draw-off. Findings
+   * that contradict each other say nothing until one of them is withdrawn.
+   */
   public static List<Said> of(Job job) {
     Seeing seeing = Seeing.shipped();
     List<Said> said = new ArrayList<>();
     List<Finding> looks = new ArrayList<>();
     Map<String, List<DropCount>> counts = new LinkedHashMap<>();
-    for (Finding finding : job.findings()) {
+    for (Finding finding : FindingFacts.of(job).used()) {
       if (finding instanceof JointLook || finding instanceof ReferenceHoseLook) {
         looks.add(finding);
       } else if (finding instanceof DropCount count) {

@@ -94,10 +94,12 @@ final class LookEvidence implements SideEvidence {
       Finding finding = looks.get(i).finding();
       double found = 0;
       if (finding instanceof JointLook joint) {
-        found = seeing.found(flowAt(joint, i, leaking, place), seeing.spilt());
+        found =
+            seeing.foundAtJoint(
+                flowAt(joint, i, leaking, place), flowNear(joint, i, leaking), joint.wiped());
         product *= joint.wet() ? found : 1 - found;
       } else if (finding instanceof ReferenceHoseLook hose) {
-        found = seeing.found(flowInHose(i, leaking), seeing.dampHose());
+        found = seeing.foundInHose(flowInHose(i, leaking));
         product *= hose.fuel() ? found : 1 - found;
       }
     }
@@ -108,11 +110,22 @@ final class LookEvidence implements SideEvidence {
     double flow = 0;
     for (int m = 0; m < leaking.length; m++) {
       boolean there = look.part().map(place[m]::equals).orElse(!place[m].isEmpty());
-      boolean thisEnd =
-          look.end().isEmpty() || places.sameStretch(leaking[m].member(), look.end().get());
-      flow += there && thisEnd ? leaking[m].flow()[i] : 0;
+      flow += there && reaches(leaking[m], look) ? leaking[m].flow()[i] : 0;
     }
     return flow;
+  }
+
+  /** Of all leaks that sit somewhere in the stretch of the part: fuel runs along a hose [m³/s]. */
+  private double flowNear(JointLook look, int i, Leaking[] leaking) {
+    double flow = 0;
+    for (Leaking one : leaking) {
+      flow += !one.wetted().isEmpty() && reaches(one, look) ? one.flow()[i] : 0;
+    }
+    return flow;
+  }
+
+  private boolean reaches(Leaking one, JointLook look) {
+    return look.part().map(part -> places.reaches(one.member(), part, look.end())).orElse(true);
   }
 
   private static double flowInHose(int i, Leaking[] leaking) {

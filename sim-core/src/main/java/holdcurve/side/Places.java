@@ -2,9 +2,11 @@ package holdcurve.side;
 
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.LeakPath;
+import holdcurve.circuit.Part;
 import holdcurve.part.Regions;
 import holdcurve.part.Regulator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** Where a leak can be met with from outside. */
@@ -45,10 +47,20 @@ final class Places {
         .anyMatch(part -> part.kind() == Regulator.KIND);
   }
 
-  /** Whether a member's leak lies in the stretch of line that a connection point belongs to. */
-  boolean sameStretch(Truth.Member member, String point) {
+  /** Whether a member's leak can wet a part at the end that was looked at. */
+  boolean reaches(Truth.Member member, String part, Optional<String> end) {
+    return member.site().parts().contains(part)
+        && (end.isEmpty() || isEndOfStretch(member, circuit.part(part), end.get()));
+  }
+
+  /** A part that the fault counts to a stretch in which it doesn't end is wet there at any end. */
+  private boolean isEndOfStretch(Truth.Member member, Part part, String end) {
     Set<String> stretch = regions.around(member.site().point());
-    return stretch.isEmpty() ? member.site().point().equals(point) : stretch.contains(point);
+    if (circuit.isBoundary(end)) {
+      return stretch.contains(end.equals(part.from()) ? part.to() : part.from());
+    }
+    boolean apart = !stretch.contains(part.from()) && !stretch.contains(part.to());
+    return stretch.contains(end) || apart;
   }
 
   /** Flow of leaks to a boundary, everything else at surroundings' pressure [m³/s]. */

@@ -38,7 +38,7 @@ public final class Sightings {
   }
 
   /**
-   * Every joint and part is looked at.
+   * Every joint and part is wiped dry, the pump primed, and all are looked at.
    *
    * @param pressure meanwhile [Pa gauge]
    * @return the wet ones, or that all are dry
@@ -48,11 +48,11 @@ public final class Sightings {
     for (Source source : sources) {
       boolean outside = !Places.wetted(source.member(), source.leaks()).isEmpty();
       double flow = Places.flow(source.leaks(), pressure);
-      if (outside && random.nextDouble() < seeing.found(flow, 0)) {
-        wet.add(JointLook.of(source.wet(), true));
+      if (outside && random.nextDouble() < seeing.foundAtJoint(flow, 0, true)) {
+        wet.add(JointLook.of(source.wet(), true).afterWiping());
       }
     }
-    return wet.isEmpty() ? List.of(JointLook.allDry()) : wet;
+    return wet.isEmpty() ? List.of(JointLook.allDry().afterWiping()) : wet;
   }
 
   /** A look into the thin hose on the regulator's diaphragm. */
@@ -62,7 +62,7 @@ public final class Sightings {
             .filter(source -> places.wetsReferenceHose(source.member(), source.leaks()))
             .mapToDouble(source -> Places.flow(source.leaks(), pressure))
             .sum();
-    boolean fuel = random.nextDouble() < seeing.found(flow, seeing.dampHose());
+    boolean fuel = random.nextDouble() < seeing.foundInHose(flow);
     return new ReferenceHoseLook(fuel, Moment.PRIMED);
   }
 

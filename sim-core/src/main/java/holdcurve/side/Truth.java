@@ -13,7 +13,12 @@ import java.util.List;
  */
 public interface Truth {
   /** A fault at a place. */
-  record Member(LeakFault fault, Site site) {}
+  record Member(LeakFault fault, Site site) {
+    /** {@code fault@site}, as a ranking writes it. */
+    public String id() {
+      return fault.id() + "@" + site.id();
+    }
+  }
 
   /** For {@link #condition}: over all tests, without what differs from one hold to the next. */
   int ALL_TESTS = -1;

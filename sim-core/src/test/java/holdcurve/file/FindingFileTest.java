@@ -33,6 +33,7 @@ class FindingFileTest {
   private static final String EVERY =
       """
       { "kind": "joint", "part": "feed-hose", "end": "rail", "seen": "wet", "test": "first" },
+      { "kind": "joint", "part": "filter", "seen": "wet", "wiped": true },
       { "kind": "joint", "seen": "dry", "date": "2026-04-10" },
       { "kind": "drops", "part": "injectors", "number": 3, "drops": 4, "minutes": 5,
         "pressure_bar": 1.9 },
@@ -72,12 +73,25 @@ class FindingFileTest {
     assertEquals(
         List.of(
             new JointLook(Optional.of("feed-hose"), Optional.of("rail"), true, first),
+            JointLook.of("filter", true).afterWiping(),
             JointLook.allDry().on(LocalDate.of(2026, 4, 10)),
             new DropCount("injectors", OptionalInt.of(3), 4, 300, Moment.at(1.9e5)),
             DropCount.ofAll("cold-start-injector", 0, 300),
             new ReferenceHoseLook(false, Moment.PRIMED),
             new DrawOff(1.2e-6, 2e5, 1.6e5, 8, Set.of("feed-hose")).on(LocalDate.of(2025, 12, 31))),
         read(EVERY).findings());
+  }
+
+  @Test
+  void partsAreNamedAsPeopleNameThem() {
+    assertEquals("front hose wet", JointLook.of("front-hose", true).inWords());
+    assertEquals(
+        "front hose wet again after wiping",
+        JointLook.of("front-hose", true).afterWiping().inWords());
+    assertEquals("every joint dry after wiping", JointLook.allDry().afterWiping().inWords());
+    assertEquals(
+        "cold start injector: no drop in 5 min",
+        DropCount.ofAll("cold-start-injector", 0, 300).inWords());
   }
 
   @Test
@@ -111,6 +125,9 @@ class FindingFileTest {
             + " write true if there was fuel in it, else false.",
         "{ 'kind': 'draw-off', 'drawn_mL': 1, 'from_bar': 1.6, 'to_bar': 2 } | 2 bar is not below"
             + " the 1.6 bar before",
+        "{ 'kind': 'joint', 'seen': 'dry', 'wiped': 'yes' } | found \"yes\" where true or false"
+            + " belongs; write true if it was wiped dry and primed again before the look, else"
+            + " false.",
         "{ 'kind': 'joint', 'seen': 'dry', 'test': 'second' } | there is no test 'second'; use one"
             + " of first.",
         "{ 'kind': 'joint', 'seen': 'dry', 'date': '10.4.2026' } | '10.4.2026' is no date; write"
