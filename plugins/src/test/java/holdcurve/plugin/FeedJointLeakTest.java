@@ -41,6 +41,6 @@ class FeedJointLeakTest {
   void coversTheLineUpToTheClamp() {
     Site site = new FeedJointLeak().sites(CIRCUIT).get(0);
     assertEquals("between check-valve and the clamp on feed-hose", site.where());
-    assertEquals(List.of("check-valve", "feed-pipe", "filter", "feed-hose"), site.parts());
+    assertEquals(List.of("pump", "check-valve", "feed-pipe", "filter", "feed-hose"), site.parts());
   }
 }

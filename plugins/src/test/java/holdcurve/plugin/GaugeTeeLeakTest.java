@@ -25,6 +25,7 @@ class GaugeTeeLeakTest {
 
   @Test
   void asksToLookAtTheTee() {
-    assertEquals(List.of("gauge-tee"), new GaugeTeeLeak().sites(CIRCUIT).get(0).parts());
+    assertEquals(
+        List.of("gauge-tee", "gauge-tee-joint"), new GaugeTeeLeak().sites(CIRCUIT).get(0).parts());
   }
 }

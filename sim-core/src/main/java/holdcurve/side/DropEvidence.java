@@ -138,7 +138,7 @@ final class DropEvidence implements SideEvidence {
   private double probability(int drops, double mean, double anyhow) {
     double leftOver = seeing.leftOver();
     double spilt = Math.pow(leftOver / (1 + leftOver), drops) / (1 + leftOver);
-    double anything = 1.0 / ((drops + 1.0) * (drops + 2.0));
+    double anything = drops == 0 ? 0 : 1.0 / (drops * (drops + 1.0));
     return (1 - seeing.miscounted() - anyhow) * seeing.count(drops, mean)
         + seeing.miscounted() * spilt
         + anyhow * anything;

@@ -65,7 +65,7 @@ class ReasoningTest {
     assertEquals(drip.hypothesis().id(), reasons.suspect());
     Reason look =
         reasons.reasons().stream().filter(r -> r.what().contains("wet")).findFirst().orElseThrow();
-    assertEquals(Math.log(0.95 / 0.05), look.weight(), 0.3);
+    assertEquals(Math.log(0.95 / 3e-4), look.weight(), 0.3);
   }
 
   /**
