@@ -25,8 +25,8 @@ public final class WeakPump extends PartChange {
       new FaultParameter(
           "highest pressure left, of a sound one",
           Unit.PERCENT,
-          new Prior.Between(0.3, 1),
-          "assumed: from a relief valve that hangs open (0.3) to a dry inlet (1)",
+          new Prior.Between(0.05, 1),
+          "assumed: from a relief valve that hangs open (0.05) to a dry inlet (1)",
           false);
 
   public WeakPump() {

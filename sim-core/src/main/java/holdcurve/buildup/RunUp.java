@@ -25,8 +25,14 @@ public record RunUp(int test, Start start, List<Stage> stages, List<Sample> read
   /** Readings kept of a stage. */
   static final int MOST = 14;
 
+  /** Time after a switch beyond which a running circuit stands still [s]. */
+  static final double SETTLED = 5;
+
   /** Below this share of the highest reading the pump hasn't run yet [-]. */
   private static final double AT_REST = 0.3;
+
+  /** Nor while the needle has moved by less than this share of it [-]. */
+  private static final double MOVED = 0.05;
 
   /** How long before its first reading a pump has run that was running then, at least [s]. */
   private static final double LONG_RUNNING = 20;
@@ -34,8 +40,14 @@ public record RunUp(int test, Start start, List<Stage> stages, List<Sample> read
   /** Time by which a reading may be off its moment: assumed, by eye or from a film [s]. */
   private static final double MOMENT = 0.05;
 
-  /** Time by which a noted start of the pump may be off: assumed [s]. */
+  /** Time by which a noted start of the pump may be off, at least: assumed [s]. */
   private static final double NOTED = 0.1;
+
+  /** Likewise, of the time between two readings, to which it is often rounded: assumed [-]. */
+  private static final double ROUNDED = 0.3;
+
+  /** But by no more than this: assumed [s]. */
+  private static final double NOTED_AT_MOST = 0.5;
 
   /** A last reading taken longer before the stop says less of the hold's start [s]. */
   private static final double JUST_BEFORE = 5;
@@ -112,11 +124,12 @@ public record RunUp(int test, Start start, List<Stage> stages, List<Sample> read
             .mapToDouble(TimedEvent::time)
             .min();
     if (noted.isPresent()) {
-      return new Start(noted.getAsDouble(), NOTED, standing(before, noted.getAsDouble()));
+      double on = noted.getAsDouble();
+      return new Start(on, noted(before, on), standing(before, on));
     }
     double highest = before.stream().mapToDouble(Reading::pressure).max().orElseThrow();
     int rest = -1;
-    while (rest + 1 < before.size() && before.get(rest + 1).pressure() < AT_REST * highest) {
+    while (rest + 1 < before.size() && isAtRest(before, rest + 1, highest)) {
       rest++;
     }
     if (rest < 0 || rest + 1 == before.size()) {
@@ -125,7 +138,26 @@ public record RunUp(int test, Start start, List<Stage> stages, List<Sample> read
     }
     Reading last = before.get(rest);
     double gap = before.get(rest + 1).time() - last.time();
-    return new Start(last.time(), Math.max(NOTED, gap / 2), OptionalDouble.of(last.pressure()));
+    return new Start(
+        last.time() + gap / 2, Math.max(NOTED, gap / 3), OptionalDouble.of(last.pressure()));
+  }
+
+  /** Air in the rail lets the needle creep: what has moved is no longer at rest. */
+  private static boolean isAtRest(List<Reading> before, int i, double highest) {
+    double pressure = before.get(i).pressure();
+    return pressure < AT_REST * highest && pressure - before.get(0).pressure() < MOVED * highest;
+  }
+
+  private static double noted(List<Reading> before, double on) {
+    double last = Double.NEGATIVE_INFINITY;
+    for (Reading reading : before) {
+      if (reading.time() > on) {
+        double gap = ROUNDED * (reading.time() - Math.max(last, on - 1));
+        return Math.max(NOTED, Math.min(NOTED_AT_MOST, gap));
+      }
+      last = reading.time();
+    }
+    return NOTED;
   }
 
   private static OptionalDouble standing(List<Reading> before, double on) {

@@ -35,7 +35,7 @@ public final class RunUpEvidence implements SideEvidence {
   private final Running priors;
   private final RunningCar car;
   private final List<RunUp> runs;
-  private final List<RunUpError> errors;
+  private final RunUpError error;
   private final int rows;
   private final ThreadLocal<Bench> benches;
 
@@ -44,7 +44,7 @@ public final class RunUpEvidence implements SideEvidence {
     this.runs = runs;
     priors = Running.shipped();
     car = new RunningCar(job.circuit(), priors);
-    errors = runs.stream().map(run -> new RunUpError(run, priors)).toList();
+    error = new RunUpError(runs, priors);
     rows = runs.stream().mapToInt(run -> run.readings().size()).sum();
     benches = ThreadLocal.withInitial(() -> new Bench(job));
   }
@@ -103,13 +103,11 @@ public final class RunUpEvidence implements SideEvidence {
     for (int i = 0; i < runs.size(); i++) {
       List<RunUp.Sample> readings = runs.get(i).readings();
       double[] curve = curve(truth, i, times(readings));
-      double[] departures = new double[readings.size()];
-      for (int k = 0; k < departures.length; k++) {
-        departures[k] = readings.get(k).pressure() - curve[k] - truth.gaugeOffset();
+      for (int k = 0; k < curve.length; k++) {
+        out[place++] = readings.get(k).pressure() - curve[k] - truth.gaugeOffset();
       }
-      errors.get(i).whiten(departures, out, place);
-      place += departures.length;
     }
+    error.whiten(out, offset);
   }
 
   private static double[] times(List<RunUp.Sample> readings) {

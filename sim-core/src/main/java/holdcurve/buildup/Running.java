@@ -21,6 +21,7 @@ import java.io.UncheckedIOException;
  * @param residual pressure left where nobody read it [Pa]
  * @param modelError of the model of a running circuit [Pa]
  * @param modelErrorLength over how much of ln(1 + t/0.5 s) it stays alike [-]
+ * @param modelErrorShared share of its variance that is the same in all tests [-]
  */
 record Running(
     double pumpFlow,
@@ -32,7 +33,8 @@ record Running(
     double spinUp,
     double residual,
     double modelError,
-    double modelErrorLength) {
+    double modelErrorLength,
+    double modelErrorShared) {
 
   /** The shipped data file. */
   static Running shipped() {
@@ -48,7 +50,8 @@ record Running(
           value(root, "spin_up_s"),
           Unit.BAR.toSi(value(root, "residual_bar")),
           Unit.BAR.toSi(value(root, "model_error_bar")),
-          value(root, "model_error_length"));
+          value(root, "model_error_length"),
+          value(root, "model_error_shared"));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

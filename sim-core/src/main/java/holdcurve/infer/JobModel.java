@@ -7,9 +7,11 @@ import holdcurve.model.Operation;
 import holdcurve.side.FindingEvidence;
 import holdcurve.side.SideEvidence;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /**
  * What all hypotheses about a job share: its readings ready for the likelihood, and the operation
@@ -90,6 +92,15 @@ record JobModel(
         .filter(RunUpEvidence.class::isInstance)
         .map(RunUpEvidence.class::cast)
         .findFirst();
+  }
+
+  /** Tests in which somebody looked at the needle just before the pump stopped. */
+  BitSet testsReadBefore() {
+    BitSet read = new BitSet();
+    IntStream.range(0, job.tests().size())
+        .filter(test -> readBefore(test).isPresent())
+        .forEach(read::set);
+    return read;
   }
 
   /** What the needle showed just before the pump stopped [Pa gauge]; empty if nobody looked. */

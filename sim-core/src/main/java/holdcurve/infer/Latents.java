@@ -69,13 +69,20 @@ final class Latents {
 
   /**
    * @param idle shared unknowns that stand for nothing in this job
+   * @param readBefore tests whose pressure was read before the pump stop, with the gauge's error
    * @param sides how many unknowns side evidence has of its own; they come last
    */
-  Latents(List<HoldTest> jobTests, List<FaultParameter> parameters, Set<Shared> idle, int sides) {
+  Latents(
+      List<HoldTest> jobTests,
+      List<FaultParameter> parameters,
+      Set<Shared> idle,
+      BitSet readBefore,
+      int sides) {
     tests = jobTests.size();
     this.parameters = parameters;
     for (Shared shared : Shared.values()) {
-      addFor(shared.changesCurve && !idle.contains(shared) ? all() : new BitSet());
+      BitSet others = shared == Shared.GAUGE_OFFSET ? readBefore : new BitSet();
+      addFor(shared.changesCurve && !idle.contains(shared) ? all() : others);
     }
     firstParameter = touched.size();
     parameters.forEach(parameter -> addFor(all()));
@@ -221,6 +228,7 @@ final class Latents {
   /** Whether coordinate {@code j} changes the circuit in a test, not only how the test is run. */
   boolean changesCircuit(int j, int test) {
     return changesCurve(j, test)
+        && j != Shared.GAUGE_OFFSET.ordinal()
         && j != start[test]
         && (j < course[test] || j >= course[test] + TemperatureCourse.SHAPES)
         && j != clamp[test]

@@ -27,6 +27,7 @@ import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.apache.commons.math3.special.Erf;
 
@@ -105,7 +106,8 @@ final class Realisation {
     Job job = data.job();
     double prime = job.tests().stream().mapToDouble(HoldTest::primeTime).findFirst().orElse(0);
     this.weep = new SoundWeep(circuit, job.upkeep().pass(), prime);
-    this.latents = new Latents(data.job().tests(), parameters, idle(), data.sideUnknowns());
+    this.latents =
+        new Latents(job.tests(), parameters, idle(), data.testsReadBefore(), data.sideUnknowns());
   }
 
   private Set<Shared> idle() {
@@ -143,9 +145,7 @@ final class Realisation {
     double squeeze = clamps ? priors.squeezed() * exponential(latents.squeeze(u, test)) : 0;
     return new HoldSetup(
         Math.max(
-            1e3,
-            data.readBefore(test).orElse(set + priors.overshoot())
-                + priors.startDeviation() * tailed(latents.start(u, test))),
+            1e3, before(u, test, set) + priors.startDeviation() * tailed(latents.start(u, test))),
         hold.primeTime(),
         0,
         data.operations().get(test).withTemperatureCourse(course(u, test)),
@@ -158,6 +158,18 @@ final class Realisation {
   /** How the fuel temperature changes in a test. */
   TemperatureCourse course(double[] u, int test) {
     return data.temperatures().get(test).at(latents.course(u, test));
+  }
+
+  /**
+   * What the circuit stands at when the pump stops, but for what differs from hold to hold [Pa
+   * gauge]. A reading taken then has the gauge's own error, as those of the hold have.
+   */
+  private double before(double[] u, int test, double set) {
+    OptionalDouble read = data.readBefore(test);
+    return read.isPresent()
+        ? read.getAsDouble()
+            - latents.shared(u, Shared.GAUGE_OFFSET) * data.job().gauge().classUncertainty()
+        : set + priors.overshoot();
   }
 
   /** The circuit as this hypothesis has it in one test. */

@@ -21,8 +21,11 @@ final class SpokenFor {
   /** Squared distance from a sound circuit, in standard deviations, that counts as showing [-]. */
   private static final double SHOWS = 4;
 
-  /** Sizes that are tried [standard deviations]. */
+  /** Sizes of a fault that are tried [standard deviations]. */
   private static final double[] SIZES = {-1, 0, 1};
+
+  /** Likewise of what else a fault has; a pump may deliver well and yet not reach the pressure. */
+  private static final double[] OTHERS = {-1.5, 0};
 
   private final JobModel data;
   private final UnknownPriors priors;
@@ -71,15 +74,17 @@ final class SpokenFor {
 
   private boolean shows(LeakFault fault, Site site) {
     HypothesisModel model = model(List.of(new Hypothesis.Member(fault, site)));
-    int size = model.realisation().latents().parameterIndex(0);
-    return Arrays.stream(SIZES)
-        .anyMatch(
-            z -> {
-              double[] u = new double[model.dimension()];
-              u[size] = z;
-              double[] rows = model.departures(u);
-              return rows != null && distance(tail(rows)) > SHOWS;
-            });
+    return Arrays.stream(OTHERS)
+        .anyMatch(other -> Arrays.stream(SIZES).anyMatch(z -> shows(model, fault, z, other)));
+  }
+
+  private boolean shows(HypothesisModel model, LeakFault fault, double size, double other) {
+    double[] u = new double[model.dimension()];
+    for (int k = 0; k < fault.parameters().size(); k++) {
+      u[model.realisation().latents().parameterIndex(k)] = k == 0 ? size : other;
+    }
+    double[] rows = model.departures(u);
+    return rows != null && distance(tail(rows)) > SHOWS;
   }
 
   private double distance(double[] rows) {
