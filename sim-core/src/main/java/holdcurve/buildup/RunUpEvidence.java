@@ -19,7 +19,7 @@ import java.util.Set;
 
 /**
  * The readings before the pump stop of all tests of a job, as rows beside those of the holds.
- * Unknowns of its own: six of the running circuit, then for each run-up when the pump began to
+ * Unknowns of its own: five of the running circuit, then for each run-up when the pump began to
  * deliver and what pressure was left.
  */
 public final class RunUpEvidence implements SideEvidence {

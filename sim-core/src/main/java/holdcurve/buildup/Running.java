@@ -16,7 +16,6 @@ import java.io.UncheckedIOException;
  * @param filterDrop spread of a stated filter
  * @param regulatorGain spread of a stated gain
  * @param injectorFlow spread of a stated flow
- * @param gaugeLag spread of a stated lag
  * @param spinUp from the relay closing to the pump delivering [s]
  * @param residual pressure left where nobody read it [Pa]
  * @param modelError of the model of a running circuit [Pa]
@@ -29,7 +28,6 @@ record Running(
     double filterDrop,
     double regulatorGain,
     double injectorFlow,
-    double gaugeLag,
     double spinUp,
     double residual,
     double modelError,
@@ -46,7 +44,6 @@ record Running(
           value(root, "filter_drop_spread"),
           value(root, "regulator_gain_spread"),
           value(root, "injector_flow_spread"),
-          value(root, "gauge_lag_spread"),
           value(root, "spin_up_s"),
           Unit.BAR.toSi(value(root, "residual_bar")),
           Unit.BAR.toSi(value(root, "model_error_bar")),

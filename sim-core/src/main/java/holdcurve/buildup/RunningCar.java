@@ -10,7 +10,6 @@ import holdcurve.flow.LaminarLaw;
 import holdcurve.part.CheckValve;
 import holdcurve.part.ColdStartInjector;
 import holdcurve.part.Filter;
-import holdcurve.part.Gauge;
 import holdcurve.part.Hose;
 import holdcurve.part.Injector;
 import holdcurve.part.Pump;
@@ -22,8 +21,8 @@ import java.util.Map;
 
 /**
  * A circuit in some condition as it matters while the pump runs: what isn't known of pump, filter,
- * regulator, injectors and needle added; weeps and creep, which do next to nothing there, left out;
- * leaks as proportional to pressure. So conditions that differ in such things alone are the same.
+ * regulator and injectors added; weeps and creep, which do next to nothing there, left out; leaks
+ * as proportional to pressure. So conditions that differ in such things alone are the same.
  */
 final class RunningCar {
   /** An unknown: a property that a factor is put to. */
@@ -43,7 +42,7 @@ final class RunningCar {
           List.of(ColdStartInjector.WEEP));
 
   /** How many unknowns a running circuit has. */
-  static final int UNKNOWNS = 6;
+  static final int UNKNOWNS = 5;
 
   /** What each is, in words that "rather high" can follow. */
   static final List<String> WORDS =
@@ -52,8 +51,7 @@ final class RunningCar {
           "a pump's highest pressure",
           "a filter's resistance",
           "a regulator's opening under excess pressure",
-          "a flow of the injectors",
-          "a needle's lag");
+          "a flow of the injectors");
 
   private final Circuit described;
   private final List<Unknown> unknowns;
@@ -66,8 +64,7 @@ final class RunningCar {
             new Unknown(Pump.KIND, Pump.STALL, priors.pumpStall()),
             new Unknown(Filter.KIND, Filter.DROP, priors.filterDrop()),
             new Unknown(Regulator.KIND, Regulator.GAIN, priors.regulatorGain()),
-            new Unknown(Injector.KIND, Injector.STATIC_FLOW, priors.injectorFlow()),
-            new Unknown(Gauge.KIND, Gauge.LAG, priors.gaugeLag()));
+            new Unknown(Injector.KIND, Injector.STATIC_FLOW, priors.injectorFlow()));
   }
 
   /**

@@ -34,6 +34,7 @@ final class Latents {
     DAMPER_WIDTH(true),
     DAMPER_STOPS(true),
     LAW_BEND(true),
+    GAUGE_LAG(true),
     GAUGE_OFFSET(false),
     READING_SCALE(false),
     MODEL_ERROR(false);

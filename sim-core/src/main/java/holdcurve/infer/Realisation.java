@@ -124,6 +124,9 @@ final class Realisation {
     if (parameters.isEmpty()) {
       idle.add(Shared.LAW_BEND);
     }
+    if (data.runUp().isEmpty()) {
+      idle.add(Shared.GAUGE_LAG);
+    }
     return idle;
   }
 
@@ -253,7 +256,10 @@ final class Realisation {
       return hose(part, u);
     }
     if (kind == Gauge.KIND) {
-      return scaled(part, Gauge.AIR, soft(priors.airShare(), latents.shared(u, Shared.AIR)));
+      double spread = part.states(Gauge.LAG) ? STATED : Gauge.LAG.spread();
+      double lag = Math.exp(spread * latents.shared(u, Shared.GAUGE_LAG));
+      Part slow = scaled(part, Gauge.LAG, lag);
+      return scaled(slow, Gauge.AIR, soft(priors.airShare(), latents.shared(u, Shared.AIR)));
     }
     if (kind == CheckValve.KIND) {
       return weeping(part, CheckValve.WEEP, latents.shared(u, Shared.CHECK_VALVE_WEEP));

@@ -51,6 +51,8 @@ final class Strain {
         return "a damper that meets its stops " + degree(u) + (u > 0 ? " hard" : " softly");
       case LAW_BEND:
         return "a leak that follows the pressure " + degree(u) + (u > 0 ? " steeply" : " weakly");
+      case GAUGE_LAG:
+        return "a needle that follows " + degree(u) + (u > 0 ? " slowly" : " quickly");
       default:
         return which.name().toLowerCase(Locale.ROOT).replace('_', ' ')
             + " at "

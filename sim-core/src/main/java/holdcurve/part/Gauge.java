@@ -20,7 +20,7 @@ import java.util.List;
 public final class Gauge implements PartEquations {
   public static final Property LAG =
       Property.of(
-          "lag", Unit.SECOND, 0.5, 0.01, 10, 0.5, "how slowly the needle follows", "assumed");
+          "lag", Unit.SECOND, 0.5, 0.01, 10, 0.8, "how slowly the needle follows", "assumed");
   public static final Property AIR =
       Property.of(
           "air",

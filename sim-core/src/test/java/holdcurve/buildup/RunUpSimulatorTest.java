@@ -71,7 +71,8 @@ class RunUpSimulatorTest {
     Arrays.setAll(times, i -> 0.1 + 0.2 * i - STOP);
     double[] whole = new RunSimulator().simulate(one.condition(), plan(), times).gauge();
     Condition running =
-        new RunningCar(CIRCUIT, Running.shipped()).of(one.condition(), CIRCUIT, new double[6]);
+        new RunningCar(CIRCUIT, Running.shipped())
+            .of(one.condition(), CIRCUIT, new double[RunningCar.UNKNOWNS]);
     double[] fast =
         new RunUpSimulator(CIRCUIT, one.changed())
             .readings(running, -STOP, 0, stages(), Operation.ROOM_TEMPERATURE, times);
