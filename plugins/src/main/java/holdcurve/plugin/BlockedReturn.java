@@ -25,8 +25,8 @@ public final class BlockedReturn extends PartChange {
       new FaultParameter(
           "bore left, as if the whole hose were that narrow",
           Unit.MILLIMETRE,
-          new Prior.LogNormal(Unit.MILLIMETRE.toSi(2), 1.4),
-          "assumed: a sound one has 6 to 8 mm, and above 3 mm nobody notices",
+          new Prior.LogNormal(Unit.MILLIMETRE.toSi(1.6), 1.35),
+          "assumed: a sound one has 6 to 8 mm, and above 2 mm the rise is that of an ordinary regulator",
           false);
 
   public BlockedReturn() {

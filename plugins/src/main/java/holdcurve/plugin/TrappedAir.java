@@ -21,8 +21,8 @@ public final class TrappedAir extends PartChange {
       new FaultParameter(
           "trapped air, at no pressure",
           Unit.MILLILITRE,
-          new Prior.LogNormal(Unit.MILLILITRE.toSi(12), 2.5),
-          "assumed: from a dead end of the rail (5) to a filter that was not filled (100)",
+          new Prior.LogNormal(Unit.MILLILITRE.toSi(25), 2.5),
+          "assumed: from a dead end of the rail (5) to a filter that was not filled (150)",
           true);
 
   public TrappedAir() {

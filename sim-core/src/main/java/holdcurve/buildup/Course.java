@@ -18,6 +18,12 @@ final class Course {
   /** Departure of the rate in the middle from the mean of the ends that is let pass [-]. */
   private static final double BENT = 0.02;
 
+  /** First step of a search for the place of rest [Pa]. */
+  private static final double FIRST_STEP = 1e4;
+
+  /** A pressure that changes no faster stands still [Pa/s]. */
+  private static final double STILL = 1;
+
   /** No running circuit comes here [Pa gauge]. */
   private static final double HIGHEST = 15e5;
 
@@ -50,6 +56,28 @@ final class Course {
       at = end;
     }
     return course.points;
+  }
+
+  /**
+   * Where a circuit that fills from below comes to rest.
+   *
+   * @param near where that is likely [Pa gauge]
+   */
+  static Point rest(QuasiSteady circuit, double near) {
+    double step = FIRST_STEP;
+    Point at = circuit.at(near);
+    boolean filling = at.rate() > STILL;
+    Point other = at;
+    while (other.rate() > STILL == filling) {
+      if (!filling && other.pressure() == 0 || other.pressure() > HIGHEST) {
+        return other;
+      }
+      at = other;
+      other = circuit.at(Math.max(0, at.pressure() + (filling ? step : -step)));
+      step *= 2;
+    }
+    Point low = filling ? at : other;
+    return new Course(circuit, low).rest(low, filling ? other : at);
   }
 
   /** Adds what lies between two points, the second included, or up to where it comes to rest. */

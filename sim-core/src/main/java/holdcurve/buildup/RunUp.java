@@ -258,6 +258,23 @@ public record RunUp(int test, Start start, List<Stage> stages, List<Sample> read
         : OptionalDouble.empty();
   }
 
+  /** Whether all its readings were taken long after a switch, with the pump running. */
+  boolean isSettled() {
+    return readings.stream()
+        .allMatch(
+            reading -> {
+              Stage stage = stageAt(reading.time());
+              return stage.pump() && reading.time() - stage.from() > 2 * SETTLED;
+            });
+  }
+
+  Stage stageAt(double time) {
+    return stages.stream()
+        .filter(stage -> time < stage.to())
+        .findFirst()
+        .orElse(stages.get(stages.size() - 1));
+  }
+
   /** What is done in a stage, the fuel as warm as it was measured. */
   static Operation operation(Stage stage, double fuelTemperature) {
     return Operation.holding()

@@ -29,12 +29,13 @@ public final class RunUpEvidence implements SideEvidence {
   private static final double READ = 2e3;
 
   /** Curves that are worth remembering: that of a place and some about it. */
-  private static final int REMEMBERED = 8;
+  private static final int REMEMBERED = 32;
 
   private final Job job;
   private final Running priors;
   private final RunningCar car;
   private final List<RunUp> runs;
+  private final List<RunUp> moving;
   private final RunUpError error;
   private final int rows;
   private final ThreadLocal<Bench> benches;
@@ -42,6 +43,7 @@ public final class RunUpEvidence implements SideEvidence {
   private RunUpEvidence(Job job, List<RunUp> runs) {
     this.job = job;
     this.runs = runs;
+    moving = runs.stream().filter(run -> !run.isSettled()).toList();
     priors = Running.shipped();
     car = new RunningCar(job.circuit(), priors);
     error = new RunUpError(runs, priors);
@@ -77,9 +79,15 @@ public final class RunUpEvidence implements SideEvidence {
     return rows;
   }
 
+  /** Where nothing but settled readings are, nothing else matters. */
+  @Override
+  public Reach reach() {
+    return moving.isEmpty() ? Reach.SETTLED : Reach.RUNNING;
+  }
+
   @Override
   public int unknowns() {
-    return RunningCar.UNKNOWNS + OF_EACH * runs.size();
+    return RunningCar.UNKNOWNS + OF_EACH * moving.size();
   }
 
   /** What an unknown is, in words that "rather high" can follow. */
@@ -87,9 +95,9 @@ public final class RunUpEvidence implements SideEvidence {
     if (k < RunningCar.UNKNOWNS) {
       return RunningCar.WORDS.get(k);
     }
-    int i = (k - RunningCar.UNKNOWNS) / OF_EACH;
-    String in = " in '" + job.tests().get(runs.get(i).test()).id() + "'";
-    return (k % OF_EACH == 0 ? "a time to spin up" : "a pressure left") + in;
+    int own = k - RunningCar.UNKNOWNS;
+    String in = " in '" + job.tests().get(moving.get(own / OF_EACH).test()).id() + "'";
+    return (own % OF_EACH == 0 ? "a time to spin up" : "a pressure left") + in;
   }
 
   @Override
@@ -99,10 +107,12 @@ public final class RunUpEvidence implements SideEvidence {
 
   @Override
   public void residuals(Truth truth, double[] out, int offset) {
+    Condition condition = running(truth);
+    Set<String> changed = changed(truth);
     int place = offset;
-    for (int i = 0; i < runs.size(); i++) {
-      List<RunUp.Sample> readings = runs.get(i).readings();
-      double[] curve = curve(truth, i, times(readings));
+    for (RunUp run : runs) {
+      List<RunUp.Sample> readings = run.readings();
+      double[] curve = curve(truth, condition, changed, run, times(readings));
       for (int k = 0; k < curve.length; k++) {
         out[place++] = readings.get(k).pressure() - curve[k] - truth.gaugeOffset();
       }
@@ -121,21 +131,31 @@ public final class RunUpEvidence implements SideEvidence {
    * @param times since the pump stop, ascending, all negative [s]
    */
   public double[] curve(Truth truth, int i, double[] times) {
+    return curve(truth, running(truth), changed(truth), runs.get(i), times);
+  }
+
+  private double[] curve(
+      Truth truth, Condition condition, Set<String> changed, RunUp run, double[] times) {
+    if (run.isSettled()) {
+      return benches.get().settled(changed, condition, run, times);
+    }
+    int own = RunningCar.UNKNOWNS + OF_EACH * moving.indexOf(run);
+    double late = priors.spinUp() + run.start().deviation() * truth.unknown(this, own);
+    double on = run.start().time() + late;
+    double pressure = left(run.start(), truth.unknown(this, own + 1));
+    return benches.get().curve(changed, condition, on, pressure, run, times);
+  }
+
+  private Condition running(Truth truth) {
     double[] z = new double[RunningCar.UNKNOWNS];
     for (int k = 0; k < z.length; k++) {
       z[k] = truth.unknown(this, k);
     }
-    Condition faulty = truth.condition(Truth.ALL_TESTS);
-    Circuit sound = truth.sound().circuit();
-    Condition condition = car.of(faulty, sound, z);
-    RunUp run = runs.get(i);
-    int own = RunningCar.UNKNOWNS + OF_EACH * i;
-    double on =
-        run.start().time() + priors.spinUp() + run.start().deviation() * truth.unknown(this, own);
-    double pressure = left(run.start(), truth.unknown(this, own + 1));
-    return benches
-        .get()
-        .curve(changed(faulty.circuit(), sound), condition, on, pressure, run, times);
+    return car.of(truth.condition(Truth.ALL_TESTS), truth.sound().circuit(), z);
+  }
+
+  private static Set<String> changed(Truth truth) {
+    return changed(truth.condition(Truth.ALL_TESTS).circuit(), truth.sound().circuit());
   }
 
   /** Ids of the parts that a fault has changed. */
@@ -174,6 +194,32 @@ public final class RunUpEvidence implements SideEvidence {
       this.job = job;
     }
 
+    double[] settled(Set<String> faulty, Condition condition, RunUp run, double[] times) {
+      double[] shown = new double[times.length];
+      for (int i = 0; i < times.length; i++) {
+        RunUp.Stage stage = run.stageAt(times[i]);
+        Operation operation = RunUp.operation(stage, temperature(run));
+        List<Object> key =
+            List.of(
+                condition.circuit().parts(),
+                condition.leaks(),
+                faulty,
+                stage.duty(),
+                operation.fuelTemperature());
+        double[] known = remembered.get(key);
+        if (known == null) {
+          known = new double[] {simulator(faulty).settled(condition, operation)};
+          remembered.put(key, known);
+        }
+        shown[i] = known[0];
+      }
+      return shown;
+    }
+
+    private RunUpSimulator simulator(Set<String> faulty) {
+      return simulators.computeIfAbsent(faulty, parts -> new RunUpSimulator(job.circuit(), parts));
+    }
+
     double[] curve(
         Set<String> faulty,
         Condition condition,
@@ -194,8 +240,7 @@ public final class RunUpEvidence implements SideEvidence {
       double[] known = remembered.get(key);
       if (known == null) {
         known =
-            simulators
-                .computeIfAbsent(faulty, parts -> new RunUpSimulator(job.circuit(), parts))
+            simulator(faulty)
                 .readings(condition, on, pressure, run.stages(), temperature(run), times);
         remembered.put(key, known);
       }

@@ -9,6 +9,7 @@ import holdcurve.model.NetworkLayout;
 import holdcurve.model.Operation;
 import holdcurve.part.Filter;
 import holdcurve.part.Gauge;
+import holdcurve.part.Regulator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -81,6 +82,19 @@ public final class RunUpSimulator {
     }
     return needle.shown();
   }
+
+  /**
+   * What the gauge shows once a running circuit has come to rest [Pa gauge].
+   *
+   * @param operation with the pump running
+   */
+  double settled(Condition condition, Operation operation) {
+    double near = condition.circuit().partsOf(Regulator.KIND).get(0).value(Regulator.SET) + NEAR;
+    return Course.rest(circuit(condition, operation, near), near).gauge();
+  }
+
+  /** Somewhat above what a regulator is set to, most circuits come to rest [Pa]. */
+  private static final double NEAR = 1e4;
 
   private QuasiSteady circuit(Condition condition, Operation operation, double pressure) {
     NetworkAssembler assembler = operation.pumpRunning() ? running : standing;

@@ -3,6 +3,7 @@ package holdcurve.infer;
 import holdcurve.fault.FaultParameter;
 import holdcurve.job.HoldTest;
 import holdcurve.model.TemperatureCourse;
+import holdcurve.side.SideEvidence.Reach;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
@@ -17,33 +18,36 @@ import java.util.stream.IntStream;
 final class Latents {
   /** Unknowns that all tests of a job share. */
   enum Shared {
-    COMPLIANCE(true),
-    AIR(true),
-    CREEP(true),
-    CREEP_TIME(true),
-    QUICK_CREEP(true),
-    CHECK_VALVE_WEEP(true),
-    REGULATOR_WEEP(true),
-    INJECTOR_WEEP(true),
-    SET_PRESSURE(true),
-    RESEAT_DROP(true),
-    FEED_CLAMP_PLACE(true),
-    OTHER_CLAMP_PLACE(true),
-    DAMPER_SIZE(true),
-    DAMPER_PRESSURE(true),
-    DAMPER_WIDTH(true),
-    DAMPER_STOPS(true),
-    LAW_BEND(true),
-    GAUGE_LAG(true),
-    GAUGE_OFFSET(false),
-    READING_SCALE(false),
-    MODEL_ERROR(false);
+    COMPLIANCE(true, Reach.RUNNING),
+    AIR(true, Reach.RUNNING),
+    CREEP(true, Reach.ALL),
+    CREEP_TIME(true, Reach.ALL),
+    QUICK_CREEP(true, Reach.ALL),
+    CHECK_VALVE_WEEP(true, Reach.ALL),
+    REGULATOR_WEEP(true, Reach.ALL),
+    INJECTOR_WEEP(true, Reach.ALL),
+    SET_PRESSURE(true, Reach.SETTLED),
+    RESEAT_DROP(true, Reach.SETTLED),
+    FEED_CLAMP_PLACE(true, Reach.ALL),
+    OTHER_CLAMP_PLACE(true, Reach.ALL),
+    DAMPER_SIZE(true, Reach.RUNNING),
+    DAMPER_PRESSURE(true, Reach.RUNNING),
+    DAMPER_WIDTH(true, Reach.RUNNING),
+    DAMPER_STOPS(true, Reach.RUNNING),
+    LAW_BEND(true, Reach.ALL),
+    GAUGE_LAG(true, Reach.RUNNING),
+    GAUGE_OFFSET(false, Reach.SETTLED),
+    READING_SCALE(false, Reach.ALL),
+    MODEL_ERROR(false, Reach.ALL);
 
     /** Whether it changes the curve, rather than how readings scatter about it. */
     final boolean changesCurve;
 
-    Shared(boolean changesCurve) {
+    private final Reach reach;
+
+    Shared(boolean changesCurve, Reach reach) {
       this.changesCurve = changesCurve;
+      this.reach = reach;
     }
 
     /** Whether readings depend on it too unevenly to be integrated out as Gaussian. */
@@ -257,6 +261,11 @@ final class Latents {
   /** Where the unknowns begin that only side evidence has. */
   int firstOfSides() {
     return firstOfSides;
+  }
+
+  /** Whether coordinate {@code j} can matter to evidence that depends on so much of a circuit. */
+  boolean matters(int j, Reach of) {
+    return j >= firstParameter || Shared.values()[j].reach.compareTo(of) >= 0;
   }
 
   /** Number of the coordinates that come first and belong to no single test. */

@@ -65,6 +65,9 @@ final class SideRows {
   /** Coordinates that change no curve belong to the gauge. */
   private boolean reaches(int j, SideEvidence side) {
     Latents latents = model.realisation().latents();
+    if (!latents.matters(j, side.reach())) {
+      return false;
+    }
     if (j >= latents.firstOfSides()) {
       return side.unknowns() > 0;
     }

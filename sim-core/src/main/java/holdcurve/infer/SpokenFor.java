@@ -22,7 +22,7 @@ final class SpokenFor {
   private static final double SHOWS = 4;
 
   /** Sizes of a fault that are tried [standard deviations]. */
-  private static final double[] SIZES = {-1, 0, 1};
+  private static final double[] SIZES = {-1, 0, 1, 2};
 
   /** Likewise of what else a fault has; a pump may deliver well and yet not reach the pressure. */
   private static final double[] OTHERS = {-1.5, 0};

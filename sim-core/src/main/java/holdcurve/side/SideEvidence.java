@@ -29,6 +29,20 @@ public interface SideEvidence {
     return false;
   }
 
+  /** What of a circuit a piece of evidence depends on: each less than the one before. */
+  enum Reach {
+    ALL,
+    /** Not what is slow or small, such as weeps and creep, but what fills quickly. */
+    RUNNING,
+    /** Only what settles where a running circuit stands. */
+    SETTLED
+  }
+
+  /** What of a sound circuit it depends on; the rest needn't be tried. */
+  default Reach reach() {
+    return Reach.ALL;
+  }
+
   /**
    * Change of a latent coordinate for differences: small for formulas, larger for simulations [-].
    */

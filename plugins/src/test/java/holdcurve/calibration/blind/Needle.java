@@ -35,6 +35,11 @@ record Needle(
         0.12 * limit * draw.between(-1, 1));
   }
 
+  /** The same needle, quicker or slower. */
+  Needle withLag(double seconds) {
+    return new Needle(range, accuracyClass, resolution, seconds, sticking, offset, slope, bend);
+  }
+
   /**
    * Where the needle stands.
    *

@@ -81,14 +81,15 @@ record RunUpCar(
     switch (kind) {
       case WEAK_PUMP:
         free *= draw.between(0.1, 0.6);
-        stall = crack + car.set() * draw.between(0.55, 0.92);
+        stall = crack + car.set() * draw.between(0.45, 0.85);
         break;
       case BLOCKED_RETURN:
-        double behind = draw.between(0.8e5, 2e5) / Math.pow(delivery / LITRE_MIN, 2);
-        back = Resistance.at(behind, draw.between(0.7, 1));
+        double backedUp = car.set() + draw.between(0.8e5, 2e5);
+        double left = new Delivery(free, stall, exponent, crack, speedUp).flow(backedUp, 100);
+        back = Resistance.at(backedUp / Math.pow(left / LITRE_MIN, 2), 1);
         break;
       case TRAPPED_AIR:
-        double air = 25e-6 * Math.pow(5, draw.between(0, 1));
+        double air = draw.between(70e-6, 200e-6);
         rail =
             new Zone(
                 rail.liquid(),

@@ -39,7 +39,7 @@ public final class RunUpCases {
     Draw draw = new Draw(seed);
     Car car = Car.draw(draw);
     boolean outline = draw.chance(0.5);
-    Needle needle = Needle.draw(draw, car.set(), false);
+    Needle needle = Needle.draw(draw, car.set(), false).withLag(draw.between(0.1, 1));
     double left = draw.between(0, 0.3e5);
     double before = Math.rint(draw.between(1, 4));
     double on = before + draw.between(-0.4, 0.4);
