@@ -111,6 +111,13 @@ final class HypothesisModel implements LogLikelihood {
         realisation.condition(sound, u, test), realisation.setup(u, test), times);
   }
 
+  /** The residuals of side evidence alone; not-a-number where they can't be had [-]. */
+  double[] sideRows(double[] u) {
+    double[] rows = new double[data.sideCount()];
+    sides.fill(u, rows, 0);
+    return rows;
+  }
+
   private double[] departures(double[] u, double[][] curves) {
     double[] departures = new double[rows()];
     double offset = gaugeOffset(u);

@@ -13,34 +13,32 @@ import org.apache.commons.math3.linear.RealVector;
 
 /**
  * Which faults the evidence of a job can speak for. Those that a hold shows always are; one that
- * acts only while fuel flows is where, at some usual size, it would move what was read before the
- * pump stop by more than all that isn't known of a sound circuit could, or where a joint that it
- * may wet was found wet. Others would only share probability with what nobody looked at.
+ * acts only while fuel flows is where, at some size, what was read before the pump stop lies nearer
+ * to it than to a sound circuit, or where a joint that it may wet was found wet. Others would only
+ * share probability with what nobody looked at, and take time.
  */
 final class SpokenFor {
-  /** Squared distance from a sound circuit, in standard deviations, that counts as showing [-]. */
-  private static final double SHOWS = 4;
+  /** By how much nearer, as a squared distance in standard deviations [-]. */
+  private static final double NEARER = 2;
 
   /** Sizes of a fault that are tried [standard deviations]. */
-  private static final double[] SIZES = {-1, 0, 1, 2};
+  private static final double[] SIZES = {-2, -1, 0, 1, 2};
 
-  /** Likewise of what else a fault has; a pump may deliver well and yet not reach the pressure. */
-  private static final double[] OTHERS = {-1.5, 0};
+  /** Likewise of what else a fault has: a pump may deliver well and yet not push hard. */
+  private static final double[] OTHERS = {-1.5, -1, -0.5, 0};
 
   private final JobModel data;
   private final UnknownPriors priors;
-  private final int first;
-  private final double[] usual;
+  private final double ofSound;
   private final CholeskyDecomposition spread;
 
   private SpokenFor(JobModel data, UnknownPriors priors, int rows) {
     this.data = data;
     this.priors = priors;
-    first = data.residualCount() + data.sideCount() - rows;
+    int first = data.residualCount() + data.sideCount() - rows;
     HypothesisModel sound = model(List.of());
     double[] middle = new double[sound.dimension()];
     int[] by = sound.realisation().latents().curve();
-    usual = tail(sound.departures(middle));
     double[][] slopes = sound.linear(middle, by).slopes();
     double[][] covariance = new double[rows][rows];
     for (int i = 0; i < rows; i++) {
@@ -52,6 +50,7 @@ final class SpokenFor {
       }
     }
     spread = new CholeskyDecomposition(new Array2DRowRealMatrix(covariance));
+    ofSound = distance(tail(sound.sideRows(middle)));
   }
 
   /** Those of a catalogue that the data can speak for. */
@@ -61,39 +60,43 @@ final class SpokenFor {
       return all.only(fault -> fault.showsInHold() || wet.speakFor(fault));
     }
     SpokenFor spoken = new SpokenFor(data, priors, data.runUp().get().rows());
-    return all.only(fault -> fault.showsInHold() || wet.speakFor(fault) || spoken.shows(fault));
+    return all.only(fault -> fault.showsInHold() || wet.speakFor(fault) || spoken.isNearer(fault));
   }
 
-  private boolean shows(LeakFault fault) {
+  private boolean isNearer(LeakFault fault) {
     try {
-      return fault.sites(data.job().circuit()).stream().anyMatch(site -> shows(fault, site));
+      return fault.sites(data.job().circuit()).stream().anyMatch(site -> isNearer(fault, site));
     } catch (RuntimeException e) {
       return false;
     }
   }
 
-  private boolean shows(LeakFault fault, Site site) {
+  private boolean isNearer(LeakFault fault, Site site) {
     HypothesisModel model = model(List.of(new Hypothesis.Member(fault, site)));
-    return Arrays.stream(OTHERS)
-        .anyMatch(other -> Arrays.stream(SIZES).anyMatch(z -> shows(model, fault, z, other)));
+    double[] others = fault.parameters().size() > 1 ? OTHERS : new double[1];
+    return Arrays.stream(others)
+        .anyMatch(
+            other ->
+                Arrays.stream(SIZES)
+                    .anyMatch(size -> distance(model, fault, size, other) < ofSound - NEARER));
   }
 
-  private boolean shows(HypothesisModel model, LeakFault fault, double size, double other) {
+  private double distance(HypothesisModel model, LeakFault fault, double size, double other) {
     double[] u = new double[model.dimension()];
     for (int k = 0; k < fault.parameters().size(); k++) {
       u[model.realisation().latents().parameterIndex(k)] = k == 0 ? size : other;
     }
-    double[] rows = model.departures(u);
-    return rows != null && distance(tail(rows)) > SHOWS;
+    return distance(tail(model.sideRows(u)));
   }
 
+  /** How far rows lie from nothing; not-a-number where they can't be. */
   private double distance(double[] rows) {
-    RealVector away = new ArrayRealVector(rows).subtract(new ArrayRealVector(usual));
+    RealVector away = new ArrayRealVector(rows);
     return away.dotProduct(spread.getSolver().solve(away));
   }
 
   private double[] tail(double[] rows) {
-    return Arrays.copyOfRange(rows, first, rows.length);
+    return Arrays.copyOfRange(rows, rows.length - spread.getL().getRowDimension(), rows.length);
   }
 
   private HypothesisModel model(List<Hypothesis.Member> members) {
