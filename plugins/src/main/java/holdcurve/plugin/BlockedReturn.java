@@ -1,5 +1,6 @@
 package holdcurve.plugin;
 
+import holdcurve.caution.Caution;
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Condition;
 import holdcurve.circuit.Part;
@@ -51,8 +52,9 @@ public final class BlockedReturn extends PartChange {
 
   @Override
   public String repair() {
-    return "Relieve the pressure, lead the return hose from the regulator into a can, and run the"
-        + " pump: if the pressure comes right, clear or renew the line to the tank.";
+    return Caution.RETURN_CAN.text()
+        + " With the pressure relieved, move the return hose there and run the pump for seconds:"
+        + " if the pressure comes right, clear or renew the line to the tank.";
   }
 
   @Override

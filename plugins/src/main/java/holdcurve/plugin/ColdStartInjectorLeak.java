@@ -1,5 +1,7 @@
 package holdcurve.plugin;
 
+import holdcurve.caution.Caution;
+import holdcurve.caution.Cautions;
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Part;
 import holdcurve.fault.FaultParameter;
@@ -29,7 +31,8 @@ public final class ColdStartInjectorLeak extends TipLeak {
 
   @Override
   public String repair() {
-    return "Relieve the pressure, unscrew it with its hose on, hold it in a jar, prime, and watch"
+    return Cautions.of(Caution.NOTHING_FIRES, Caution.INJECTORS_HELD)
+        + " Relieve the pressure, unscrew it with its hose on, hold it in a jar, prime, and watch"
         + " for a minute; clean or replace it if a drop falls.";
   }
 

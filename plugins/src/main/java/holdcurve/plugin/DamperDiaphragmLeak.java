@@ -1,5 +1,6 @@
 package holdcurve.plugin;
 
+import holdcurve.caution.Caution;
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Condition;
 import holdcurve.circuit.LeakPath;
@@ -48,7 +49,8 @@ public final class DamperDiaphragmLeak implements LeakFault {
 
   @Override
   public String repair() {
-    return "Wipe the damper's vent dry, prime and look again; replace the damper if it turns wet.";
+    return Caution.COLD_LAMP.text()
+        + " Wipe the damper's vent dry, prime and look again; replace the damper if it turns wet.";
   }
 
   @Override

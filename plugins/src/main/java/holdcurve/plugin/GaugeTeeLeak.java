@@ -1,5 +1,6 @@
 package holdcurve.plugin;
 
+import holdcurve.caution.Caution;
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Part;
 import holdcurve.fault.Site;
@@ -27,7 +28,8 @@ public final class GaugeTeeLeak extends JointLeak {
 
   @Override
   public String repair() {
-    return "Dry the tee and the gauge hose, prime and look; remake the joint and repeat the hold before anything else is taken apart.";
+    return Caution.COLD_LAMP.text()
+        + " Dry the tee and the gauge hose, prime and look; remake the joint and repeat the hold before anything else is taken apart.";
   }
 
   @Override

@@ -1,5 +1,7 @@
 package holdcurve.plugin;
 
+import holdcurve.caution.Caution;
+import holdcurve.caution.Cautions;
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Part;
 import holdcurve.fault.FaultParameter;
@@ -30,7 +32,8 @@ public final class InjectorTipLeak extends TipLeak {
 
   @Override
   public String repair() {
-    return "Relieve the pressure, lift the injectors with their rail, prime, and count drops at"
+    return Cautions.of(Caution.NOTHING_FIRES, Caution.INJECTORS_HELD)
+        + " Relieve the pressure, lift the injectors with their rail, prime, and count drops at"
         + " each; clean or replace those that drip.";
   }
 

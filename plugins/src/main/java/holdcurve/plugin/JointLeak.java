@@ -1,5 +1,6 @@
 package holdcurve.plugin;
 
+import holdcurve.caution.Caution;
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Condition;
 import holdcurve.circuit.LeakPath;
@@ -42,7 +43,8 @@ abstract class JointLeak implements LeakFault {
 
   @Override
   public String repair() {
-    return "Wipe every joint there dry, prime again and look; renew the hose end or clamp that turns wet.";
+    return Caution.COLD_LAMP.text()
+        + " Wipe every joint there dry, prime again and look; renew the hose end or clamp that turns wet.";
   }
 
   @Override

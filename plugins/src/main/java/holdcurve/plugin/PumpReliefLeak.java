@@ -1,5 +1,7 @@
 package holdcurve.plugin;
 
+import holdcurve.caution.Caution;
+import holdcurve.caution.Cautions;
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Condition;
 import holdcurve.circuit.LeakPath;
@@ -47,7 +49,8 @@ public final class PumpReliefLeak implements LeakFault {
 
   @Override
   public String repair() {
-    return "See whether a relief valve leads from the feed line back to the tank; if so clamp or plug its outlet and repeat the hold. One inside the pump ahead of the check valve can't be the cause.";
+    return Cautions.of(Caution.DEAD_HEAD, Caution.CLAMPS)
+        + " See whether a relief valve leads from the feed line back to the tank; if so clamp or plug its outlet and repeat the hold. One inside the pump ahead of the check valve can't be the cause.";
   }
 
   @Override

@@ -1,5 +1,6 @@
 package holdcurve.plugin;
 
+import holdcurve.caution.Caution;
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Condition;
 import holdcurve.circuit.LeakPath;
@@ -38,7 +39,8 @@ public final class RegulatorDiaphragmLeak implements LeakFault {
 
   @Override
   public String repair() {
-    return "Prime, stop the pump, pull the thin hose off the regulator: if it is wet inside,"
+    return Caution.COLD_LAMP.text()
+        + " Prime, stop the pump, pull the thin hose off the regulator: if it is wet inside,"
         + " replace the regulator. Don't run the engine until then.";
   }
 

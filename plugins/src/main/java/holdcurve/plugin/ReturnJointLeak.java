@@ -1,5 +1,6 @@
 package holdcurve.plugin;
 
+import holdcurve.caution.Caution;
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Condition;
 import holdcurve.circuit.LeakPath;
@@ -49,7 +50,8 @@ public final class ReturnJointLeak implements LeakFault {
 
   @Override
   public String repair() {
-    return "Wipe every joint of the return dry, let the pump run and look again; renew the hose end"
+    return Caution.COLD_LAMP.text()
+        + " Wipe every joint of the return dry, let the pump run and look again; renew the hose end"
         + " or clamp that turns wet.";
   }
 

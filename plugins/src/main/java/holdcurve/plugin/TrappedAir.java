@@ -1,5 +1,6 @@
 package holdcurve.plugin;
 
+import holdcurve.caution.Caution;
 import holdcurve.circuit.Condition;
 import holdcurve.circuit.Part;
 import holdcurve.circuit.Unit;
@@ -46,7 +47,8 @@ public final class TrappedAir extends PartChange {
 
   @Override
   public String repair() {
-    return "Run the pump for a minute or two with the return open so that the flow carries the air to the tank, bleed the gauge hose, and repeat the hold.";
+    return Caution.FLUSH_RETURN.text()
+        + " Run the pump for a minute or two, bleed the gauge hose into a can, and repeat the hold.";
   }
 
   @Override

@@ -1,5 +1,6 @@
 package holdcurve.plugin;
 
+import holdcurve.caution.Caution;
 import holdcurve.circuit.Condition;
 import holdcurve.circuit.Part;
 import holdcurve.circuit.Unit;
@@ -50,7 +51,8 @@ public final class WeakPump extends PartChange {
 
   @Override
   public String repair() {
-    return "Measure delivery into a measuring cylinder and the voltage at the pump while it runs; clear the tank strainer, mend the wiring, or replace the pump.";
+    return Caution.RETURN_CAN.text()
+        + " Measure the delivery there, and the voltage at the pump while it runs; clear the tank strainer, mend the wiring, or replace the pump.";
   }
 
   @Override

@@ -1,5 +1,7 @@
 package holdcurve.explain;
 
+import holdcurve.caution.Caution;
+import holdcurve.caution.Cautions;
 import holdcurve.check.Cancellation;
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Condition;
@@ -15,10 +17,6 @@ import java.util.List;
 public final class FaultExplanation {
   /** Standard-normal coordinate of the ends of a 90 % range [-]. */
   private static final double END = 1.6449;
-
-  private static final String CAUTION =
-      "Before any of it: cold engine, no flame or spark, fresh air, extinguisher at hand; relieve"
-          + " the pressure before a joint is opened.";
 
   private final LeakFault fault;
   private final Circuit circuit;
@@ -43,7 +41,9 @@ public final class FaultExplanation {
   private String text() {
     text.heading(fault.name() + " (" + fault.id() + ")");
     text.heading("What one notices").paragraph(fault.symptoms());
-    text.heading("What puts it right").paragraph(fault.repair()).paragraph(CAUTION);
+    text.heading("What puts it right")
+        .paragraph(String.join(" ", Cautions.general()))
+        .paragraph(fault.repair());
     text.heading("How bad it can be, before any reading");
     fault.parameters().forEach(parameter -> text.paragraph(size(parameter)));
     addSites(fault.sites(circuit));
@@ -112,15 +112,16 @@ public final class FaultExplanation {
   private void addRun(Condition usual) {
     text.heading("What tells it");
     if (!usual.leaks().isEmpty()) {
+      text.paragraph(Cautions.of(Caution.COLD_LAMP, Caution.DRY_FIRST));
       text.paragraph(
           "A hold can't speak for it, nor can a gauge. Wipe the joints there dry, let the pump run"
               + " and look: one that is wet, wiped, and wet again leaks.");
       return;
     }
+    text.paragraph(Caution.MIST.text());
     text.paragraph("A hold can't speak for it; the readings while the pump runs can:");
     RunInWords.of(Condition.sound(circuit), usual).forEach(text::paragraph);
     text.paragraph(RunInWords.HOW);
-    text.paragraph(RunInWords.MIST);
   }
 
   private void addSketch(Condition usual) {

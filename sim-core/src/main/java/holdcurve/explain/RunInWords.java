@@ -19,11 +19,6 @@ final class RunInWords {
       "To log it: film needle and stopwatch from just before the pump is switched on. Readings"
           + " before the pump stop have negative times; events such as 'injectors open' and"
           + " 'injectors 5 %' stand in a column beside them.";
-  static final String MIST =
-      "Caution: injectors fired outside the engine make a mist that any spark lights. Each into a"
-          + " deep covered jar of its own, out of doors, ignition disconnected, extinguisher at"
-          + " hand, for seconds only.";
-
   private static final double PRIME = 10;
   private static final double OPEN = 8;
   private static final double FIRED = 3;

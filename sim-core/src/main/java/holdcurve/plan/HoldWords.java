@@ -1,5 +1,7 @@
 package holdcurve.plan;
 
+import holdcurve.caution.Caution;
+import holdcurve.caution.Cautions;
 import holdcurve.circuit.Circuit;
 import java.util.ArrayList;
 import java.util.List;
@@ -7,17 +9,6 @@ import java.util.Set;
 
 /** Steps and cautions of holds. Minutes are common practice, no source. */
 final class HoldWords {
-  static final String PETROL =
-      "Petrol and its vapour ignite: no flame or spark, ventilate, extinguisher at hand, cold"
-          + " engine, eye protection.";
-  static final String BRIDGE =
-      "A pump run by a bridged relay has lost its cut-out: fused lead, never unattended.";
-  static final String RELIEVE = "Relieve the pressure before opening any joint.";
-  private static final String CLAMP =
-      "Clamp only sound flexible hose, with smooth jaws; never rigid or plastic line.";
-  private static final String DEAD_HEAD =
-      "No clamp while the pump runs: it would push against a shut line.";
-
   static final double PREPARE = 3;
   private static final double A_CLAMP = 1;
 
@@ -61,12 +52,16 @@ final class HoldWords {
   }
 
   static List<String> cautions(Set<String> clamped) {
-    List<String> cautions = new ArrayList<>(List.of(PETROL, BRIDGE));
-    if (!clamped.isEmpty()) {
-      cautions.add(DEAD_HEAD);
-      cautions.add(CLAMP);
-    }
-    return cautions;
+    return clamped.isEmpty()
+        ? Cautions.texts(
+            Caution.PETROL, Caution.BRIDGED_PUMP, Caution.STILL_PRESSURISED, Caution.LOCAL_CODES)
+        : Cautions.texts(
+            Caution.PETROL,
+            Caution.BRIDGED_PUMP,
+            Caution.DEAD_HEAD,
+            Caution.CLAMPS,
+            Caution.STILL_PRESSURISED,
+            Caution.LOCAL_CODES);
   }
 
   /** Clamped hoses in circuit order. */

@@ -1,5 +1,7 @@
 package holdcurve.plan;
 
+import holdcurve.caution.Caution;
+import holdcurve.caution.Cautions;
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Part;
 import holdcurve.finding.DrawOff;
@@ -86,9 +88,11 @@ final class Looks {
                     "Wipe every joint between pump and regulator, the gauge tee and the damper"
                         + " dry.",
                     "Bridge the pump relay with a fused lead; run the pump for 20 s, stop it.",
-                    "Look and feel at each for two minutes, with a lamp; a white cloth shows a"
+                    "Look and feel at each for two minutes, with a cold lamp; a white cloth shows a"
                         + " trace.",
-                    "Enter which were wet and which dry.")),
+                    "Enter which were wet and which dry."),
+                Caution.COLD_LAMP,
+                Caution.DRY_FIRST),
             outcomes,
             false,
             "It shows leaks to the outside."));
@@ -105,8 +109,9 @@ final class Looks {
         "Lift " + part.id() + " and count drops",
         LIFTING,
         List.of(
-            "Relieve the pressure. Unbolt the injectors with their rail and lift them, hoses on,"
-                + " plugs off.",
+            "Disconnect the plug of every injector, and the ignition. Relieve the pressure.",
+            "Unbolt the injectors with their rail and lift them, hoses on; secure each in its"
+                + " holder.",
             "Lay them over dry trays, one below each; nothing hot or live near by.",
             "Bridge the pump relay with a fused lead; run the pump for 20 s, stop it.",
             "Count drops at each for two minutes; then relieve the pressure.",
@@ -120,7 +125,8 @@ final class Looks {
         "Unscrew " + part.id() + " and count drops",
         UNSCREWING,
         List.of(
-            "Relieve the pressure. Unscrew it with its hose on, plug off; hold it in a jar.",
+            "Disconnect its plug, and the ignition. Relieve the pressure.",
+            "Unscrew it with its hose on and secure it in a jar.",
             "Bridge the pump relay with a fused lead; run the pump for 20 s, stop it.",
             "Count drops for two minutes; then relieve the pressure.",
             "Enter the count; refit with a new gasket."));
@@ -135,7 +141,14 @@ final class Looks {
     }
     return new FindingCandidate(
         job,
-        procedure(id, name, minutes, Saying.plain(steps)),
+        procedure(
+            id,
+            name,
+            minutes,
+            Saying.plain(steps),
+            Caution.NOTHING_FIRES,
+            Caution.INJECTORS_HELD,
+            Caution.LET_OUT),
         outcomes,
         false,
         "It shows what drips into the intake there.");
@@ -160,7 +173,9 @@ final class Looks {
             said(
                 "Bridge the pump relay with a fused lead; run the pump for 20 s, stop it.",
                 "Pull the thin hose off the regulator's cap, or look at its vent.",
-                "Enter whether there is fuel in it.")),
+                "Enter whether there is fuel in it."),
+            Caution.COLD_LAMP,
+            Caution.LET_OUT),
         List.of(
             new Outcome("fuel in it", List.of(new ReferenceHoseLook(true, Moment.PRIMED))),
             new Outcome("it is dry", List.of(new ReferenceHoseLook(false, Moment.PRIMED)))),
@@ -187,10 +202,11 @@ final class Looks {
                 Saying.plain(
                     "Bridge the pump relay with a fused lead; run the pump for 20 s, stop it."),
                 Saying.of(
-                    "When the needle passes %s, let fuel off at the tee into the cylinder, in"
-                        + " about 20 s, until it shows %s.",
+                    "When the needle passes %s, let fuel off through the valve or cracked union"
+                        + " into the cylinder, in about 20 s, until it shows %s.",
                     Saying.pressure(from), Saying.pressure(to)),
-                Saying.plain("Enter the volume, both pressures and the time."))),
+                Saying.plain("Enter the volume, both pressures and the time.")),
+            Caution.DRAW_OFF),
         outcomes,
         true,
         "It shows how much fuel the circuit gives up for each bar: that sharpens how large a leak"
@@ -201,13 +217,10 @@ final class Looks {
     return Saying.plain(List.of(steps));
   }
 
-  private static Procedure procedure(String id, String name, double minutes, List<Saying> steps) {
-    return new Procedure(
-        id,
-        name,
-        minutes,
-        Set.of(),
-        steps,
-        List.of(HoldWords.PETROL, HoldWords.RELIEVE, HoldWords.BRIDGE));
+  private static Procedure procedure(
+      String id, String name, double minutes, List<Saying> steps, Caution... own) {
+    List<String> cautions = new ArrayList<>(Cautions.general());
+    cautions.addAll(cautions.size() - 1, Cautions.texts(own));
+    return new Procedure(id, name, minutes, Set.of(), steps, cautions);
   }
 }

@@ -2,6 +2,7 @@ package holdcurve.refit;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import holdcurve.caution.Cautions;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -40,13 +41,21 @@ public record RefitList(List<RefitStep> steps) {
             new RefitStep(
                 step.get("id").asText(),
                 step.get("text").asText(),
-                step.path("caution").asText(),
+                caution(step),
                 Optional.empty()));
       }
       return new RefitList(steps);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** What all work near fuel needs, in the words it has everywhere, then what this step needs. */
+  private static String caution(JsonNode step) {
+    List<String> texts = new ArrayList<>();
+    step.path("cautions").forEach(id -> texts.add(Cautions.text(id.asText())));
+    texts.add(step.path("caution").asText());
+    return String.join(" ", texts).strip();
   }
 
   /** The step with this id. */

@@ -1,36 +1,36 @@
 package holdcurve.ui.command;
 
+import holdcurve.caution.Caution;
 import java.io.PrintWriter;
+import java.util.List;
 
-/** Short cautions, printed where a result sends someone to the fuel. */
+/** Cautions as they are printed, where a result sends someone to the fuel. */
 enum Cautions {
-  /** Before a joint is opened or a part is taken out. */
-  OPENING(
-      "Petrol kills: no flame or spark, ventilate, extinguisher at hand, cold engine, eye"
-          + " protection; relieve the pressure before opening a joint. Local codes and a licensed"
-          + " technician decide where they differ."),
+  /** For any work on the circuit: in every output. */
+  GENERAL(holdcurve.caution.Cautions.general()),
 
   /** Before injectors are fired into a standing engine. */
   FIRING(
-      "Each firing sprays petrol into the engine: ignition off, cold engine, no flame or spark,"
-          + " ventilate, extinguisher at hand, eye protection. Let it air before the engine is"
-          + " started. Local codes and a licensed technician decide where they differ."),
+      holdcurve.caution.Cautions.texts(
+          Caution.PETROL,
+          Caution.FIRE_ONE,
+          Caution.COIL_RESISTOR,
+          Caution.AIR_ENGINE,
+          Caution.BRIDGED_PUMP,
+          Caution.LOCAL_CODES)),
 
   /** Before injectors go back on the bench. */
-  BENCH(
-      "The mist on a bench ignites as easily as petrol: no flame or spark, extraction on,"
-          + " extinguisher at hand, eye protection. Local codes and a licensed technician decide"
-          + " where they differ.");
+  BENCH(holdcurve.caution.Cautions.texts(Caution.BENCH, Caution.PETROL, Caution.LOCAL_CODES));
 
-  private final String text;
+  private final List<String> texts;
 
-  Cautions(String text) {
-    this.text = text;
+  Cautions(List<String> texts) {
+    this.texts = texts;
   }
 
-  /** Prints it with an empty line below. */
+  /** Prints them with an empty line below. */
   void print(PrintWriter out) {
-    Wrapped.print(out, "", text);
+    texts.forEach(text -> Wrapped.print(out, "  ! ", text));
     out.println();
   }
 }

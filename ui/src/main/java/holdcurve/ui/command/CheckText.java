@@ -36,12 +36,7 @@ final class CheckText {
       printTable(check, i, out);
     }
     out.println();
-    Wrapped.print(
-        out,
-        "",
-        "Before any joint is opened: cold engine, no flame or spark, air the room, extinguisher at"
-            + " hand, eye protection, pressure relieved. Local codes and a licensed technician"
-            + " decide where they differ.");
+    Cautions.GENERAL.print(out);
     printNotes(check, out);
   }
 

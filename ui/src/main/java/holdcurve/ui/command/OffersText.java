@@ -54,7 +54,7 @@ final class OffersText {
       Wrapped.print(out, indent + head, line.text());
     }
     out.println();
-    Cautions.OPENING.print(out);
+    Cautions.GENERAL.print(out);
     order.assumptions().forEach(note -> Wrapped.print(out, "  - ", note));
   }
 }

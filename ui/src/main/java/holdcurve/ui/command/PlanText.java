@@ -55,6 +55,7 @@ final class PlanText {
     out.println();
     boolean worth = plan.tests().stream().anyMatch(PlanText::isWorthDoing);
     if (!worth) {
+      Cautions.GENERAL.print(out);
       Wrapped.print(out, "", "None of them would tell much more. " + whatNow(plan));
       out.println();
     }

@@ -144,10 +144,10 @@ public final class RankingText {
 
   private static void printAdvice(Ranking ranking, PrintWriter out) {
     Suspect first = ranking.suspects().get(0);
+    Cautions.GENERAL.print(out);
     if (!first.isNone()) {
       Wrapped.print(out, "", "To put it right: " + first.repair());
       out.println();
-      Cautions.OPENING.print(out);
     }
   }
 

@@ -1,5 +1,7 @@
 package holdcurve.ui.practice;
 
+import holdcurve.caution.Caution;
+import holdcurve.caution.Cautions;
 import holdcurve.check.Cancellation;
 import holdcurve.finding.Finding;
 import holdcurve.job.HoldTest;
@@ -72,11 +74,14 @@ public final class PracticeTalk {
     out.printf(
         "%s (level %d of 5)%n%n%s%n%n",
         session.exercise().title(), session.exercise().level(), session.exercise().story());
-    out.println(
-        "Before you pressurise anything: no flame or spark, ventilate, extinguisher at hand, cold"
-            + " engine,");
-    out.println(
-        "eye protection; fused lead on the relay, never unattended. Clamp only sound rubber hose.");
+    Cautions.general().forEach(out::println);
+    Cautions.texts(
+            Caution.CLAMPS,
+            Caution.DEAD_HEAD,
+            Caution.COLD_LAMP,
+            Caution.NOTHING_FIRES,
+            Caution.INJECTORS_HELD)
+        .forEach(out::println);
     out.println();
     steps();
   }

@@ -1,5 +1,7 @@
 package holdcurve.ui.report;
 
+import holdcurve.caution.Caution;
+import holdcurve.caution.Cautions;
 import holdcurve.job.Job;
 import holdcurve.repair.CheckVerdict;
 import holdcurve.repair.RepairCheck;
@@ -8,7 +10,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.List;
+import java.util.stream.Stream;
 
 /** The report as one HTML page that needs no other file. */
 public final class ReportPage {
@@ -111,15 +113,9 @@ public final class ReportPage {
         "div.caution",
         Html.of("p.word", "Before you work on it"),
         Html.all(
-            List.of(
-                    "Petrol and its vapour ignite: no flame or spark, air the room, extinguisher at"
-                        + " hand, cold engine, eye protection. Relieve the pressure before opening"
-                        + " a joint.",
-                    "A pump run by a bridged relay has lost its crash and stall cut-out: fused"
-                        + " lead, never unattended. Clamp only flexible hose in sound condition,"
-                        + " with smooth jaws; never rigid or plastic line.",
-                    "Local codes and a licensed technician decide where they differ.")
-                .stream()
+            Stream.concat(
+                    Cautions.general().stream(),
+                    Cautions.texts(Caution.DEAD_HEAD, Caution.CLAMPS, Caution.COLD_LAMP).stream())
                 .map(text -> Html.of("p", text))
                 .toList()));
   }

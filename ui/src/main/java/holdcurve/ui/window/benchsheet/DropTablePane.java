@@ -1,5 +1,6 @@
 package holdcurve.ui.window.benchsheet;
 
+import holdcurve.ui.window.frame.Cautions;
 import holdcurve.ui.window.frame.Scrolled;
 import holdcurve.ui.window.frame.Texts;
 import javafx.beans.binding.Bindings;
@@ -23,10 +24,6 @@ final class DropTablePane extends VBox {
       "Pump off, circuit under pressure. Read the gauge, fire one injector, read again; prime, and"
           + " go on to the next.";
 
-  private static final String CAUTION =
-      "Ignition off, no spark or flame: petrol is sprayed into the manifold. Air it before the"
-          + " engine is started.";
-
   private final DropTestModel model;
   private final GridPane grid = new GridPane();
 
@@ -48,7 +45,7 @@ final class DropTablePane extends VBox {
     fill();
     ScrollPane scroll = Scrolled.downAround(grid);
     VBox.setVgrow(scroll, Priority.ALWAYS);
-    VBox top = new VBox(Texts.words(HOW), Texts.caution(CAUTION), folded(settings()));
+    VBox top = new VBox(Texts.caution(Cautions.FIRING), Texts.words(HOW), folded(settings()));
     top.getStyleClass().add("hc-drop-top");
     getChildren().addAll(top, scroll, buttons(open, paste));
   }
