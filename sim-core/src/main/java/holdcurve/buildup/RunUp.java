@@ -268,6 +268,18 @@ public record RunUp(int test, Start start, List<Stage> stages, List<Sample> read
             });
   }
 
+  /** The last reading of a running pump that stood still, with the injectors shut. */
+  Optional<Sample> lastSettled() {
+    return readings.stream()
+        .filter(
+            reading -> {
+              Stage stage = stageAt(reading.time());
+              boolean still = reading.time() - stage.from() > SETTLED;
+              return stage.pump() && stage.duty() == 0 && still;
+            })
+        .reduce((first, second) -> second);
+  }
+
   Stage stageAt(double time) {
     return stages.stream()
         .filter(stage -> time < stage.to())

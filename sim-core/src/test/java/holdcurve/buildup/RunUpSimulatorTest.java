@@ -54,6 +54,7 @@ class RunUpSimulatorTest {
     return Stream.of(
         new Case("sound", sound, Set.of(), 1.5e3),
         new Case("pump", sound.with("pump", Pump.FREE_FLOW, 0.4 * flow), Set.of("pump"), 1.5e3),
+        new Case("pump that stalls", sound.with("pump", Pump.STALL, 1.5e5), Set.of("pump"), 2e3),
         new Case("filter", sound.with("filter", Filter.DROP, 1.5e5), Set.of("filter"), 1.8e3),
         new Case("air", sound.with("gauge-tee", Gauge.AIR, 9e-6), Set.of(), 1.5e3),
         new Case(
@@ -79,6 +80,22 @@ class RunUpSimulatorTest {
     for (int i = 0; i < times.length; i++) {
       assertEquals(whole[i], fast[i], one.within(), "at " + times[i] + " s");
     }
+  }
+
+  /** The root is where the course comes to rest; a pump that stalls takes its time. */
+  @ParameterizedTest
+  @MethodSource("cases")
+  void settlesWhereTheCourseEnds(Case one) {
+    Condition running =
+        new RunningCar(CIRCUIT, Running.shipped())
+            .of(one.condition(), CIRCUIT, new double[RunningCar.UNKNOWNS]);
+    RunUpSimulator simulator = new RunUpSimulator(CIRCUIT, one.changed());
+    RunUp.Stage stage = new RunUp.Stage(-60, 0, true, 0);
+    double[] followed =
+        simulator.readings(
+            running, -60, 0, List.of(stage), Operation.ROOM_TEMPERATURE, new double[] {-0.1});
+    Operation operation = RunUp.operation(stage, Operation.ROOM_TEMPERATURE);
+    assertEquals(followed[0], simulator.settled(running, operation), 500);
   }
 
   private static RunPlan plan() {

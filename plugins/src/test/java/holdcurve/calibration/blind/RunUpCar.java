@@ -84,9 +84,10 @@ record RunUpCar(
         stall = crack + car.set() * draw.between(0.45, 0.85);
         break;
       case BLOCKED_RETURN:
-        double backedUp = car.set() + draw.between(0.8e5, 2e5);
+        double reach = 0.7 * (stall - crack - car.set());
+        double backedUp = car.set() + Math.min(draw.between(0.8e5, 2e5), reach);
         double left = new Delivery(free, stall, exponent, crack, speedUp).flow(backedUp, 100);
-        back = Resistance.at(backedUp / Math.pow(left / LITRE_MIN, 2), 1);
+        back = Resistance.at(backedUp / Math.pow(left / LITRE_MIN, 2), 0.98);
         break;
       case TRAPPED_AIR:
         double air = draw.between(70e-6, 200e-6);
