@@ -132,7 +132,7 @@ final class JointPlaces {
   }
 
   private Optional<String> end(Part part, String beyond) {
-    if (VALVES.contains(part.kind())) {
+    if (VALVES.contains(part.kind()) && !(part.kind() == Pump.KIND && circuit.isBoundary(beyond))) {
       return Optional.of(part.id());
     }
     if (part.kind() == Hose.KIND && !circuit.isBoundary(beyond)) {

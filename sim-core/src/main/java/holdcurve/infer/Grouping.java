@@ -61,6 +61,10 @@ final class Grouping {
           + " pump delivers into a measuring cylinder ahead of the filter divides them.";
     }
     String fuel = String.join(", ", alike.drained(member(members.get(0))));
+    if (fuel.isEmpty()) {
+      return "The pressure that is held doesn't reach them, so no hold shows them; only a look with"
+          + " the pump running divides them.";
+    }
     String hoses =
         members.stream()
             .skip(1)
