@@ -19,7 +19,9 @@ import java.util.Set;
 /** What can be noted beside the gauge, and what each needs to be said. */
 enum FindingForm {
   WET("Part or joint is wet", true, List.of()),
+  WET_AGAIN("Wiped and primed: wet again", true, List.of()),
   DRY("Part or joint is dry", true, List.of()),
+  STILL_DRY("Wiped and primed: still dry", true, List.of()),
   ALL_DRY("Every joint is dry", false, List.of()),
   DROPS("Drops at lifted injectors", true, List.of("drops", "minutes")),
   FUEL_IN_HOSE("Fuel in the regulator's thin hose", false, List.of()),
@@ -86,7 +88,9 @@ enum FindingForm {
   private Finding make(String part, List<String> typed, Pressures pressures) {
     return switch (this) {
       case WET -> JointLook.of(part, true);
+      case WET_AGAIN -> JointLook.of(part, true).afterWiping();
       case DRY -> JointLook.of(part, false);
+      case STILL_DRY -> JointLook.of(part, false).afterWiping();
       case ALL_DRY -> JointLook.allDry();
       case DROPS -> DropCount.ofAll(part, (int) number(typed.get(0)), 60 * number(typed.get(1)));
       case FUEL_IN_HOSE -> new ReferenceHoseLook(true, Moment.PRIMED);

@@ -19,6 +19,7 @@ import holdcurve.ui.window.job.JobEdits;
 import holdcurve.ui.window.job.OpenJobModel;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -185,6 +186,16 @@ class HoldTestsModelTest {
         "the pressure can't rise");
     model.findings().remove(jobs.jobProperty().get().findings().get(0));
     assertEquals(1, jobs.jobProperty().get().findings().size());
+  }
+
+  @Test
+  void aWipedJointIsNotedAsSuch() {
+    assertEquals(
+        Optional.of(JointLook.of("feed-hose", true).afterWiping()),
+        FindingForm.WET_AGAIN.finding("feed-hose", List.of(), model.pressures()));
+    assertEquals(
+        Optional.of(JointLook.of("feed-hose", false).afterWiping()),
+        FindingForm.STILL_DRY.finding("feed-hose", List.of(), model.pressures()));
   }
 
   @Test
