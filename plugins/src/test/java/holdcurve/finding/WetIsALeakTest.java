@@ -83,7 +83,7 @@ class WetIsALeakTest {
                         Cars.job(LITTLE, List.of(hold), drops)));
     Stream<Job> beside =
         Stream.of(
-            Cars.job(OUTLINE, List.of(Cars.sinking(2.02, 0.9)), again("rail-pipe")),
+            Cars.job(OUTLINE, List.of(Cars.sinking(2.02, 0.82)), again("rail-pipe")),
             Cars.job(SIX, valve(), again("ring-line")),
             Cars.job(SIX, valve(), hose),
             Cars.job(SIX, valve(), drops));
@@ -98,7 +98,10 @@ class WetIsALeakTest {
 
   @Test
   void wetOnceLeaksAsARuleWhereTheHoldFallsToo() {
-    assertBelieved(0.8, Cars.job(LITTLE, List.of(FALLS), JointLook.of("rail-pipe", true)));
+    JointLook rail = JointLook.of("rail-pipe", true);
+    assertBelieved(0.8, Cars.job(LITTLE, List.of(FALLS), rail));
+    assertBelieved(0.8, Cars.job(OUTLINE, List.of(Cars.sinking(2.02, 0.82)), rail));
+    assertBelieved(0.8, Cars.job(OUTLINE, List.of(FALLS), rail));
     assertBelieved(0.8, Cars.job(LITTLE, List.of(FAST), JointLook.of("feed-hose", true)));
   }
 
