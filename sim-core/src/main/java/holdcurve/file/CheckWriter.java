@@ -7,7 +7,7 @@ import holdcurve.circuit.Unit;
 import holdcurve.infer.HoldCurve;
 import holdcurve.infer.Interval;
 import holdcurve.job.HoldTest;
-import holdcurve.repair.PassMark;
+import holdcurve.job.PassMark;
 import holdcurve.repair.RepairCheck;
 import java.util.List;
 import java.util.Locale;

@@ -9,7 +9,7 @@ import java.util.List;
  *
  * @param job title of the job
  * @param seed of the random numbers used
- * @param verdict the answer in one sentence
+ * @param diagnosis the answer, and what to do
  * @param suspects every explanation considered, likeliest first; probabilities add up to 1
  * @param groups suspects that the tests so far cannot tell apart, likeliest group first
  * @param testPressure pressure at which leaks are stated [Pa gauge]
@@ -21,7 +21,7 @@ import java.util.List;
 public record Ranking(
     String job,
     long seed,
-    Verdict verdict,
+    Diagnosis diagnosis,
     List<Suspect> suspects,
     List<SuspectGroup> groups,
     double testPressure,
@@ -48,7 +48,27 @@ public record Ranking(
       List<SuspectGroup> groups,
       double testPressure,
       List<Saying> notes) {
-    this(job, seed, verdict, suspects, groups, testPressure, List.of(), List.of(), notes);
+    this(
+        job,
+        seed,
+        Diagnosis.of(
+            verdict,
+            suspects.stream()
+                .filter(Suspect::isNone)
+                .mapToDouble(Suspect::probability)
+                .findFirst()
+                .orElse(0)),
+        suspects,
+        groups,
+        testPressure,
+        List.of(),
+        List.of(),
+        notes);
+  }
+
+  /** The answer in one or two sentences. */
+  public Verdict verdict() {
+    return diagnosis.verdict();
   }
 
   /**

@@ -75,17 +75,27 @@ final class RankingReport {
     new FoundApart(data, alike).sentence(singles).map(Saying::plain).ifPresent(notes::add);
     List<FallReport> falls = new FallShares(job, ordered, byId, seed).reports(workers);
     Misfit misfit = new Misfit(data, ordered.get(0));
-    Verdict verdict = new Verdicts(suspects, groups, misfit, soundFall(falls)).verdict();
+    Diagnosis diagnosis =
+        new DecisionRule(
+                job,
+                new DecisionRule.Evidence(
+                    suspects, groups, ordered, misfit, soundFall(falls), () -> nextTest(singles)))
+            .diagnosis();
     return new Ranking(
         job.title(),
         seed,
-        verdict,
+        diagnosis,
         suspects,
         groups,
         Seats.TEST_PRESSURE,
         falls,
         new Reasoning(data, ordered, byId, groups).reasons(workers),
         notes);
+  }
+
+  private NextStep nextTest(List<Judged> singles) {
+    List<Double> chances = singles.stream().map(s -> byId.get(s.hypothesis().id())).toList();
+    return new NextTest(job, alike, singles, chances).step();
   }
 
   private List<Judged> ordered() {

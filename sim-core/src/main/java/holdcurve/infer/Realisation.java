@@ -39,7 +39,7 @@ final class Realisation {
   private static final double LARGEST_BEND = 0.6;
 
   /** Pressure at mid-stroke of a damper that suits its circuit, of the set pressure: assumed. */
-  private static final double DAMPER_CENTRE = 0.9;
+  static final double DAMPER_CENTRE = 0.9;
 
   /** Charge of a gas damper that suits its circuit, likewise. */
   private static final double GAS_CHARGE = 0.6;

@@ -1,13 +1,7 @@
 package holdcurve.infer;
 
 import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Condition;
 import holdcurve.circuit.Part;
-import holdcurve.model.Network;
-import holdcurve.model.NetworkAssembler;
-import holdcurve.model.NetworkLayout;
-import holdcurve.model.Node;
-import holdcurve.model.Operation;
 import holdcurve.part.CheckValve;
 import holdcurve.part.ColdStartInjector;
 import holdcurve.part.Injector;
@@ -34,9 +28,6 @@ final class SoundWeep {
   /** Room is no less than this share of what the circuit gives up on the way to the limit [-]. */
   private static final double LEAST_ROOM = 0.1;
 
-  /** Intervals of Simpson's rule; storage is smooth in pressure. */
-  private static final int PIECES = 8;
-
   private final PassLimit limit;
   private final double prime;
   private final double scale;
@@ -54,25 +45,10 @@ final class SoundWeep {
 
   /** Room for weeps until the time of the pass limit [m³]. */
   double room(Circuit circuit) {
-    Network network =
-        NetworkAssembler.assemble(
-            Condition.sound(circuit), Operation.holding(), NetworkAssembler.Detail.LUMPED);
-    NetworkLayout layout = network.layout();
-    Node node = layout.node(layout.gaugePoint());
+    StoredFuel stored = new StoredFuel(circuit);
     double shut = shut(circuit);
-    double low = Math.min(limit.pressure(), 0.95 * shut);
-    double step = (shut - low) / PIECES;
-    double given = 0;
-    for (int i = 0; i <= PIECES; i++) {
-      double weight = i == 0 || i == PIECES ? 1 : i % 2 == 1 ? 4 : 2;
-      given += weight * network.capacity(node.row(), low + i * step) * step / 3;
-    }
-    double stretch = 0;
-    for (NetworkLayout.CreepRow creep : layout.creepRows()) {
-      double left = Math.exp(-prime / creep.relaxationTime());
-      double taken = -Math.expm1(-limit.time() / creep.relaxationTime());
-      stretch += creep.compliance() * shut * left * taken;
-    }
+    double given = stored.between(Math.min(limit.pressure(), 0.95 * shut), shut);
+    double stretch = stored.creep(shut, prime, limit.time());
     return GRANTED * Math.max(LEAST_ROOM * given, given - stretch);
   }
 

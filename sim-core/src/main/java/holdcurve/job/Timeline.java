@@ -114,6 +114,21 @@ public record Timeline(List<Session> earlier, Session checked, Optional<Repair> 
         && repairBefore(job, job.tests().get(0)).isPresent();
   }
 
+  /**
+   * The last repair, where no test of the job was done after it.
+   *
+   * @throws InputException if tests and repairs can't be put in order
+   */
+  public static Optional<Repair> unproved(Job job) {
+    List<Repair> repairs = job.upkeep().repairs();
+    List<HoldTest> tests = job.tests();
+    if (repairs.isEmpty() || tests.isEmpty()) {
+      return Optional.empty();
+    }
+    Repair last = repairs.get(repairs.size() - 1);
+    return isBefore(job, last, tests.get(tests.size() - 1)) ? Optional.empty() : Optional.of(last);
+  }
+
   /** Whether a repair was done before a test. */
   private static boolean isBefore(Job job, Repair repair, HoldTest test) {
     if (!repair.afterTest().isEmpty()) {

@@ -1,5 +1,6 @@
 package holdcurve.repair;
 
+import holdcurve.infer.Diagnosis;
 import holdcurve.saying.Saying;
 
 /**
@@ -13,6 +14,17 @@ public record CheckVerdict(Kind kind, Saying words, String next) {
   /** The words, with pressures in bar. */
   public String sentence() {
     return words.toString();
+  }
+
+  /** What a diagnosis says of a repair. */
+  static CheckVerdict of(Diagnosis diagnosis) {
+    Kind kind =
+        switch (diagnosis.verdict().kind()) {
+          case SOUND -> Kind.HOLDS;
+          case LEAK, FAULT -> Kind.FAULTY;
+          case OPEN, UNEXPLAINED -> Kind.CANNOT_SAY;
+        };
+    return new CheckVerdict(kind, diagnosis.verdict().words(), diagnosis.next().words().toString());
   }
 
   /** What the readings allow to say. */

@@ -1,5 +1,6 @@
 package holdcurve.repair;
 
+import holdcurve.job.PassMark;
 import holdcurve.infer.HoldCurve;
 import holdcurve.job.HoldTest;
 import holdcurve.job.Session;

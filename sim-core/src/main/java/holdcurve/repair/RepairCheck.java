@@ -1,5 +1,6 @@
 package holdcurve.repair;
 
+import holdcurve.job.PassMark;
 import holdcurve.infer.HoldCurve;
 import holdcurve.infer.Interval;
 import holdcurve.infer.Ranking;

@@ -64,8 +64,7 @@ public final class RepairCheckService implements RepairChecker {
       notes.addAll(Saying.plain(new FindingsInTime(job, timeline).notes()));
     }
     LeakMixture leaks = LeakMixture.of(ranking);
-    List<PassMark> marks = marks(job, tests);
-    CheckVerdict verdict = new CheckVerdicts(job, timeline, ranking, leaks, marks).verdict();
+    CheckVerdict verdict = CheckVerdict.of(ranking.diagnosis());
     return new RepairCheck(
         job.title(),
         timeline,
@@ -73,7 +72,7 @@ public final class RepairCheckService implements RepairChecker {
         ranking.suspect(Suspect.NONE).probability(),
         leaks.leak(),
         job.upkeep().pass(),
-        marks,
+        ranking.diagnosis().marks(),
         bands(Possibility.before(job.circuit(), job.gauge(), seed, WAYS), tests, seed),
         learnt.isEmpty() ? List.of() : bands(learnt, tests, seed),
         ranking,
@@ -93,13 +92,6 @@ public final class RepairCheckService implements RepairChecker {
   private static Job checked(Job job, Timeline timeline) {
     return job.withTests(timeline.checked().tests())
         .withFindings(new FindingsInTime(job, timeline).checked());
-  }
-
-  private static List<PassMark> marks(Job job, List<HoldTest> tests) {
-    return tests.stream()
-        .filter(test -> test.clamped().isEmpty())
-        .map(test -> PassMark.of(test, job.upkeep().pass(), job.gauge()))
-        .toList();
   }
 
   private Beliefs before(Job job, Timeline timeline, long seed, Progress progress) {

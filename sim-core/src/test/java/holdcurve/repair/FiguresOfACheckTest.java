@@ -1,5 +1,6 @@
 package holdcurve.repair;
 
+import holdcurve.job.PassMark;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;

@@ -9,7 +9,7 @@ import holdcurve.job.Job;
 import holdcurve.job.Timeline;
 import holdcurve.repair.CheckVerdict;
 import holdcurve.repair.CheckVerdict.Kind;
-import holdcurve.repair.PassMark;
+import holdcurve.job.PassMark;
 import holdcurve.repair.RepairCheck;
 import holdcurve.repair.RepairChecker;
 import holdcurve.saying.Saying;

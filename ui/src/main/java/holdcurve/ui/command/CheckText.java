@@ -6,7 +6,7 @@ import holdcurve.job.Job;
 import holdcurve.job.Repair;
 import holdcurve.job.Session;
 import holdcurve.repair.HoldTable;
-import holdcurve.repair.PassMark;
+import holdcurve.job.PassMark;
 import holdcurve.repair.RepairCheck;
 import holdcurve.text.Titles;
 import java.io.PrintWriter;

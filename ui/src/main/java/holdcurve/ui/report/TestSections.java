@@ -11,7 +11,7 @@ import holdcurve.job.Session;
 import holdcurve.log.Reading;
 import holdcurve.repair.CheckVerdict;
 import holdcurve.repair.HoldTable;
-import holdcurve.repair.PassMark;
+import holdcurve.job.PassMark;
 import holdcurve.repair.RepairCheck;
 import java.util.ArrayList;
 import java.util.List;

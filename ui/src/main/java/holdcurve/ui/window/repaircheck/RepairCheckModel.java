@@ -6,7 +6,7 @@ import holdcurve.job.Repair;
 import holdcurve.job.Upkeep;
 import holdcurve.refit.RefitStep;
 import holdcurve.refit.RefitTick;
-import holdcurve.repair.PassMark;
+import holdcurve.job.PassMark;
 import holdcurve.repair.RepairCheck;
 import holdcurve.repair.RepairChecker;
 import holdcurve.saying.PressureUnit;

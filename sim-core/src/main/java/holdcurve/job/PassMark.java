@@ -1,7 +1,5 @@
-package holdcurve.repair;
+package holdcurve.job;
 
-import holdcurve.job.GaugeSpec;
-import holdcurve.job.HoldTest;
 import holdcurve.log.Reading;
 import holdcurve.pass.PassLimit;
 import java.util.List;
@@ -25,6 +23,14 @@ public record PassMark(String test, double reading, Outcome outcome) {
     FAILS,
     /** The hold ended before. */
     TOO_SHORT
+  }
+
+  /** The holds of a job without clamps. */
+  public static List<PassMark> of(Job job) {
+    return job.tests().stream()
+        .filter(test -> test.clamped().isEmpty() && !test.log().hold().isEmpty())
+        .map(test -> of(test, job.upkeep().pass(), job.gauge()))
+        .toList();
   }
 
   static PassMark of(HoldTest test, PassLimit limit, GaugeSpec gauge) {
