@@ -16,7 +16,7 @@ import picocli.CommandLine.Spec;
         "Finds the leak in a pressurised petrol-injection circuit from the way its gauge falls.",
     synopsisSubcommandLabel = "COMMAND",
     mixinStandardHelpOptions = true,
-    version = "Holdcurve 0.1",
+    versionProvider = VersionLine.class,
     footer = {
       "",
       "'holdcurve help COMMAND' says more of one. Without a command the window opens.",
@@ -58,6 +58,8 @@ public final class HoldcurveCommand implements Callable<Integer> {
     commands.put("practise", PractiseCommand.class);
     commands.put("drop-test", DropTestCommand.class);
     commands.put("window", WindowCommand.class);
+    commands.put("report-problem", ReportProblemCommand.class);
+    commands.put("about", AboutCommand.class);
     return commands;
   }
 
