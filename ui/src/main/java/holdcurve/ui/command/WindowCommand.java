@@ -1,5 +1,7 @@
 package holdcurve.ui.command;
 
+import holdcurve.check.InputException;
+import holdcurve.check.NoAnswerException;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.JobReader;
 import holdcurve.infer.RankingService;
@@ -7,11 +9,13 @@ import holdcurve.job.Job;
 import holdcurve.ui.window.WindowLauncher;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -27,17 +31,45 @@ final class WindowCommand implements Callable<Integer> {
 
   @Mixin private Plugins plugins;
 
-  @Parameters(arity = "0..1", paramLabel = "JOB", description = "A job (*.job.json).")
+  @Parameters(
+      arity = "0..1",
+      paramLabel = "FILE",
+      description = "A job (*.job.json), or a circuit (*.circuit.json) to begin a job on.")
   private Path file;
+
+  @Option(
+      names = "--snapshot",
+      paramLabel = "PNG",
+      description =
+          "Write a picture of the window to this file once the job is ranked, and close it.")
+  private Path picture;
 
   @Override
   public Integer call() {
     Path job = file == null ? Scenarios.first().orElse(null) : file;
-    Optional<String> reason = WindowLauncher.open(job, plugins.folder());
+    requirePicture(job);
+    Optional<String> reason = WindowLauncher.open(job, plugins.folder(), picture);
+    if (reason.isPresent() && picture != null) {
+      throw new NoAnswerException(reason.get());
+    }
     if (reason.isPresent()) {
       printInstead(reason.get(), job, plugins.catalogue());
     }
     return 0;
+  }
+
+  private void requirePicture(Path job) {
+    if (picture == null) {
+      return;
+    }
+    if (!picture.toString().toLowerCase(Locale.ROOT).endsWith(".png")) {
+      throw InputException.at(
+          "command line", "--snapshot " + picture, "this is no picture", "end its name in .png");
+    }
+    if (job == null) {
+      throw InputException.at(
+          "command line", "--snapshot " + picture, "no job is named", "name the job to show");
+    }
   }
 
   private void printInstead(String reason, Path file, FaultCatalogue catalogue) {

@@ -6,6 +6,7 @@ import holdcurve.infer.Ranker;
 import holdcurve.infer.RankingService;
 import holdcurve.ui.theme.Looks;
 import holdcurve.ui.window.frame.Desk;
+import holdcurve.ui.window.frame.NamedFile;
 import holdcurve.ui.window.frame.NativeFileDialogs;
 import holdcurve.ui.window.job.Autosave;
 import holdcurve.ui.window.job.FaultsModel;
@@ -18,6 +19,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.Supplier;
@@ -82,6 +84,18 @@ public final class WindowLauncher {
    * @return why no window could be shown; empty once it has been shown and closed
    */
   public static Optional<String> open(Path jobOrNull, Path pluginsOrNull) {
+    return open(jobOrNull, pluginsOrNull, null);
+  }
+
+  /**
+   * Likewise, for a job or a circuit.
+   *
+   * @param fileOrNull job to open, or circuit to begin a job on
+   * @param pictureOrNull where to put a picture of the window, which is then closed; null for a
+   *     window that stays
+   * @throws holdcurve.check.NoAnswerException if there is nothing to take a picture of
+   */
+  public static Optional<String> open(Path fileOrNull, Path pluginsOrNull, Path pictureOrNull) {
     Optional<String> why = unavailable();
     if (why.isPresent()) {
       return why;
@@ -89,17 +103,21 @@ public final class WindowLauncher {
     WindowLauncher launcher =
         new WindowLauncher(new FaultsModel(FaultCatalogue::load, pluginsOrNull));
     Platform.setImplicitExit(false);
-    Platform.runLater(() -> launcher.show(jobOrNull));
+    WindowLog log = WindowLog.in(HOME.resolve("log"));
+    Platform.runLater(() -> launcher.show(fileOrNull, pictureOrNull));
     try {
       launcher.closed.join();
+    } catch (CompletionException e) {
+      throw e.getCause() instanceof RuntimeException cause ? cause : e;
     } finally {
+      log.close();
       launcher.writer.shutdown();
       Platform.exit();
     }
     return Optional.empty();
   }
 
-  private void show(Path jobOrNull) {
+  private void show(Path fileOrNull, Path pictureOrNull) {
     try {
       List<Autosave.Kept> left = Autosave.left(HOME.resolve("unsaved"));
       Optional<Autosave> autosave = autosave();
@@ -133,14 +151,21 @@ public final class WindowLauncher {
                     closed.complete(null);
                   }));
       stage.show();
+      Runnable begin =
+          () -> {
+            openIfAsked(desk, fileOrNull);
+            if (pictureOrNull != null) {
+              new WindowPicture(stage, model, closed).take(pictureOrNull);
+            }
+          };
       PauseTransition patience = new PauseTransition(PATIENCE);
-      patience.setOnFinished(event -> openIfAsked(model, jobOrNull));
+      patience.setOnFinished(event -> begin.run());
       patience.play();
       rehearsal.run(
           () -> {
             if (patience.getStatus() == Animation.Status.RUNNING) {
               patience.stop();
-              openIfAsked(model, jobOrNull);
+              begin.run();
             }
           });
     } catch (RuntimeException | Error e) {
@@ -149,9 +174,9 @@ public final class WindowLauncher {
   }
 
   /** Unless the person has begun something else by then. */
-  private static void openIfAsked(OpenJobModel model, Path jobOrNull) {
-    if (jobOrNull != null && model.jobProperty().get() == null) {
-      model.open(jobOrNull);
+  private static void openIfAsked(Desk desk, Path fileOrNull) {
+    if (fileOrNull != null && desk.jobs().jobProperty().get() == null) {
+      NamedFile.open(desk, fileOrNull);
     }
   }
 

@@ -2,16 +2,12 @@ package holdcurve.ui.window;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import javafx.scene.Scene;
-import javafx.scene.image.PixelFormat;
-import javafx.scene.image.WritableImage;
 import javafx.stage.Stage;
-import javax.imageio.ImageIO;
 import org.testfx.api.FxToolkit;
 import org.testfx.util.WaitForAsyncUtils;
 
@@ -38,18 +34,9 @@ public final class SceneImage {
   }
 
   public static void write(Scene scene, Path file) {
-    WritableImage image = scene.snapshot(null);
-    int width = (int) image.getWidth();
-    int height = (int) image.getHeight();
-    int[] pixels = new int[width * height];
-    image
-        .getPixelReader()
-        .getPixels(0, 0, width, height, PixelFormat.getIntArgbInstance(), pixels, 0, width);
-    BufferedImage picture = new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB);
-    picture.setRGB(0, 0, width, height, pixels, 0, width);
     try {
       Files.createDirectories(file.getParent());
-      ImageIO.write(picture, "png", file.toFile());
+      Files.write(file, WindowPicture.png(scene));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -1,6 +1,5 @@
 package holdcurve.ui.window.frame;
 
-import holdcurve.file.CircuitReader;
 import holdcurve.file.JobWriter;
 import holdcurve.text.Titles;
 import holdcurve.ui.window.job.RankingModel;
@@ -90,14 +89,7 @@ final class FileActions {
   void beginWithCircuit() {
     desk.dialogs()
         .choose(FileKind.CIRCUIT, near())
-        .ifPresent(
-            file ->
-                desk.jobs()
-                    .work()
-                    .start(
-                        "Reading the circuit",
-                        progress -> CircuitReader.read(file),
-                        circuit -> EmptyState.begin(desk, circuit)));
+        .ifPresent(file -> NamedFile.beginOn(desk, file));
   }
 
   void quit() {

@@ -1,0 +1,89 @@
+package holdcurve.ui.window;
+
+import holdcurve.check.NoAnswerException;
+import holdcurve.file.SafeFile;
+import holdcurve.ui.window.job.OpenJobModel;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.concurrent.CompletableFuture;
+import javafx.animation.PauseTransition;
+import javafx.scene.Scene;
+import javafx.scene.image.PixelFormat;
+import javafx.scene.image.WritableImage;
+import javafx.stage.Stage;
+import javafx.util.Duration;
+import javax.imageio.ImageIO;
+
+/** A picture of the window, taken once the job is open and ranked; then the window is closed. */
+final class WindowPicture {
+  private static final Duration BETWEEN_LOOKS = Duration.millis(250);
+
+  /** What a ranking changes is drawn by then. */
+  private static final int QUIET_LOOKS = 3;
+
+  private final Stage stage;
+  private final OpenJobModel model;
+  private final CompletableFuture<Void> closed;
+  private int quiet;
+
+  /**
+   * @param closed completed by the window when it is gone; with an exception where there is no
+   *     picture
+   */
+  WindowPicture(Stage stage, OpenJobModel model, CompletableFuture<Void> closed) {
+    this.stage = stage;
+    this.model = model;
+    this.closed = closed;
+  }
+
+  /** Call it on the thread of the screen when the job has been asked for. */
+  void take(Path file) {
+    PauseTransition pause = new PauseTransition(BETWEEN_LOOKS);
+    pause.setOnFinished(event -> look(file));
+    pause.play();
+  }
+
+  private void look(Path file) {
+    String problem = model.problemProperty().get();
+    if (!problem.isEmpty()) {
+      closed.completeExceptionally(new NoAnswerException("No picture was taken: " + problem));
+      stage.close();
+      return;
+    }
+    boolean settled = model.jobProperty().get() != null && !model.ranking().busyProperty().get();
+    quiet = settled ? quiet + 1 : 0;
+    if (quiet < QUIET_LOOKS) {
+      take(file);
+      return;
+    }
+    try {
+      SafeFile.write(file, png(stage.getScene()));
+    } catch (RuntimeException e) {
+      closed.completeExceptionally(e);
+    }
+    stage.close();
+  }
+
+  /** What a scene shows. */
+  static byte[] png(Scene scene) {
+    WritableImage image = scene.snapshot(null);
+    int width = (int) image.getWidth();
+    int height = (int) image.getHeight();
+    int[] pixels = new int[width * height];
+    image
+        .getPixelReader()
+        .getPixels(0, 0, width, height, PixelFormat.getIntArgbInstance(), pixels, 0, width);
+    BufferedImage picture = new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB);
+    picture.setRGB(0, 0, width, height, pixels, 0, width);
+    ByteArrayOutputStream png = new ByteArrayOutputStream();
+    try {
+      ImageIO.write(picture, "png", png);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return png.toByteArray();
+  }
+}
