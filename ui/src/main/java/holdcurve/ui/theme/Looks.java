@@ -6,6 +6,7 @@ import javafx.beans.property.ReadOnlyIntegerProperty;
 import javafx.beans.property.ReadOnlyIntegerWrapper;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.Scene;
+import javafx.scene.image.Image;
 
 /** How the window looks: theme and size of text, which the person at it may change. */
 public final class Looks {
@@ -22,6 +23,11 @@ public final class Looks {
   private final ObjectProperty<Theme> theme = new SimpleObjectProperty<>(Theme.LIGHT);
   private final ReadOnlyIntegerWrapper textSize = new ReadOnlyIntegerWrapper(USUAL_SIZE);
   private int usual = USUAL_SIZE;
+
+  /** The drawing that stands for the program on the desktop. */
+  public static Image icon() {
+    return new Image(Looks.class.getResource("icon.png").toExternalForm());
+  }
 
   public ObjectProperty<Theme> themeProperty() {
     return theme;

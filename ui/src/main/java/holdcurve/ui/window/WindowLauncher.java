@@ -131,6 +131,7 @@ public final class WindowLauncher {
               autosave.map(Keeper.class::cast).orElse(Keeper.NONE));
       model.claimFiles();
       Stage stage = new Stage();
+      stage.getIcons().add(Looks.icon());
       Looks looks = new Looks();
       looks.suit(Screen.getPrimary().getBounds().getHeight());
       Desk desk =
