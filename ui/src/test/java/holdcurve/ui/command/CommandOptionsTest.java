@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import holdcurve.ui.about.Build;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -31,6 +32,12 @@ class CommandOptionsTest {
 
   private static final String HELP = "help";
 
+  /** Reads no file. */
+  private static final String ABOUT = "about";
+
+  /** Writes a zip: there is no result to work on further. */
+  private static final String PROBLEM = "report-problem";
+
   /** Commands that chance has no part in. */
   private static final Set<String> CERTAIN = Set.of("refit", "faults", "bench-sheet");
 
@@ -52,8 +59,20 @@ class CommandOptionsTest {
     return names;
   }
 
+  static List<String> commandsWithResult() {
+    List<String> names = commands();
+    names.removeAll(Set.of(ABOUT, PROBLEM));
+    return names;
+  }
+
+  static List<String> commandsWithFile() {
+    List<String> names = commands();
+    names.remove(ABOUT);
+    return names;
+  }
+
   @ParameterizedTest
-  @MethodSource("commands")
+  @MethodSource("commandsWithResult")
   void everyResultCanBeHadAsJsonAndRepeated(String name) {
     Set<String> options = command(name).getCommandSpec().optionsMap().keySet();
     assertTrue(options.contains("--json"), options::toString);
@@ -66,12 +85,13 @@ class CommandOptionsTest {
     Console console = Console.run(name, "--help");
     assertEquals(0, console.exitCode());
     assertTrue(console.out().contains("Usage: holdcurve " + name), console.out());
-    assertTrue(console.out().contains("--json=FILE"), console.out());
+    assertEquals(
+        commandsWithResult().contains(name), console.out().contains("--json=FILE"), console.out());
     assertTrue(console.out().lines().allMatch(line -> line.length() <= 80), console.out());
   }
 
   @ParameterizedTest
-  @MethodSource("commands")
+  @MethodSource("commandsWithFile")
   void badInputIsSaidInOneLineWithExitCodeTwo(String name) {
     Console missing =
         WITHOUT_FILE.contains(name)
@@ -123,7 +143,9 @@ class CommandOptionsTest {
     Console console = Console.run("help");
     assertEquals(0, console.exitCode(), console.err());
     assertEquals(console.out(), Console.run("--help").out());
-    assertTrue(console.out().contains("help         Says how a command is used."), console.out());
+    assertTrue(
+        console.out().lines().anyMatch(line -> line.matches("  help +Says how a command is used.")),
+        console.out());
     assertTrue(console.out().lines().allMatch(line -> line.length() <= 80), console.out());
     for (String name : commands()) {
       String[] description = command(name).getCommandSpec().usageMessage().description();
@@ -147,6 +169,21 @@ class CommandOptionsTest {
     assertEquals(2, console.exitCode());
     assertTrue(console.err().contains(said), console.err());
     assertEquals("", console.out());
+  }
+
+  @Test
+  void theVersionIsThatOfTheBuild() {
+    Console console = Console.run("--version");
+    assertEquals(0, console.exitCode(), console.err());
+    assertTrue(console.out().startsWith("Holdcurve " + Build.version() + System.lineSeparator()));
+    assertTrue(Console.run("about").out().startsWith("Holdcurve " + Build.version() + "."));
+  }
+
+  @Test
+  void aPictureIsAPicture() {
+    Console console = Console.run("window", place("check-valve.job.json"), "--snapshot", "a.json");
+    assertEquals(2, console.exitCode());
+    assertTrue(console.err().contains("end its name in .png"), console.err());
   }
 
   @Test

@@ -42,6 +42,8 @@ final class EveryCommand {
             + in
             + "exercises/thin-hose.exercise.json");
     run("practise --circuit " + circuit + " --make 2 --out " + out);
+    run("report-problem " + job + " --out " + out + "problem.zip");
+    run("about");
     record.print(Path.of(arguments[2]), Path.of(out + "control.txt"));
   }
 

@@ -54,7 +54,7 @@ class ReachTest {
             own.out().toString(),
             folder.resolve("record.jfr").toString());
     assertEquals(
-        12, said.stream().filter(line -> line.startsWith("0 ")).count(), () -> said.toString());
+        14, said.stream().filter(line -> line.startsWith("0 ")).count(), () -> said.toString());
     assertEquals(List.of(), OwnHome.names(own.home()));
     assertEquals(List.of(), OwnHome.names(own.here()));
     TreeMap<Path, String> after = OwnHome.contents(own.in());
