@@ -22,7 +22,8 @@ class LayersTest {
               "holdcurve.part",
               "holdcurve.flow",
               "holdcurve.fluid",
-              "holdcurve.line")
+              "holdcurve.line",
+              "holdcurve.caution")
           .because(
               "a fault says how a circuit changes; how it is solved and ranked is not its business");
 }

@@ -7,6 +7,7 @@ import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import holdcurve.caution.Caution;
 import holdcurve.circuit.Condition;
 import holdcurve.circuit.Unit;
 import holdcurve.fault.FaultCatalogue;
@@ -15,7 +16,10 @@ import holdcurve.fault.LeakFault;
 import holdcurve.fault.Site;
 import holdcurve.infer.FaultPriors;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
@@ -69,6 +73,36 @@ class ShippedFaultsTest {
       assertTrue(fault.repair().endsWith("."), fault.id());
       assertTrue(!fault.name().endsWith("."), fault.id());
     }
+  }
+
+  /** What a repair sends someone to, and the caution that has to stand before it. */
+  private static final Map<String, Caution> BEFORE =
+      Map.of(
+          "look again", Caution.COLD_LAMP,
+          "prime and look", Caution.COLD_LAMP,
+          "thin hose off", Caution.COLD_LAMP,
+          "lift the injectors", Caution.INJECTORS_HELD,
+          "unscrew it", Caution.NOTHING_FIRES,
+          "return hose", Caution.RETURN_CAN,
+          "the delivery", Caution.RETURN_CAN,
+          "bleed", Caution.FLUSH_RETURN,
+          "clamp or plug", Caution.DEAD_HEAD);
+
+  @Test
+  void everyRepairHasItsCautionBeforeTheStep() {
+    Set<String> seen = new TreeSet<>();
+    for (LeakFault fault : CATALOGUE.faults()) {
+      BEFORE.forEach(
+          (step, caution) -> {
+            int at = fault.repair().indexOf(step);
+            if (at >= 0) {
+              seen.add(step);
+              int said = fault.repair().indexOf(caution.text());
+              assertTrue(said >= 0 && said < at, () -> fault.id() + ": " + fault.repair());
+            }
+          });
+    }
+    assertEquals(BEFORE.keySet(), seen, "steps that no repair has");
   }
 
   /**

@@ -1,11 +1,20 @@
 package holdcurve.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import holdcurve.caution.Caution;
+import holdcurve.fault.Site;
 import holdcurve.file.JobReader;
+import holdcurve.infer.Hypothesis;
+import holdcurve.infer.InventedJob;
 import holdcurve.saying.PressureUnit;
+import holdcurve.saying.Saying;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
 class LooksTest {
@@ -23,10 +32,54 @@ class LooksTest {
                 .findFirst()
                 .orElseThrow();
     String words =
-        "When the needle passes %s, let fuel off at the tee into the cylinder, in about 20 s, until"
-            + " it shows %s.";
+        "When the needle passes %s, let fuel off through the valve or cracked union into the"
+            + " cylinder, in about 20 s, until it shows %s.";
     assertEquals(words.formatted("1.90 bar", "1.50 bar"), drawing.steps().get(1).toString());
     assertEquals(
         words.formatted("27.6 psi", "21.8 psi"), drawing.steps().get(1).in(PressureUnit.PSI));
+  }
+
+  /** Each step of each test that can be planned, and the cautions that are read before it. */
+  @Test
+  void everyStepHasItsCautionBefore() {
+    List<CandidateTest> tests = Candidates.of(JobReader.read(JOB), List.of(joint()));
+    Set<String> seen = new TreeSet<>();
+    for (CandidateTest test : tests) {
+      Procedure procedure = test.procedure();
+      String cautions = String.join(" ", procedure.cautions());
+      for (Saying step : procedure.steps()) {
+        NEEDS.forEach(
+            (words, caution) -> {
+              if (step.toString().contains(words)) {
+                seen.add(words);
+                assertTrue(cautions.contains(caution.text()), procedure.id() + ": " + step);
+              }
+            });
+      }
+      assertTrue(cautions.contains(Caution.PETROL.text()), procedure.id());
+      assertTrue(cautions.contains(Caution.LOCAL_CODES.text()), procedure.id());
+    }
+    assertEquals(NEEDS.keySet(), seen, "steps that no test has");
+  }
+
+  private static final Map<String, Caution> NEEDS =
+      Map.of(
+          "Bridge the pump relay", Caution.BRIDGED_PUMP,
+          "clamp ", Caution.CLAMPS,
+          ", clamp ", Caution.DEAD_HEAD,
+          "Look and feel", Caution.COLD_LAMP,
+          "thin hose", Caution.COLD_LAMP,
+          "secure", Caution.INJECTORS_HELD,
+          "Count drops", Caution.NOTHING_FIRES,
+          "Relieve the pressure", Caution.RELIEVE,
+          "let fuel off", Caution.DRAW_OFF);
+
+  private static Hypothesis joint() {
+    return new Hypothesis(
+        List.of(
+            new Hypothesis.Member(
+                new InventedJob.Drip(),
+                new Site("rail", "at the rail", "rail", List.of("ring-line", "damper")))),
+        1);
   }
 }

@@ -48,6 +48,7 @@ class ArchitectureTest {
               "javax.imageio..",
               "holdcurve.ui.window..",
               "holdcurve.ui.theme..",
+              "holdcurve.caution..",
               "holdcurve.attribution..",
               "holdcurve.check..",
               "holdcurve.circuit..",

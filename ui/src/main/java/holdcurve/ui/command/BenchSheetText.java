@@ -35,11 +35,11 @@ final class BenchSheetText {
   private void print() {
     out.println(report.sheet().title());
     out.println();
+    Cautions.BENCH.print(out);
     report.verdict().forEach(sentence -> Wrapped.print(out, "", sentence.toString()));
     out.println();
     printTable();
     printLines();
-    Cautions.BENCH.print(out);
     out.println("What was understood and assumed:");
     report.notes().forEach(note -> Wrapped.print(out, "  - ", note.toString()));
   }

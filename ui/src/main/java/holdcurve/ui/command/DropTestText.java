@@ -19,6 +19,7 @@ final class DropTestText {
   static void print(DropReport report, PrintWriter out) {
     out.println(Titles.shown(report.test().title()));
     out.println();
+    Cautions.FIRING.print(out);
     report.verdict().forEach(sentence -> Wrapped.print(out, "", sentence.toString()));
     out.println();
     row(out, "Injector", "fired", "drop", "passes, against the", "flow, mL/min", "");
@@ -34,7 +35,6 @@ final class DropTestText {
           standing(injector));
     }
     out.println();
-    Cautions.FIRING.print(out);
     out.println("What was understood and assumed:");
     report.notes().forEach(note -> Wrapped.print(out, "  - ", note.toString()));
   }

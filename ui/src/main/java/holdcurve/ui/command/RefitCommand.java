@@ -118,10 +118,10 @@ final class RefitCommand implements Callable<Integer> {
           (step.isDone() ? "[x] " : "[ ] ")
               + step.id()
               + step.tick().map(t -> "  (" + t.date() + " " + t.by() + ")").orElse(""));
-      Wrapped.print(out, "    ", step.text());
       if (!step.caution().isEmpty()) {
         Wrapped.print(out, "    Caution: ", step.caution());
       }
+      Wrapped.print(out, "    ", step.text());
     }
     out.println();
     out.println(

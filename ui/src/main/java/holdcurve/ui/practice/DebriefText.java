@@ -1,5 +1,7 @@
 package holdcurve.ui.practice;
 
+import holdcurve.caution.Caution;
+import holdcurve.caution.Cautions;
 import holdcurve.practice.Debrief;
 import holdcurve.practice.Exercise;
 import holdcurve.practice.Step;
@@ -136,6 +138,7 @@ public final class DebriefText {
   public List<String> lesson() {
     return List.of(
         "On the next car: " + debrief.truth().symptoms(),
+        Cautions.of(Caution.PETROL, Caution.RELIEVE, Caution.LOCAL_CODES),
         "What puts it right: " + debrief.truth().repair());
   }
 

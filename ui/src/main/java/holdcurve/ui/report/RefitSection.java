@@ -14,15 +14,15 @@ final class RefitSection {
             "div.together", Html.of("h2", "Refit, from the bench to the first pressure"), cautions),
         Html.table(
             "refit",
-            List.of("", "Step", "Caution", "Done, by"),
+            List.of("", "Caution", "Step", "Done, by"),
             upkeep.refit().steps().stream().map(RefitSection::row).toList()));
   }
 
   private static List<Html> row(RefitStep step) {
     return List.of(
         step.isDone() ? Html.of("div.box", "×") : Html.of("div.box", new Html("&#160;")),
-        Html.text(step.text()),
         Html.text(step.caution()),
+        Html.text(step.text()),
         Html.text(step.tick().map(tick -> tick.date() + " " + tick.by()).orElse("")));
   }
 }

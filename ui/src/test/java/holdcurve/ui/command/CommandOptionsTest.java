@@ -199,7 +199,10 @@ class CommandOptionsTest {
     "drop-test bench/drops-six-times.csv, (-5 to +0)",
     "bench-sheet bench/six-before-and-after.csv, The mist on a bench ignites",
     "faults --circuit circuits/six-cylinder-ring-rail.circuit.json, nowhere in this circuit",
-    "rank check-valve.job.json, Petrol kills: no flame or spark"
+    "rank check-valve.job.json, ! Petrol and its vapour ignite: no flame or spark",
+    "rank sound-after-rebuild.job.json, ! Petrol and its vapour ignite: no flame or spark",
+    "check repaired-check-valve.job.json, ! Petrol and its vapour ignite: no flame or spark",
+    "plan sound-after-rebuild.job.json, ! Petrol and its vapour ignite: no flame or spark"
   })
   void tablesFitTheTerminalAndCautionsStandWhereFuelIsLetOut(String words, String said) {
     Console console =

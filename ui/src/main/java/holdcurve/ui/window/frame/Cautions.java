@@ -28,14 +28,26 @@ public final class Cautions {
       holdcurve.caution.Cautions.of(
           Caution.STILL_PRESSURISED, Caution.COLD_LAMP, Caution.DRY_FIRST);
 
-  /** Where fuel is let out to be counted or measured. */
-  public static final String LET_OUT =
+  /** Before a look for wet joints. */
+  public static final String LOOK =
+      holdcurve.caution.Cautions.of(Caution.PETROL, Caution.COLD_LAMP, Caution.DRY_FIRST);
+
+  /** Before drops are counted at lifted injectors. */
+  public static final String DROPS =
       holdcurve.caution.Cautions.of(
-          Caution.COLD_LAMP,
-          Caution.LET_OUT,
-          Caution.DRAW_OFF,
+          Caution.PETROL,
+          Caution.RELIEVE,
           Caution.NOTHING_FIRES,
-          Caution.INJECTORS_HELD);
+          Caution.INJECTORS_HELD,
+          Caution.LET_OUT);
+
+  /** Before the thin hose is pulled off the regulator. */
+  public static final String THIN_HOSE =
+      holdcurve.caution.Cautions.of(Caution.PETROL, Caution.COLD_LAMP, Caution.LET_OUT);
+
+  /** Before fuel is drawn off to be measured. */
+  public static final String DRAW_OFF =
+      holdcurve.caution.Cautions.of(Caution.PETROL, Caution.DRAW_OFF);
 
   /** Where injectors may be lifted or a hose pulled off. */
   public static final String LIFTING =

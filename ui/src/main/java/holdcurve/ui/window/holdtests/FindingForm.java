@@ -11,6 +11,7 @@ import holdcurve.finding.Moment;
 import holdcurve.finding.ReferenceHoseLook;
 import holdcurve.part.ColdStartInjector;
 import holdcurve.part.Injector;
+import holdcurve.ui.window.frame.Cautions;
 import holdcurve.ui.window.job.Pressures;
 import java.util.List;
 import java.util.Optional;
@@ -41,9 +42,14 @@ enum FindingForm {
     this.fields = fields;
   }
 
-  /** Whether petrol is let out for it. */
-  boolean letsOut() {
-    return this == DROPS || this == DRAWN_OFF || this == FUEL_IN_HOSE || this == NO_FUEL_IN_HOSE;
+  /** What to beware of before it is looked for. */
+  String caution() {
+    return switch (this) {
+      case WET, DRY, ALL_DRY -> Cautions.LOOK;
+      case DROPS -> Cautions.DROPS;
+      case FUEL_IN_HOSE, NO_FUEL_IN_HOSE -> Cautions.THIN_HOSE;
+      case DRAWN_OFF -> Cautions.DRAW_OFF;
+    };
   }
 
   String title() {

@@ -1,7 +1,6 @@
 package holdcurve.ui.window.holdtests;
 
 import holdcurve.finding.Finding;
-import holdcurve.ui.window.frame.Cautions;
 import holdcurve.ui.window.frame.Named;
 import holdcurve.ui.window.frame.Texts;
 import java.time.LocalDate;
@@ -22,7 +21,7 @@ final class FindingsBox extends VBox {
   private final HoldTestsModel model;
   private final VBox list = new VBox();
   private final ComboBox<FindingForm> kind = new ComboBox<>();
-  private final Label caution = Texts.caution(Cautions.LET_OUT);
+  private final Label caution = Texts.caution("");
   private final ComboBox<String> part = new ComboBox<>();
   private final HBox numbers = new HBox();
   private final TextField date = new TextField();
@@ -79,7 +78,8 @@ final class FindingsBox extends VBox {
     part.getItems().setAll(parts);
     part.getSelectionModel().selectFirst();
     part.setVisible(!parts.isEmpty());
-    caution.setVisible(form != null && form.letsOut());
+    caution.setVisible(form != null);
+    caution.setText(form == null ? "" : form.caution());
     date.setText(model.findings().day().toString());
     fields.clear();
     numbers.getChildren().clear();

@@ -30,10 +30,10 @@ final class StepsBox extends VBox {
     int number = 1;
     for (HoldSteps.Step step : HoldSteps.of(test)) {
       if (step.stage() == stage) {
-        getChildren().add(Texts.words(number + "  " + step.what(), "hc-step-due"));
         if (!step.caution().isEmpty()) {
           getChildren().add(Texts.words(step.caution(), "hc-caution", "hc-small"));
         }
+        getChildren().add(Texts.words(number + "  " + step.what(), "hc-step-due"));
       }
       number++;
     }

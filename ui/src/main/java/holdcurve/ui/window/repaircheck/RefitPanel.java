@@ -99,7 +99,7 @@ final class RefitPanel extends VBox {
     if (!step.caution().isEmpty()) {
       words.getChildren().add(Texts.words(step.caution(), "hc-muted", "hc-small"));
     }
-    VBox row = new VBox(box, words);
+    VBox row = new VBox(words, box);
     row.getStyleClass().add("hc-refit-step");
     return row;
   }
