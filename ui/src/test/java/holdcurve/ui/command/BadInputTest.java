@@ -121,8 +121,11 @@ class BadInputTest {
     replaceInCircuit("\"to\": \"filter-outlet\"", "\"to\": \"filter-outlett\"");
     says(
         rank(),
-        "/car.circuit.json, parts[4]: filter 'filter' ends at 'filter-outlett', which no other part"
-            + " names; join it to a connection point of another part.");
+        "/car.circuit.json, line 11, parts[4]: filter 'filter' ends at 'filter-outlett', which no"
+            + " other part names; join it to a connection point of another part.\n"
+            + folder
+            + "/car.circuit.json, line 12, parts[5]: hose 'feed-hose' ends at 'filter-outlet', which"
+            + " no other part names; join it to a connection point of another part.");
   }
 
   @Test
