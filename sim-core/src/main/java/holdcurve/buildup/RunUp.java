@@ -37,8 +37,14 @@ public record RunUp(int test, Start start, List<Stage> stages, List<Sample> read
   /** How long before its first reading a pump has run that was running then, at least [s]. */
   private static final double LONG_RUNNING = 20;
 
-  /** Time by which a reading may be off its moment: assumed, by eye or from a film [s]. */
+  /** Time by which a reading may be off its moment, at least: assumed, from a film [s]. */
   private static final double MOMENT = 0.05;
+
+  /** Likewise, of the time to the next reading, to which moments are rounded: assumed [-]. */
+  private static final double OFF_MOMENT = 0.1;
+
+  /** But by no more than this: assumed [s]. */
+  private static final double MOMENT_AT_MOST = 0.3;
 
   /** Time by which a noted start of the pump may be off, at least: assumed [s]. */
   private static final double NOTED = 0.1;
@@ -236,18 +242,21 @@ public record RunUp(int test, Start start, List<Stage> stages, List<Sample> read
   }
 
   private static Sample sample(List<Reading> before, int i, GaugeSpec gauge) {
-    double slope = Math.max(Math.abs(slope(before, i, i - 1)), Math.abs(slope(before, i, i + 1)));
+    double off = Math.max(off(before, i, i - 1), off(before, i, i + 1));
     double eye = Math.max(EYE_SHARE * gauge.resolution(), LEAST_EYE);
-    double deviation = Math.hypot(Math.hypot(gauge.roundingUncertainty(), eye), slope * MOMENT);
+    double deviation = Math.hypot(Math.hypot(gauge.roundingUncertainty(), eye), off);
     return new Sample(before.get(i).time(), before.get(i).pressure(), deviation);
   }
 
-  private static double slope(List<Reading> before, int i, int other) {
+  /** How far the needle moves in the time by which a reading may be off its moment [Pa]. */
+  private static double off(List<Reading> before, int i, int other) {
     if (other < 0 || other >= before.size()) {
       return 0;
     }
-    double apart = before.get(other).time() - before.get(i).time();
-    return apart == 0 ? 0 : (before.get(other).pressure() - before.get(i).pressure()) / apart;
+    double apart = Math.abs(before.get(other).time() - before.get(i).time());
+    double moved = Math.abs(before.get(other).pressure() - before.get(i).pressure());
+    double off = Math.max(MOMENT, Math.min(MOMENT_AT_MOST, OFF_MOMENT * apart));
+    return apart == 0 ? 0 : moved / apart * off;
   }
 
   /** What the needle showed just before the pump stopped [Pa gauge]; empty if nobody looked. */

@@ -45,7 +45,7 @@ class ScenarioRankingTest {
     "check-valve, check-valve-seat, 0.265, 0",
     "low-reseat, regulator-low-reseat, 0.41, 0",
     "rail-loss, injector-tip, 0.36, 0",
-    "blocked-return, blocked-return, 2, 0",
+    "blocked-return, blocked-return, 1.7, 0",
   })
   void injectedFaultIsFirstAndItsSizeInside(
       String scenario, String fault, double size, int exitCode) throws IOException {
