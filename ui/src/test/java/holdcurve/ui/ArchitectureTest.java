@@ -77,6 +77,7 @@ class ArchitectureTest {
               "holdcurve.ui.practice..",
               "holdcurve.ui.problem..",
               "holdcurve.ui.report..",
+              "holdcurve.ui.scenario..",
               "holdcurve.ui.schematic..")
           .because("faults are found as plugins, and the command line is another door");
 

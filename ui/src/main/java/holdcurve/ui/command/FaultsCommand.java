@@ -8,6 +8,7 @@ import holdcurve.fault.LeakFault;
 import holdcurve.fault.Site;
 import holdcurve.file.CircuitReader;
 import holdcurve.file.FaultListWriter;
+import holdcurve.ui.scenario.Scenarios;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;

@@ -6,6 +6,7 @@ import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.JobReader;
 import holdcurve.infer.RankingService;
 import holdcurve.job.Job;
+import holdcurve.ui.scenario.Scenarios;
 import holdcurve.ui.window.WindowLauncher;
 import java.io.PrintWriter;
 import java.nio.file.Path;

@@ -83,6 +83,11 @@ public final class HoldcurveWindow {
     stage.setMinWidth(800);
     stage.setMinHeight(560);
     stage.titleProperty().bind(view.windowTitle());
+    stage.setOnCloseRequest(
+        event -> {
+          event.consume();
+          view.quit();
+        });
     return new Rehearsal(pages, scene);
   }
 

@@ -4,6 +4,7 @@ import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.JobReader;
 import holdcurve.infer.Ranker;
 import holdcurve.infer.RankingService;
+import holdcurve.ui.scenario.Scenarios;
 import holdcurve.ui.theme.Looks;
 import holdcurve.ui.window.frame.Desk;
 import holdcurve.ui.window.frame.NamedFile;
@@ -130,6 +131,7 @@ public final class WindowLauncher {
               Platform::runLater,
               autosave.map(Keeper.class::cast).orElse(Keeper.NONE));
       model.claimFiles();
+      model.examplesAre(Scenarios::isShipped);
       Stage stage = new Stage();
       stage.getIcons().add(Looks.icon());
       Looks looks = new Looks();

@@ -31,20 +31,31 @@ final class FileActions {
   }
 
   void save() {
+    save(() -> {});
+  }
+
+  /**
+   * @param then run once the job is saved; never if nobody says where to
+   */
+  void save(Runnable then) {
     if (near() == null) {
-      saveAs();
+      saveAs(then);
     } else {
-      desk.jobs().save();
+      desk.jobs().saveAs(near(), then);
     }
   }
 
   void saveAs() {
+    saveAs(() -> {});
+  }
+
+  private void saveAs(Runnable then) {
     String title = Titles.shown(desk.jobs().jobProperty().get().title());
     String name = title.toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
     desk.dialogs()
         .saveJob(near(), name.replaceAll("^-|-$", "") + JobWriter.ENDING)
         .map(FileActions::named)
-        .ifPresent(desk.jobs()::saveAs);
+        .ifPresent(place -> desk.jobs().saveAs(place, then));
   }
 
   private static Path named(Path chosen) {
@@ -92,8 +103,9 @@ final class FileActions {
         .ifPresent(file -> NamedFile.beginOn(desk, file));
   }
 
+  /** What is not saved is asked for, and offered at the next start if it is left so. */
   void quit() {
-    quit.run();
+    desk.jobs().leave(quit);
   }
 
   private Path near() {

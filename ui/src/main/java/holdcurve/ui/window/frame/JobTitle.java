@@ -37,7 +37,7 @@ final class JobTitle extends TextField {
     if (title.isEmpty()) {
       show(model.jobProperty().get());
     } else {
-      model.change("title", job -> JobEdits.titled(job, title));
+      model.changeAnywhere("title", job -> JobEdits.titled(job, title));
     }
   }
 }

@@ -1,6 +1,5 @@
 package holdcurve.ui.window.frame;
 
-import holdcurve.ui.window.job.OpenJobModel;
 import javafx.scene.Node;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
@@ -13,7 +12,7 @@ import javafx.scene.input.KeyEvent;
 final class UndoKeys {
   private UndoKeys() {}
 
-  static void passOn(Node root, OpenJobModel model) {
+  static void passOn(Node root, Undoing undoing) {
     root.addEventFilter(
         KeyEvent.KEY_PRESSED,
         event -> {
@@ -22,10 +21,10 @@ final class UndoKeys {
                 event.getCode() == KeyCode.Y || event.getCode() == KeyCode.Z && event.isShiftDown();
             boolean undo = event.getCode() == KeyCode.Z && !event.isShiftDown();
             if (undo && !field.isUndoable()) {
-              model.undo();
+              undoing.undo();
               event.consume();
             } else if (redo && !field.isRedoable()) {
-              model.redo();
+              undoing.redo();
               event.consume();
             }
           }

@@ -42,12 +42,12 @@ final class WindowMenu extends MenuBar {
    * @param pages in the order of the work
    * @param show turns to a page
    */
-  WindowMenu(Desk desk, FileActions files, List<Page> pages, Consumer<Page> show) {
+  WindowMenu(Desk desk, FileActions files, Undoing undoing, List<Page> pages, Consumer<Page> show) {
     this.desk = desk;
     model = desk.jobs();
     noJob = model.jobProperty().isNull();
     page.disableProperty().bind(noJob);
-    getMenus().addAll(file(desk, files), edit(), view(desk), go(pages, show), page);
+    getMenus().addAll(file(desk, files), edit(undoing), view(desk), go(pages, show), page);
   }
 
   private Menu file(Desk desk, FileActions files) {
@@ -58,12 +58,18 @@ final class WindowMenu extends MenuBar {
         item("_Open a job …", onShortcut(KeyCode.O), files::open),
         whereJob(item("_Save", onShortcut(KeyCode.S), files::save)),
         whereJob(item("Save _as …", onShiftShortcut(KeyCode.S), files::saveAs)),
-        whereJob(item("_Read the file again", onShortcut(KeyCode.R), model::reload)),
+        readAgain(),
         new SeparatorMenuItem(),
         item("Folder of _plugins …", null, files::choosePlugins),
         withoutPlugins(desk, files),
         new SeparatorMenuItem(),
         item("_Quit", onShortcut(KeyCode.Q), files::quit));
+  }
+
+  private MenuItem readAgain() {
+    MenuItem item = item("_Read the file again", onShortcut(KeyCode.R), model::reload);
+    item.disableProperty().bind(model.fileProperty().isNull());
+    return item;
   }
 
   /** Says which folder is in use, and takes it out of use. */
@@ -83,10 +89,10 @@ final class WindowMenu extends MenuBar {
     return item;
   }
 
-  private Menu edit() {
-    MenuItem undo = item("Undo", onShortcut(KeyCode.Z), model::undo);
+  private Menu edit(Undoing undoing) {
+    MenuItem undo = item("Undo", onShortcut(KeyCode.Z), undoing::undo);
     name(undo, "Undo", model.undoNameProperty());
-    MenuItem redo = item("Redo", onShiftShortcut(KeyCode.Z), model::redo);
+    MenuItem redo = item("Redo", onShiftShortcut(KeyCode.Z), undoing::redo);
     name(redo, "Redo", model.redoNameProperty());
     return new Menu(
         "_Edit",

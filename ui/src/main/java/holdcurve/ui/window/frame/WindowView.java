@@ -34,6 +34,8 @@ public final class WindowView {
   private final WindowMenu menu;
   private final PageRail rail;
   private final EmptyState empty;
+  private final Undoing undoing;
+  private final FileActions files;
 
   /**
    * @param pages in the order of the work; at least one
@@ -44,8 +46,11 @@ public final class WindowView {
     this.model = desk.jobs();
     this.looks = desk.looks();
     this.pages = pages;
-    FileActions files = new FileActions(desk, this::begin, quit);
-    menu = new WindowMenu(desk, files, pages, this::show);
+    files = new FileActions(desk, this::begin, quit);
+    undoing = new Undoing(desk);
+    model.changesAreMadeOn(desk.page()::get);
+    model.saveBeforeLeaving(files::save);
+    menu = new WindowMenu(desk, files, undoing, pages, this::show);
     empty = new EmptyState(desk, files::open, files::beginWithCircuit, () -> beginning.set(false));
     rail = new PageRail(pages, model.pressures(), this::show);
     work.setLeft(rail);
@@ -59,12 +64,14 @@ public final class WindowView {
         new VBox(
             bars(),
             new Banner(model),
+            new QuestionStrip(model.questions()),
             new ElsewhereStrip(model, files::saveAs),
+            new ExampleStrip(model, files::saveAs),
             new RescueStrip(desk.rescue())));
     root.setCenter(middle);
     root.setBottom(new ProgressStrip(model));
     root.addEventHandler(KeyEvent.KEY_PRESSED, this::key);
-    UndoKeys.passOn(root, model);
+    UndoKeys.passOn(root, undoing);
     KeyboardPlace.keep(root, () -> show(desk.page().get()));
     model.takenUpProperty().addListener((property, before, now) -> taken(now));
     desk.page().addListener((property, before, now) -> show(now));
@@ -127,7 +134,7 @@ public final class WindowView {
       case ESCAPE -> escape();
       case EQUALS, ADD -> onShortcut(event, looks::enlarge);
       case SUBTRACT -> onShortcut(event, looks::shrink);
-      case Y -> onShortcut(event, model::redo);
+      case Y -> onShortcut(event, undoing::redo);
       default -> {}
     }
   }
@@ -140,7 +147,9 @@ public final class WindowView {
   }
 
   private void escape() {
-    if (beginning.get()) {
+    if (model.questions().askedProperty().get() != null) {
+      model.questions().stay();
+    } else if (beginning.get()) {
       beginning.set(false);
     } else if (!model.problemProperty().get().isEmpty()) {
       model.dismissProblem();
@@ -148,6 +157,11 @@ public final class WindowView {
       model.ranking().cancel();
       model.work().cancelAll();
     }
+  }
+
+  /** What closing the window does: the same as the entry of the menu. */
+  public void quit() {
+    files.quit();
   }
 
   public Parent root() {

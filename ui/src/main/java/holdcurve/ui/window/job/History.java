@@ -17,14 +17,15 @@ final class History<T> {
    * A change.
    *
    * @param what in words, such as "reading at 1:30"
+   * @param page on which it was made; empty for one that all pages show
    */
-  private record Step<T>(String what, T before, T after) {}
+  private record Step<T>(String what, String page, T before, T after) {}
 
   private final Deque<Step<T>> done = new ArrayDeque<>();
   private final Deque<Step<T>> undone = new ArrayDeque<>();
 
-  void add(String what, T before, T after) {
-    done.push(new Step<>(what, before, after));
+  void add(String what, String page, T before, T after) {
+    done.push(new Step<>(what, page, before, after));
     undone.clear();
     if (done.size() > MOST) {
       done.removeLast();
@@ -54,9 +55,19 @@ final class History<T> {
     return done.isEmpty() ? "" : done.peek().what();
   }
 
+  /** Where it was done; empty for nothing, or anywhere. */
+  String undoPage() {
+    return done.isEmpty() ? "" : done.peek().page();
+  }
+
   /** What would be done again; empty for nothing. */
   String redoName() {
     return undone.isEmpty() ? "" : undone.peek().what();
+  }
+
+  /** Where it was done; empty for nothing, or anywhere. */
+  String redoPage() {
+    return undone.isEmpty() ? "" : undone.peek().page();
   }
 
   void clear() {

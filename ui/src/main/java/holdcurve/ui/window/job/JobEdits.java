@@ -36,6 +36,13 @@ public final class JobEdits {
         title, circuit, GaugeSpec.usual(), List.of(emptyTest(FIRST_TEST)), Map.of(), List.of());
   }
 
+  /** Whether nothing was read, found or repaired yet. */
+  public static boolean isBlank(Job job) {
+    return job.findings().isEmpty()
+        && job.upkeep().repairs().isEmpty()
+        && job.tests().stream().allMatch(test -> test.log().readings().isEmpty());
+  }
+
   private static HoldTest emptyTest(String id) {
     return HoldTest.of(id, Set.of(), new GaugeLog(id, List.of(), 0));
   }

@@ -10,6 +10,9 @@ public interface Keeper {
   Keeper NONE =
       new Keeper() {
         @Override
+        public void turnedTo(Object sitting) {}
+
+        @Override
         public void changed(Job job, Path fileOrNull) {}
 
         @Override
@@ -18,6 +21,14 @@ public interface Keeper {
         @Override
         public void saved(Job job, Path file) {}
       };
+
+  /**
+   * From now on it is about another job. What was kept of the one before stays, for the next start
+   * or until it is turned to again.
+   *
+   * @param sitting the same for the same job
+   */
+  void turnedTo(Object sitting);
 
   /**
    * The job was begun, opened or changed in any way but by one more reading.

@@ -3,22 +3,25 @@ package holdcurve.ui.window.job;
 import holdcurve.check.InputException;
 import holdcurve.file.JobWriter;
 import holdcurve.infer.Ranker;
-import holdcurve.job.CurrentTests;
 import holdcurve.job.Job;
 import holdcurve.log.Reading;
+import holdcurve.job.CurrentTests;
+import holdcurve.text.Titles;
 import java.lang.System.Logger.Level;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Executor;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import javafx.beans.binding.BooleanBinding;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
-import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 
@@ -38,8 +41,8 @@ public final class OpenJobModel {
   private final WorkModel work;
   private final Pressures pressures = new Pressures();
   private final EditedJob edited = new EditedJob();
+  private final QuestionModel questions = new QuestionModel();
 
-  private final ReadOnlyObjectWrapper<Path> file = new ReadOnlyObjectWrapper<>();
   private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
 
   private final Claim claim = new Claim();
@@ -51,6 +54,15 @@ public final class OpenJobModel {
   private int savings;
 
   private Runnable afterSaving = () -> {};
+
+  private Predicate<Path> shipped = path -> false;
+  private Supplier<String> page = () -> "";
+  private Consumer<Runnable> saver =
+      then -> {
+        if (edited.fileProperty().get() != null) {
+          saveAs(edited.fileProperty().get(), then);
+        }
+      };
 
   /** Like the other, keeping nothing in case of a crash. */
   public OpenJobModel(
@@ -76,20 +88,63 @@ public final class OpenJobModel {
     this.screen = screen;
     this.keeper = keeper;
     this.work = new WorkModel(background, screen, problem::set);
-    this.ranking = new RankingModel(ranker, background, screen, problem::set);
+    this.ranking = new RankingModel(ranker, background, screen, problem::set, edited.jobProperty());
   }
 
-  /** Reads a job and, once it is read, ranks it. */
+  /**
+   * Says which jobs are shipped with the program. They are only read: saving one asks for a place.
+   */
+  public void examplesAre(Predicate<Path> which) {
+    shipped = which;
+  }
+
+  /** Says how to find out on which page something is done. */
+  public void changesAreMadeOn(Supplier<String> title) {
+    page = title;
+  }
+
+  /**
+   * Says how to save the open job when it is about to be left, asking for a place if need be.
+   *
+   * @param how given what is to be done once it is saved
+   */
+  public void saveBeforeLeaving(Consumer<Runnable> how) {
+    saver = how;
+  }
+
+  /**
+   * Does what would leave the open job behind. If something of it stands in no file, that is asked
+   * first.
+   */
+  public void leave(Runnable next) {
+    if (!edited.hasSomethingToLose()) {
+      next.run();
+      return;
+    }
+    questions.ask(
+        "'" + Titles.shown(edited.now().title()) + "' has work that is not saved.",
+        new QuestionModel.Answer("Save it first", () -> saver.accept(next)),
+        new QuestionModel.Answer("Leave it unsaved, offer it at the next start", next));
+  }
+
+  /** Reads a job and, once it is read, ranks it. Asks first if that would leave unsaved work. */
   public void open(Path path) {
+    leave(() -> openNow(path));
+  }
+
+  private void openNow(Path path) {
     int opening = ++latestOpening;
     problem.set("");
     background.execute(() -> read(path, opening));
   }
 
-  /** Reads the open job again, dropping changes; nothing happens where it has no file. */
+  /**
+   * Reads the open job again, and asks first if that would leave changes; nothing happens where it
+   * has no file.
+   */
   public void reload() {
-    if (file.get() != null) {
-      open(file.get());
+    if (edited.fileProperty().get() != null) {
+      open(edited.fileProperty().get());
     }
   }
 
@@ -115,8 +170,11 @@ public final class OpenJobModel {
   private void read(Path path, int opening) {
     try {
       Job read = reader.apply(path);
-      boolean own = claim.take(path);
-      screen.execute(() -> opened(path, read, own, opening));
+      boolean example = shipped.test(path);
+      boolean own = claim.take(example ? null : path);
+      EditedJob.Sitting next =
+          example ? EditedJob.Sitting.example(read) : EditedJob.Sitting.own(read, path, read);
+      screen.execute(() -> opened(next, own, opening));
     } catch (InputException e) {
       screen.execute(() -> refused(e.getMessage(), opening));
     } catch (RuntimeException | Error e) {
@@ -126,34 +184,46 @@ public final class OpenJobModel {
     }
   }
 
-  private void opened(Path path, Job read, boolean own, int opening) {
+  private void opened(EditedJob.Sitting next, boolean own, int opening) {
     if (opening == latestOpening) {
-      take(read, path, read);
+      take(next);
       elsewhere.set(!own);
       rankIfPossible();
     }
   }
 
-  private void take(Job taken, Path path, Job stands) {
+  private void take(EditedJob.Sitting next) {
     ranking.forget();
     work.cancelAll();
-    file.set(path);
-    edited.take(taken, stands);
+    keeper.turnedTo(next);
+    edited.take(next);
   }
 
   /**
-   * Begins work on a job that stands in no file as it is.
+   * Begins work on a job that stands in no file as it is. Asks first if that would leave unsaved
+   * work.
    *
    * @param fileOrNull where it came from; saving goes there
    */
   public void begin(Job begun, Path fileOrNull) {
-    int opening = ++latestOpening;
+    leave(() -> beginNow(begun, fileOrNull));
+  }
+
+  /** Likewise, once it is asked. */
+  void beginNow(Job begun, Path fileOrNull) {
     problem.set("");
-    take(begun, fileOrNull, null);
+    take(EditedJob.Sitting.own(begun, fileOrNull, null));
+    keeper.changed(begun, fileOrNull);
+    claimFile();
+    rankIfPossible();
+  }
+
+  /** The open job was turned to without its file being read. */
+  private void claimFile() {
+    int opening = ++latestOpening;
+    Path fileOrNull = edited.fileProperty().get();
     elsewhere.set(false);
     background.execute(() -> claimBegun(fileOrNull, opening));
-    keeper.changed(begun, fileOrNull);
-    rankIfPossible();
   }
 
   private void claimBegun(Path fileOrNull, int opening) {
@@ -201,8 +271,25 @@ public final class OpenJobModel {
    * @param what in words that go after "Undo", such as "clamp on feed-hose"
    */
   public void change(String what, UnaryOperator<Job> change) {
-    if (edited.alter(what, change)) {
-      keeper.changed(edited.now(), file.get());
+    change(what, page.get(), change);
+  }
+
+  /** Likewise, where every page shows it. */
+  public void changeAnywhere(String what, UnaryOperator<Job> change) {
+    change(what, "", change);
+  }
+
+  private void change(String what, String where, UnaryOperator<Job> change) {
+    if (edited.alter(what, where, change)) {
+      keep();
+    }
+  }
+
+  private void keep() {
+    if (edited.unsaved().get()) {
+      keeper.changed(edited.now(), edited.fileProperty().get());
+    } else {
+      keeper.saved(edited.now(), edited.fileProperty().get());
     }
   }
 
@@ -213,13 +300,14 @@ public final class OpenJobModel {
     boolean added =
         edited.alter(
             "reading",
+            page.get(),
             was ->
                 JobEdits.change(
                     was,
                     test,
                     hold -> TestEdits.withLog(hold, JobEdits.withReading(hold.log(), reading))));
     if (added && first) {
-      keeper.changed(before, file.get());
+      keeper.changed(before, edited.fileProperty().get());
     }
     if (added) {
       keeper.read(test, reading);
@@ -227,28 +315,51 @@ public final class OpenJobModel {
   }
 
   public void undo() {
-    if (edited.undo()) {
-      keeper.changed(edited.now(), file.get());
-    }
+    go(edited::undo);
   }
 
   public void redo() {
-    if (edited.redo()) {
-      keeper.changed(edited.now(), file.get());
+    go(edited::redo);
+  }
+
+  private void go(BooleanSupplier step) {
+    EditedJob.Sitting before = edited.sitting();
+    if (!step.getAsBoolean()) {
+      return;
+    }
+    boolean other = edited.sitting() != before;
+    if (other) {
+      ranking.forget();
+      work.cancelAll();
+      keeper.turnedTo(edited.sitting());
+    }
+    keep();
+    if (other) {
+      claimFile();
+      rankIfPossible();
     }
   }
 
   /** Saves the open job where it came from; only where {@link #fileProperty} knows that. */
   public void save() {
-    if (edited.now() != null && file.get() != null) {
-      saveAs(file.get());
+    if (edited.now() != null && edited.fileProperty().get() != null) {
+      saveAs(edited.fileProperty().get());
     }
   }
 
   /** Saves the open job. */
   public void saveAs(Path target) {
+    saveAs(target, () -> {});
+  }
+
+  /**
+   * Likewise.
+   *
+   * @param then run once it is saved, if it is still the open job
+   */
+  public void saveAs(Path target, Runnable then) {
     Job saved = edited.now();
-    Job begunWith = edited.takenUp();
+    EditedJob.Sitting savedOf = edited.sitting();
     savings++;
     work.startLasting(
             "Saving",
@@ -258,8 +369,9 @@ public final class OpenJobModel {
               return target;
             },
             path -> {
-              if (edited.takenUp() == begunWith) {
+              if (edited.sitting() == savedOf) {
                 stands(saved, path);
+                then.run();
               }
               savingEnded();
             })
@@ -269,13 +381,8 @@ public final class OpenJobModel {
   /** What was changed while it was saved still has to be kept. */
   private void stands(Job saved, Path path) {
     elsewhere.set(false);
-    file.set(path);
-    edited.stands(saved);
-    if (edited.now() == saved) {
-      keeper.saved(saved, path);
-    } else {
-      keeper.changed(edited.now(), path);
-    }
+    edited.stands(saved, path);
+    keep();
   }
 
   private void savingEnded() {
@@ -300,7 +407,7 @@ public final class OpenJobModel {
     problem.set("");
     try {
       boolean whole = rankable.tests().size() == edited.now().tests().size();
-      ranking.start(CurrentTests.of(whole ? edited.now() : rankable));
+      ranking.start(CurrentTests.of(whole ? edited.now() : rankable), edited.now());
     } catch (InputException e) {
       problem.set(e.getMessage());
     }
@@ -348,9 +455,29 @@ public final class OpenJobModel {
     return ranking;
   }
 
-  /** Where the open job was read from; null while none is open. */
+  /** Where the open job was read from or saved to; null for none, and for a shipped job. */
   public ReadOnlyObjectProperty<Path> fileProperty() {
-    return file.getReadOnlyProperty();
+    return edited.fileProperty().getReadOnlyProperty();
+  }
+
+  /** Whether the open job is a shipped one that was not saved anywhere yet. */
+  public ReadOnlyBooleanProperty exampleProperty() {
+    return edited.exampleProperty().getReadOnlyProperty();
+  }
+
+  /** What the person at the window is asked. */
+  public QuestionModel questions() {
+    return questions;
+  }
+
+  /** Title of the page where {@link #undo} would take something back; empty for any. */
+  public String undoPage() {
+    return edited.undoPage();
+  }
+
+  /** Title of the page where {@link #redo} would do something again; empty for any. */
+  public String redoPage() {
+    return edited.redoPage();
   }
 
   /** Whether another window works on the open job: then it can only be saved under another name. */

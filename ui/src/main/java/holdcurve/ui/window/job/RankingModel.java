@@ -23,6 +23,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.value.ObservableValue;
 
 /** The ranking of the open job: worked out in the background, one at a time. */
 public final class RankingModel {
@@ -39,7 +40,7 @@ public final class RankingModel {
   private final Executor screen;
   private final Consumer<String> trouble;
 
-  private final ReadOnlyObjectWrapper<Ranking> result = new ReadOnlyObjectWrapper<>();
+  private final Outcome<Ranking> result;
   private final ReadOnlyObjectWrapper<Beliefs> beliefs = new ReadOnlyObjectWrapper<>();
   private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper();
   private final ReadOnlyDoubleWrapper progress = new ReadOnlyDoubleWrapper();
@@ -52,32 +53,44 @@ public final class RankingModel {
 
   /**
    * @param trouble told on the screen's thread, in a sentence, when a ranking fails
+   * @param open the open job
    */
   RankingModel(
-      Supplier<Ranker> ranker, Executor background, Executor screen, Consumer<String> trouble) {
+      Supplier<Ranker> ranker,
+      Executor background,
+      Executor screen,
+      Consumer<String> trouble,
+      ObservableValue<Job> open) {
     this.ranker = ranker;
     this.background = background;
     this.screen = screen;
     this.trouble = trouble;
+    this.result = new Outcome<>(open);
   }
 
   /** Drops the ranking there is. */
   void forget() {
     cancel();
-    result.set(null);
+    result.forget();
     beliefs.set(null);
     ranked.set(null);
     chosen.set(null);
   }
 
-  /** Ranks a job in the background. */
-  void start(Job job) {
+  /**
+   * Ranks a job in the background.
+   *
+   * @param job what is ranked of it
+   * @param open the open job as it is now
+   */
+  void start(Job job, Job open) {
+    cancel();
     RankingRun started = new RankingRun(screen, this::progressed);
     run = started;
     progress.set(-1);
     step.set("Starting the ranking");
     busy.set(true);
-    background.execute(() -> rank(job, started));
+    background.execute(() -> rank(job, open, started));
   }
 
   /** Stops the ranking under way, if any. */
@@ -89,17 +102,18 @@ public final class RankingModel {
     }
   }
 
-  private void rank(Job job, RankingRun started) {
+  private void rank(Job job, Job open, RankingRun started) {
     try {
       Beliefs ranking = started.run(() -> ranker.get().believe(job, SEED, DRAWS, started));
-      screen.execute(() -> ended(started, job, ranking, ""));
+      screen.execute(() -> ended(started, job, open, ranking, ""));
     } catch (CancellationException e) {
-      screen.execute(() -> ended(started, job, null, ""));
+      screen.execute(() -> ended(started, job, open, null, ""));
     } catch (InputException | NoAnswerException | SimulationException e) {
-      screen.execute(() -> ended(started, job, null, e.getMessage()));
+      screen.execute(() -> ended(started, job, open, null, e.getMessage()));
     } catch (RuntimeException | Error e) {
       LOG.log(Level.ERROR, "ranking " + job.title(), e);
-      screen.execute(() -> ended(started, job, null, "The ranking broke off: " + Trouble.plain(e)));
+      screen.execute(
+          () -> ended(started, job, open, null, "The ranking broke off: " + Trouble.plain(e)));
     }
   }
 
@@ -110,14 +124,14 @@ public final class RankingModel {
     }
   }
 
-  private void ended(RankingRun finished, Job job, Beliefs ranking, String sentence) {
+  private void ended(RankingRun finished, Job job, Job open, Beliefs ranking, String sentence) {
     if (finished != run) {
       return;
     }
     run = null;
     busy.set(false);
     ranked.set(job);
-    result.set(ranking == null ? null : ranking.ranking());
+    result.found(ranking == null ? null : ranking.ranking(), open);
     beliefs.set(ranking);
     if (!sentence.isEmpty()) {
       trouble.accept(sentence);
@@ -126,7 +140,12 @@ public final class RankingModel {
 
   /** The ranking of the open job; null until it is there. */
   public ReadOnlyObjectProperty<Ranking> resultProperty() {
-    return result.getReadOnlyProperty();
+    return result.valueProperty();
+  }
+
+  /** Whether the open job has changed since it was ranked. */
+  public ReadOnlyBooleanProperty outdatedProperty() {
+    return result.outdatedProperty();
   }
 
   /** What further questions can be asked of; null until the ranking is there. */

@@ -1,6 +1,5 @@
 package holdcurve.ui.window.job;
 
-import java.nio.file.Path;
 import java.util.List;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
@@ -25,11 +24,13 @@ public final class RescueModel {
     return shown;
   }
 
-  /** Opens it, unsaved as it was. */
+  /** Opens it, unsaved as it was; it is offered until then. */
   public void bringBack(Autosave.Kept kept) {
-    Path file = kept.file().orElse(null);
-    jobs.begin(kept.job(), file);
-    forget(kept);
+    jobs.leave(
+        () -> {
+          jobs.beginNow(kept.job(), kept.file().orElse(null));
+          forget(kept);
+        });
   }
 
   /** Deletes it. */

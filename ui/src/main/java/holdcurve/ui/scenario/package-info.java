@@ -1,0 +1,2 @@
+/** The scenarios shipped with the program, for every door. */
+package holdcurve.ui.scenario;

@@ -1,0 +1,56 @@
+package holdcurve.ui.window.frame;
+
+import holdcurve.ui.window.job.QuestionModel;
+import java.util.ArrayList;
+import java.util.List;
+import javafx.application.Platform;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+
+/** Asks before something that a person put in would go. The safest answer has the keyboard. */
+final class QuestionStrip extends HBox {
+  private final QuestionModel model;
+
+  QuestionStrip(QuestionModel model) {
+    this.model = model;
+    setId("question");
+    getStyleClass().add("hc-rescue");
+    model.askedProperty().addListener((property, before, now) -> show(now));
+    show(model.askedProperty().get());
+  }
+
+  private void show(QuestionModel.Question question) {
+    setVisible(question != null);
+    setManaged(question != null);
+    getChildren().clear();
+    if (question == null) {
+      return;
+    }
+    Label sentence = Texts.words(question.sentence());
+    HBox.setHgrow(sentence, Priority.ALWAYS);
+    sentence.setMaxWidth(Double.MAX_VALUE);
+    List<Button> buttons = new ArrayList<>();
+    question
+        .answers()
+        .forEach(answer -> buttons.add(button(answer.words(), () -> model.answer(answer))));
+    buttons.add(button("Cancel (Esc)", model::stay));
+    FlowPane line = new FlowPane();
+    line.getStyleClass().add("hc-buttons");
+    line.getChildren().setAll(buttons);
+    HBox.setHgrow(line, Priority.SOMETIMES);
+    getChildren().setAll(Sign.QUESTION.node(), sentence, line);
+    Node first = buttons.get(0);
+    Platform.runLater(first::requestFocus);
+  }
+
+  private static Button button(String text, Runnable what) {
+    Button button = new Button(text);
+    button.setMinWidth(USE_PREF_SIZE);
+    button.setOnAction(event -> what.run());
+    return button;
+  }
+}

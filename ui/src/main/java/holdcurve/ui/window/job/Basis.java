@@ -1,0 +1,35 @@
+package holdcurve.ui.window.job;
+
+import holdcurve.circuit.Circuit;
+import holdcurve.finding.Finding;
+import holdcurve.job.GaugeSpec;
+import holdcurve.job.HoldTest;
+import holdcurve.job.Job;
+import holdcurve.job.Repair;
+import holdcurve.pass.PassLimit;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * All of a job that an answer about it rests on: not its title, its notes, the ticks of its refit
+ * list, or holds with too few readings to count.
+ */
+record Basis(
+    Circuit circuit,
+    GaugeSpec gauge,
+    List<HoldTest> holds,
+    List<Finding> findings,
+    Map<String, Double> priors,
+    List<Repair> repairs,
+    PassLimit pass) {
+  static Basis of(Job job) {
+    return new Basis(
+        job.circuit(),
+        job.gauge(),
+        JobEdits.rankable(job).tests().stream().map(test -> TestEdits.noted(test, "")).toList(),
+        job.findings(),
+        job.priors(),
+        job.upkeep().repairs(),
+        job.upkeep().pass());
+  }
+}
