@@ -77,6 +77,26 @@ public record Timeline(List<Session> earlier, Session checked, Optional<Repair> 
     return sessions;
   }
 
+  /**
+   * The last repair that no hold followed yet; empty where one did, or nothing was repaired.
+   *
+   * @throws InputException as {@link #sessions}
+   */
+  public static Optional<Repair> unproved(Job job) {
+    if (job.upkeep().repairs().isEmpty()) {
+      return Optional.empty();
+    }
+    List<HoldTest> last = of(job).checked().tests();
+    return job.upkeep().repairs().stream()
+        .filter(repair -> !isBefore(job, repair, last.get(last.size() - 1)))
+        .reduce((first, second) -> second);
+  }
+
+  /** What to do about a repair that no hold followed yet. */
+  public static String holdAgain(Repair repair) {
+    return "Nothing was held since the repair of " + repair.date() + ". Hold again, then check.";
+  }
+
   private static Session session(List<HoldTest> tests) {
     return new Session(tests.stream().flatMap(t -> t.day().stream()).findFirst(), tests);
   }
@@ -112,21 +132,6 @@ public record Timeline(List<Session> earlier, Session checked, Optional<Repair> 
     return !job.tests().isEmpty()
         && !job.upkeep().repairs().isEmpty()
         && repairBefore(job, job.tests().get(0)).isPresent();
-  }
-
-  /**
-   * The last repair, where no test of the job was done after it.
-   *
-   * @throws InputException if tests and repairs can't be put in order
-   */
-  public static Optional<Repair> unproved(Job job) {
-    List<Repair> repairs = job.upkeep().repairs();
-    List<HoldTest> tests = job.tests();
-    if (repairs.isEmpty() || tests.isEmpty()) {
-      return Optional.empty();
-    }
-    Repair last = repairs.get(repairs.size() - 1);
-    return isBefore(job, last, tests.get(tests.size() - 1)) ? Optional.empty() : Optional.of(last);
   }
 
   /** Whether a repair was done before a test. */

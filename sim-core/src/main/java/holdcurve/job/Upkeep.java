@@ -39,7 +39,17 @@ public record Upkeep(
   public Upkeep withRepair(Repair repair) {
     List<Repair> more = new ArrayList<>(repairs);
     more.add(repair);
-    return new Upkeep(more, pass, passStated, refit, refitStated);
+    return withRepairs(more);
+  }
+
+  /** The same without a repair. */
+  public Upkeep withoutRepair(Repair repair) {
+    return withRepairs(repairs.stream().filter(other -> other != repair).toList());
+  }
+
+  /** The same with other repairs. */
+  public Upkeep withRepairs(List<Repair> others) {
+    return new Upkeep(others, pass, passStated, refit, refitStated);
   }
 
   /** The same with a refit list of the job's own. */

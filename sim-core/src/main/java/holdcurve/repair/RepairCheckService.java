@@ -1,5 +1,6 @@
 package holdcurve.repair;
 
+import holdcurve.check.NoAnswerException;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.infer.Belief;
 import holdcurve.infer.Beliefs;
@@ -15,6 +16,7 @@ import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
 import holdcurve.job.Session;
 import holdcurve.job.Timeline;
+import holdcurve.job.Repair;
 import holdcurve.saying.Saying;
 import java.util.ArrayList;
 import java.util.List;
@@ -47,6 +49,9 @@ public final class RepairCheckService implements RepairChecker {
 
   @Override
   public RepairCheck check(Job job, Optional<String> testId, long seed, Progress progress) {
+    if (testId.isEmpty()) {
+      requireProof(job);
+    }
     Timeline timeline = testId.map(id -> Timeline.of(job, id)).orElseGet(() -> Timeline.of(job));
     List<HoldTest> tests = timeline.checked().tests();
     boolean history = !timeline.earlier().isEmpty();
@@ -79,6 +84,14 @@ public final class RepairCheckService implements RepairChecker {
         before.map(Beliefs::ranking),
         verdict.kind() == CheckVerdict.Kind.FAULTY ? places(job, ranking) : List.of(),
         notes);
+  }
+
+  /** Holds from before a repair say nothing about it. */
+  private static void requireProof(Job job) {
+    Optional<Repair> unproved = Timeline.unproved(job);
+    if (unproved.isPresent()) {
+      throw new NoAnswerException(Timeline.holdAgain(unproved.get()));
+    }
   }
 
   private List<String> places(Job job, Ranking ranking) {

@@ -5,8 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdcurve.check.InputException;
+import holdcurve.check.NoAnswerException;
+import holdcurve.fault.FaultCatalogue;
+import holdcurve.infer.Progress;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Which tests are checked, and which came before. */
@@ -56,6 +60,22 @@ class TimelineTest {
     assertTrue(message.contains("after_test"), message);
     Job undated = Holds.job(List.of(repair("2026-04-10", "")), "a", "b");
     assertThrows(InputException.class, () -> Timeline.of(undated));
+  }
+
+  @Test
+  void aRepairAfterTheLastHoldIsNotProvedAndNotJudgedByTheHoldsBefore() {
+    Job before = Holds.job(List.of(repair("2026-04-10", "b")), "a 2026-04-10", "b 2026-04-10");
+    assertEquals("b", Timeline.unproved(before).orElseThrow().afterTest());
+    RepairCheckService service = RepairCheckService.of(new FaultCatalogue(List.of(), List.of()));
+    String message =
+        assertThrows(
+                NoAnswerException.class,
+                () -> service.check(before, Optional.empty(), 1, Progress.NONE))
+            .getMessage();
+    assertEquals(
+        "Nothing was held since the repair of 2026-04-10. Hold again, then check.", message);
+    Job after = Holds.job(List.of(repair("2026-04-10", "a")), "a 2026-04-10", "b 2026-04-10");
+    assertTrue(Timeline.unproved(after).isEmpty());
   }
 
   @Test

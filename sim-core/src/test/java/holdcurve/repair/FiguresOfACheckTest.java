@@ -18,7 +18,7 @@ import holdcurve.job.HoldTest;
 import holdcurve.job.Holds;
 import holdcurve.job.Job;
 import holdcurve.pass.PassLimit;
-import holdcurve.repair.PassMark.Outcome;
+import holdcurve.job.PassMark.Outcome;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;

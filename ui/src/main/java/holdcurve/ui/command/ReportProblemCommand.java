@@ -4,7 +4,7 @@ import holdcurve.file.JobReader;
 import holdcurve.file.JobWriter;
 import holdcurve.infer.RankingService;
 import holdcurve.job.Job;
-import holdcurve.repair.CurrentTests;
+import holdcurve.job.CurrentTests;
 import holdcurve.ui.problem.Notes;
 import holdcurve.ui.problem.ProblemFile;
 import java.io.PrintWriter;

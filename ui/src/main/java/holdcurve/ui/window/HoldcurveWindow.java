@@ -113,7 +113,9 @@ public final class HoldcurveWindow {
                 new RepairCheckModel(
                     desk.jobs(),
                     () -> RepairCheckService.of(desk.faults().catalogue()),
-                    LocalDate::now)),
+                    LocalDate::now),
+                () -> desk.page().set("Hold tests"),
+                desk.dialogs()::show),
         desk ->
             new PracticePage(
                 new PracticeModel(

@@ -142,7 +142,7 @@ public final class WindowLauncher {
               faults,
               new RescueModel(model, left),
               looks,
-              new NativeFileDialogs(stage),
+              new NativeFileDialogs(stage, model::report),
               new SimpleStringProperty());
       new Settings(HOME.resolve("window.properties"), writer).attach(desk);
       Rehearsal rehearsal = HoldcurveWindow.fill(stage, desk);

@@ -23,6 +23,7 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
+import javafx.beans.value.ObservableBooleanValue;
 
 /** The circuit laid out, the part that is edited, and the parts that a suspect points at. */
 public final class CircuitModel {
@@ -68,6 +69,16 @@ public final class CircuitModel {
         jobs.work()
             .start(
                 "Looking up the place", progress -> faults.parts(circuit, suspect.id()), lit::set);
+  }
+
+  /** Whether what is marked follows from a ranking that is out of date. */
+  ObservableBooleanValue litOutdated() {
+    return jobs.ranking().outdatedProperty().and(lit.isNotEqualTo(Set.of()));
+  }
+
+  /** Ranks the job as it is now. */
+  void rank() {
+    jobs.rank();
   }
 
   /** The part that is edited; empty for none. */

@@ -2,6 +2,7 @@ package holdcurve.ui.window.circuit;
 
 import holdcurve.infer.Suspect;
 import holdcurve.ui.window.frame.Actions;
+import holdcurve.ui.window.frame.OutOfDate;
 import holdcurve.ui.window.frame.Page;
 import java.util.List;
 import javafx.scene.Node;
@@ -10,6 +11,7 @@ import javafx.scene.control.MenuItem;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.VBox;
 
 /** The circuit drawn; a part is edited below it. */
 public final class CircuitPage implements Page {
@@ -29,7 +31,8 @@ public final class CircuitPage implements Page {
     lit.getStyleClass().add("hc-lit-words");
     lit.setMaxWidth(Double.MAX_VALUE);
     lit.managedProperty().bind(lit.visibleProperty());
-    content.setTop(lit);
+    content.setTop(
+        new VBox(OutOfDate.of(model.litOutdated(), "Rank again (F5)", model::rank, lit), lit));
     content.setCenter(drawing);
     content.setBottom(editor);
     drawing.addEventHandler(KeyEvent.KEY_PRESSED, this::enter);

@@ -81,4 +81,7 @@ public interface FileDialogs {
   default Optional<Path> save(FileKind kind, Path near, String name) {
     return Optional.empty();
   }
+
+  /** Shows a file in the program that the desktop has for it. */
+  default void show(Path file) {}
 }

@@ -1,8 +1,10 @@
 package holdcurve.ui.window.frame;
 
 import java.io.File;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.scene.control.Alert;
@@ -19,9 +21,14 @@ public final class NativeFileDialogs implements FileDialogs {
   private static final ExtensionFilter ALL = new ExtensionFilter("All files", "*");
 
   private final Window owner;
+  private final Consumer<String> trouble;
 
-  public NativeFileDialogs(Window owner) {
+  /**
+   * @param trouble told in a sentence what went wrong
+   */
+  public NativeFileDialogs(Window owner, Consumer<String> trouble) {
     this.owner = owner;
+    this.trouble = trouble;
   }
 
   @Override
@@ -90,6 +97,23 @@ public final class NativeFileDialogs implements FileDialogs {
     FileChooser chooser = chooser(kind, near);
     chooser.setInitialFileName(name);
     return Optional.ofNullable(chooser.showSaveDialog(owner)).map(File::toPath);
+  }
+
+  @Override
+  public void show(Path file) {
+    String system = System.getProperty("os.name");
+    List<String> command =
+        system.startsWith("Windows")
+            ? List.of("rundll32", "url.dll,FileProtocolHandler", file.toString())
+            : List.of(system.startsWith("Mac") ? "open" : "xdg-open", file.toString());
+    try {
+      new ProcessBuilder(command)
+          .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+          .redirectError(ProcessBuilder.Redirect.DISCARD)
+          .start();
+    } catch (IOException e) {
+      trouble.accept(file + " can't be opened from here: open it in a browser.");
+    }
   }
 
   private static FileChooser chooser(FileKind kind, Path near) {

@@ -110,7 +110,11 @@ public final class WindowView {
   /** Another job is turned to where its work goes on: readings first, then what they say. */
   private void taken(Job job) {
     beginning.set(false);
-    show(JobEdits.rankable(job).tests().isEmpty() ? "Hold tests" : "Suspects");
+    if (JobEdits.rankable(job).tests().isEmpty()) {
+      show("Hold tests");
+    } else {
+      show(model.unproved().isPresent() ? "Repair check" : "Suspects");
+    }
   }
 
   private void show(String title) {

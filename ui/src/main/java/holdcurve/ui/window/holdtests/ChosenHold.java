@@ -23,7 +23,7 @@ final class ChosenHold {
   private final Stopwatch watch;
   private final ObservableList<String> testIds = FXCollections.observableArrayList();
   private final ObservableList<String> shownIds = FXCollections.unmodifiableObservableList(testIds);
-  private final StringProperty chosen = new SimpleStringProperty("");
+  private final StringProperty chosen;
   private final ObjectProperty<HoldTest> test = new SimpleObjectProperty<>();
   private final StringProperty hint = new SimpleStringProperty("");
 
@@ -33,6 +33,7 @@ final class ChosenHold {
   ChosenHold(OpenJobModel jobs, Stopwatch watch) {
     this.jobs = jobs;
     this.watch = watch;
+    this.chosen = jobs.holdProperty();
     jobs.takenUpProperty().addListener((property, before, now) -> watch.stop());
     jobs.jobProperty().addListener((property, before, now) -> update());
     chosen.addListener((property, before, now) -> update());
@@ -62,12 +63,10 @@ final class ChosenHold {
     change(what, hold -> TestEdits.withLog(hold, change.apply(hold.log())));
   }
 
-  /** Adds a hold and turns to it. */
+  /** Adds a hold without clamps and turns to it. */
   void addTest(String wanted) {
     watch.stop();
-    String id = JobEdits.freeId(jobs.jobProperty().get(), wanted);
-    jobs.change("new hold", job -> JobEdits.addTest(job, id));
-    chosen.set(id);
+    jobs.beginHold(wanted, Set.of());
   }
 
   /** Takes the chosen hold out of the job. */
@@ -99,10 +98,8 @@ final class ChosenHold {
 
   /** A new hold, clamped like this one, and turned to. */
   void again() {
-    Set<String> clamped = test.get().clamped();
-    addTest(JobEdits.freeId(job(), chosen.get()));
-    clamped.forEach(
-        hose -> change("clamp on " + hose, hold -> TestEdits.clamped(hold, hose, true)));
+    watch.stop();
+    jobs.beginHold(chosen.get(), test.get().clamped());
   }
 
   /** Whether there is a hold, and it has readings. */

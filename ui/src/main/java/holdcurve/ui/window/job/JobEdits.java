@@ -9,8 +9,10 @@ import holdcurve.finding.ReferenceHoseLook;
 import holdcurve.job.GaugeSpec;
 import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
+import holdcurve.job.Repair;
 import holdcurve.log.GaugeLog;
 import holdcurve.log.Reading;
+import holdcurve.job.Timeline;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -66,9 +68,9 @@ public final class JobEdits {
   }
 
   /** The job with one more test at the end, nothing read yet. */
-  public static Job addTest(Job job, String id) {
+  public static Job addTest(Job job, String id, Set<String> clamped) {
     List<HoldTest> tests = new ArrayList<>(job.tests());
-    tests.add(emptyTest(id));
+    tests.add(HoldTest.of(id, clamped, new GaugeLog(id, List.of(), 0)));
     return job.withTests(tests);
   }
 
@@ -153,10 +155,54 @@ public final class JobEdits {
     return new GaugeLog(log.source(), readings, log.events(), log.pumpStop());
   }
 
-  /** Only the tests that a ranking can use. */
+  /**
+   * Only the tests that a ranking can use. A repair after one of the others then comes after the
+   * last of these before it.
+   */
   public static Job rankable(Job job) {
-    return job.withTests(
-        job.tests().stream().filter(test -> held(test.log()) >= FEWEST_READINGS).toList());
+    List<HoldTest> kept = job.tests().stream().filter(JobEdits::isRankable).toList();
+    if (kept.size() == job.tests().size()) {
+      return job;
+    }
+    List<Repair> repairs = new ArrayList<>();
+    for (Repair repair : job.upkeep().repairs()) {
+      if (repair.afterTest().isEmpty()) {
+        repairs.add(repair);
+      } else {
+        lastRankable(job, repair.afterTest()).ifPresent(id -> repairs.add(after(repair, id)));
+      }
+    }
+    return job.withTests(kept).withUpkeep(job.upkeep().withRepairs(repairs));
+  }
+
+  private static Repair after(Repair repair, String test) {
+    return new Repair(repair.date(), repair.part(), repair.fault(), test, repair.note());
+  }
+
+  private static Optional<String> lastRankable(Job job, String upTo) {
+    Optional<String> last = Optional.empty();
+    for (HoldTest test : job.tests()) {
+      last = isRankable(test) ? Optional.of(test.id()) : last;
+      if (test.id().equals(upTo)) {
+        return last;
+      }
+    }
+    return last;
+  }
+
+  /** The last test that a ranking can use; empty for none. */
+  public static Optional<HoldTest> lastRankable(Job job) {
+    return job.tests().stream().filter(JobEdits::isRankable).reduce((first, second) -> second);
+  }
+
+  /** The job's last repair, if no hold that can be judged followed it yet. */
+  public static Optional<Repair> unproved(Job job) {
+    Job rankable = rankable(job);
+    return rankable.tests().isEmpty() ? Optional.empty() : Timeline.unproved(rankable);
+  }
+
+  private static boolean isRankable(HoldTest test) {
+    return held(test.log()) >= FEWEST_READINGS;
   }
 
   private static int held(GaugeLog log) {

@@ -4,13 +4,17 @@ import holdcurve.check.InputException;
 import holdcurve.file.JobWriter;
 import holdcurve.infer.Ranker;
 import holdcurve.job.Job;
+import holdcurve.job.Repair;
 import holdcurve.log.Reading;
 import holdcurve.job.CurrentTests;
+import holdcurve.job.Timeline;
 import holdcurve.text.Titles;
 import java.lang.System.Logger.Level;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Executor;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
@@ -24,6 +28,8 @@ import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
 
 /**
  * The job that is open, what was changed in it, and what went wrong on the way. Call it on the
@@ -47,6 +53,8 @@ public final class OpenJobModel {
 
   private final Claim claim = new Claim();
   private final ReadOnlyBooleanWrapper elsewhere = new ReadOnlyBooleanWrapper();
+
+  private final StringProperty hold = new SimpleStringProperty("");
 
   private int latestOpening;
 
@@ -396,7 +404,35 @@ public final class OpenJobModel {
       problem.set(
           "A ranking needs a hold with at least three readings after the pump stopped: take them on"
               + " the page Hold tests, then press F5.");
+    } else if (edited.now() != null) {
+      unproved().map(Timeline::holdAgain).ifPresent(problem::set);
     }
+  }
+
+  /** The last repair of the open job, if no hold followed it yet. */
+  public Optional<Repair> unproved() {
+    try {
+      return edited.now() == null ? Optional.empty() : JobEdits.unproved(edited.now());
+    } catch (InputException e) {
+      LOG.log(Level.DEBUG, "repairs and holds can't be put in order; a ranking says so", e);
+      return Optional.empty();
+    }
+  }
+
+  /**
+   * Adds a hold and turns to it; can be taken back.
+   *
+   * @param wanted its name, if that is free
+   */
+  public void beginHold(String wanted, Set<String> clamped) {
+    String id = JobEdits.freeId(edited.now(), wanted);
+    change("new hold", job -> JobEdits.addTest(job, id, clamped));
+    hold.set(id);
+  }
+
+  /** Id of the hold that is being read, for all pages; empty for none. */
+  public StringProperty holdProperty() {
+    return hold;
   }
 
   private boolean rankIfPossible() {
@@ -405,6 +441,9 @@ public final class OpenJobModel {
       return false;
     }
     problem.set("");
+    if (unproved().isPresent()) {
+      return true;
+    }
     try {
       boolean whole = rankable.tests().size() == edited.now().tests().size();
       ranking.start(CurrentTests.of(whole ? edited.now() : rankable), edited.now());

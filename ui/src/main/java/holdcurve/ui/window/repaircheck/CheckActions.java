@@ -1,17 +1,22 @@
 package holdcurve.ui.window.repaircheck;
 
+import holdcurve.ui.window.frame.OutOfDate;
+import holdcurve.ui.window.frame.Texts;
+import java.nio.file.Path;
+import java.util.function.Consumer;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 
 /** The buttons under the plot, and how the holds lie to the pass limit. */
 final class CheckActions extends VBox {
   private final Button check = new Button("Check the last holds (F6)");
 
-  CheckActions(RepairCheckModel model) {
+  /**
+   * @param open shows a file in the program that the desktop has for it
+   */
+  CheckActions(RepairCheckModel model, Consumer<Path> open) {
     Label pass = new Label();
     pass.setId("pass");
     pass.setWrapText(true);
@@ -19,22 +24,26 @@ final class CheckActions extends VBox {
     Runnable update = () -> pass.setText(String.join(" ", model.passSentences()));
     model.checkProperty().addListener((property, before, now) -> update.run());
     model.unit().addListener((property, before, now) -> update.run());
+    OutOfDate.dim(model.outdatedProperty(), pass);
     check.setId("check");
     check.setOnAction(event -> model.check());
     Button report = new Button("Write the report");
     report.setId("report");
     report.setOnAction(event -> model.report());
-    Label said = new Label();
-    said.getStyleClass().addAll("hc-muted", "hc-small");
+    Button show = new Button("Open report");
+    show.setId("open-report");
+    show.setOnAction(event -> open.accept(model.writtenProperty().get()));
+    show.visibleProperty().bind(model.writtenProperty().isNotNull());
+    show.managedProperty().bind(show.visibleProperty());
+    Label said = Texts.words("", "hc-muted", "hc-small");
+    said.setId("report-said");
     said.textProperty().bind(model.saidProperty());
-    said.setWrapText(true);
-    HBox.setHgrow(said, Priority.ALWAYS);
-    check.setMinWidth(Region.USE_PREF_SIZE);
-    report.setMinWidth(Region.USE_PREF_SIZE);
-    HBox buttons = new HBox(check, report, said);
-    buttons.setStyle("-fx-spacing: 0.7em; -fx-alignment: center-left;");
+    said.visibleProperty().bind(model.saidProperty().isNotEmpty());
+    said.managedProperty().bind(said.visibleProperty());
+    FlowPane buttons = new FlowPane(check, report, show);
+    buttons.getStyleClass().add("hc-buttons");
     getStyleClass().add("hc-check-actions");
-    getChildren().addAll(pass, buttons, new RepairNote(model));
+    getChildren().addAll(pass, buttons, said, new RepairNote(model));
   }
 
   void focusCheck() {

@@ -1,8 +1,12 @@
 package holdcurve.ui.window.repaircheck;
 
+import holdcurve.job.Repair;
 import holdcurve.repair.CheckVerdict;
 import holdcurve.repair.RepairCheck;
+import holdcurve.job.Timeline;
 import holdcurve.ui.window.frame.Sign;
+import java.util.Optional;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -16,9 +20,17 @@ final class CheckBar extends HBox {
   private final Label sentence = new Label();
   private final Label next = new Label();
   private final VBox words = new VBox(sentence, next);
+  private final Button again = new Button("Hold again");
 
-  CheckBar(RepairCheckModel model) {
+  /**
+   * @param holdAgain makes a hold ready and turns to it
+   */
+  CheckBar(RepairCheckModel model, Runnable holdAgain) {
     this.model = model;
+    again.setId("hold-again");
+    again.getStyleClass().add("accent");
+    again.setMinWidth(USE_PREF_SIZE);
+    again.setOnAction(event -> holdAgain.run());
     setId("check-verdict");
     word.getStyleClass().add("hc-word");
     word.setMinWidth(Region.USE_PREF_SIZE);
@@ -31,11 +43,20 @@ final class CheckBar extends HBox {
     HBox.setHgrow(words, Priority.ALWAYS);
     model.checkProperty().addListener((property, before, now) -> show(now));
     model.unit().addListener((property, before, now) -> show(model.checkProperty().get()));
+    model.jobProperty().addListener((property, before, now) -> show(model.checkProperty().get()));
     show(model.checkProperty().get());
   }
 
   private void show(RepairCheck check) {
     getStyleClass().setAll("hc-verdict");
+    Optional<Repair> unproved = model.unproved();
+    if (unproved.isPresent()) {
+      show("open", Sign.QUESTION, "Not proved yet");
+      sentence.setText(Timeline.holdAgain(unproved.get()));
+      next.setText("");
+      getChildren().add(again);
+      return;
+    }
     if (check == null) {
       sentence.setText("Not checked yet: press F6, or the button below.");
       next.setText("");

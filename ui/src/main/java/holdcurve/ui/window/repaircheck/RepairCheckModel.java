@@ -9,17 +9,21 @@ import holdcurve.refit.RefitTick;
 import holdcurve.job.PassMark;
 import holdcurve.repair.RepairCheck;
 import holdcurve.repair.RepairChecker;
+import holdcurve.job.Timeline;
 import holdcurve.saying.PressureUnit;
 import holdcurve.ui.report.JobReport;
 import holdcurve.ui.report.ReportFiles;
 import holdcurve.ui.window.job.JobEdits;
 import holdcurve.ui.window.job.OpenJobModel;
+import holdcurve.ui.window.job.Outcome;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -36,11 +40,10 @@ public final class RepairCheckModel {
   private final OpenJobModel jobs;
   private final Supplier<RepairChecker> checker;
   private final Supplier<LocalDate> today;
-  private final ReadOnlyObjectWrapper<RepairCheck> check = new ReadOnlyObjectWrapper<>();
+  private final Outcome<RepairCheck> check;
   private final ReadOnlyStringWrapper said = new ReadOnlyStringWrapper("");
+  private final ReadOnlyObjectWrapper<Path> written = new ReadOnlyObjectWrapper<>();
   private final StringProperty initials = new SimpleStringProperty("");
-  private List<HoldTest> checkedTests = List.of();
-  private List<Repair> checkedRepairs = List.of();
 
   /**
    * @param checker asked on a background thread, once a check
@@ -51,17 +54,14 @@ public final class RepairCheckModel {
     this.jobs = jobs;
     this.checker = checker;
     this.today = today;
-    jobs.jobProperty().addListener((property, before, now) -> forgetIfOther(now));
+    this.check = new Outcome<>(jobs.jobProperty());
+    jobs.takenUpProperty().addListener((property, before, now) -> forget());
   }
 
-  /** An answer about other readings, or another order of events, is none. */
-  private void forgetIfOther(Job now) {
-    if (now == null
-        || !now.tests().equals(checkedTests)
-        || !now.upkeep().repairs().equals(checkedRepairs)) {
-      check.set(null);
-      said.set("");
-    }
+  private void forget() {
+    check.forget();
+    said.set("");
+    written.set(null);
   }
 
   /** Checks the last holds in the background. */
@@ -79,14 +79,16 @@ public final class RepairCheckModel {
       jobs.report("A check needs a hold with at least three readings after the pump stopped.");
       return;
     }
+    if (unproved().isPresent()) {
+      jobs.report(Timeline.holdAgain(unproved().get()));
+      return;
+    }
     jobs.work()
         .start(
             "Checking the repair",
             progress -> checker.get().check(readable, Optional.empty(), SEED, progress),
             result -> {
-              checkedTests = job.tests();
-              checkedRepairs = job.upkeep().repairs();
-              check.set(result);
+              check.found(result, job);
               then.accept(result);
             });
   }
@@ -96,10 +98,10 @@ public final class RepairCheckModel {
     Path file = jobs.fileProperty().get();
     if (file == null) {
       jobs.report("Save the job first: the report is written beside it.");
-    } else if (check.get() == null) {
+    } else if (check.valueProperty().get() == null || check.outdatedProperty().get()) {
       start(result -> write(file, result));
     } else {
-      write(file, check.get());
+      write(file, check.valueProperty().get());
     }
   }
 
@@ -113,12 +115,10 @@ public final class RepairCheckModel {
               files.write(report);
               return files;
             },
-            files ->
-                said.set(
-                    "Written beside the job: "
-                        + files.html().getFileName()
-                        + " and "
-                        + files.pdf().getFileName()));
+            files -> {
+              written.set(files.html());
+              said.set("Report: " + files.html() + ", and to print: " + files.pdf());
+            });
   }
 
   /**
@@ -145,24 +145,42 @@ public final class RepairCheckModel {
   }
 
   /**
-   * Notes that a part was put right after the last hold test.
+   * Notes that a part was put right after the last hold test; can be taken back.
    *
    * @param part id of the part
    * @param note what was done; may be empty
+   * @return whether it was noted: before the first hold there is nothing to set it apart from
    */
-  public void noteRepair(String part, String note) {
-    jobs.change(
-        "repair",
-        job -> {
-          String last = job.tests().get(job.tests().size() - 1).id();
-          Repair repair = new Repair(today.get(), part, "", last, note.strip());
-          return job.withUpkeep(job.upkeep().withRepair(repair));
-        });
+  public boolean noteRepair(String part, String note) {
+    Optional<HoldTest> last = JobEdits.lastRankable(jobs.jobProperty().get());
+    if (last.isEmpty()) {
+      jobs.report(
+          "Take a hold first: a repair is noted between the hold before it and the one after.");
+      return false;
+    }
+    Repair repair = new Repair(today.get(), part, "", last.get().id(), note.strip());
+    jobs.change("repair", job -> job.withUpkeep(job.upkeep().withRepair(repair)));
+    return true;
+  }
+
+  /** Takes a noted repair out; can be taken back. */
+  public void removeRepair(Repair repair) {
+    jobs.change("removing a repair", job -> job.withUpkeep(job.upkeep().withoutRepair(repair)));
+  }
+
+  /** The last repair, if no hold followed it yet. */
+  public Optional<Repair> unproved() {
+    return jobs.unproved();
+  }
+
+  /** Adds a hold without clamps, named after the repair. */
+  public void holdAgain() {
+    jobs.beginHold("after the repair", Set.of());
   }
 
   /** Each checked hold without clamps beside the pass limit, in a sentence. */
   public List<String> passSentences() {
-    RepairCheck now = check.get();
+    RepairCheck now = check.valueProperty().get();
     return now == null ? List.of() : now.marks().stream().map(mark -> words(now, mark)).toList();
   }
 
@@ -193,9 +211,19 @@ public final class RepairCheckModel {
     return jobs.jobProperty();
   }
 
-  /** The check of the open job as it is; null until it was asked for, and after changes. */
+  /** The check; null until it was asked for. */
   public ReadOnlyObjectProperty<RepairCheck> checkProperty() {
-    return check.getReadOnlyProperty();
+    return check.valueProperty();
+  }
+
+  /** Whether the open job has changed since it was checked. */
+  public ReadOnlyBooleanProperty outdatedProperty() {
+    return check.outdatedProperty();
+  }
+
+  /** The report written last; null for none. */
+  public ReadOnlyObjectProperty<Path> writtenProperty() {
+    return written.getReadOnlyProperty();
   }
 
   /** What was done last, in a sentence; empty for nothing. */

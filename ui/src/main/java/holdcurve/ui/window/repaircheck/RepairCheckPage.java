@@ -1,7 +1,12 @@
 package holdcurve.ui.window.repaircheck;
 
+import holdcurve.ui.window.frame.OutOfDate;
 import holdcurve.ui.window.frame.Page;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Consumer;
+import javafx.beans.binding.Bindings;
+import javafx.beans.binding.BooleanBinding;
 import javafx.scene.Node;
 import javafx.scene.control.MenuItem;
 import javafx.scene.input.KeyCode;
@@ -21,19 +26,37 @@ public final class RepairCheckPage implements Page {
   private final BorderPane content = new BorderPane();
   private final CheckActions actions;
 
-  public RepairCheckPage(RepairCheckModel model) {
+  /**
+   * @param turnToHolds shows where readings are taken
+   * @param open shows a file in the program that the desktop has for it
+   */
+  public RepairCheckPage(RepairCheckModel model, Runnable turnToHolds, Consumer<Path> open) {
     this.model = model;
-    actions = new CheckActions(model);
+    actions = new CheckActions(model, open);
     CheckedHolds holds = new CheckedHolds(model);
     VBox.setVgrow(holds, Priority.ALWAYS);
-    VBox left = new VBox(holds, actions);
+    VBox left = new VBox(new TimelineStrip(model), holds, actions);
     left.setMinWidth(0);
     left.setPrefWidth(0);
     HBox.setHgrow(left, Priority.ALWAYS);
     RefitPanel refit = new RefitPanel(model);
     refit.prefWidthProperty().bind(content.widthProperty().multiply(LIST_SHARE));
     refit.setMinWidth(0);
-    content.setTop(new CheckBar(model));
+    CheckBar verdict =
+        new CheckBar(
+            model,
+            () -> {
+              turnToHolds.run();
+              model.holdAgain();
+            });
+    BooleanBinding old =
+        model
+            .outdatedProperty()
+            .and(
+                Bindings.createBooleanBinding(
+                    () -> model.unproved().isEmpty(), model.jobProperty()));
+    content.setTop(new VBox(OutOfDate.of(old, "Check again (F6)", model::check, verdict), verdict));
+    OutOfDate.dim(model.outdatedProperty(), holds);
     content.setCenter(new HBox(left, refit));
   }
 

@@ -48,8 +48,7 @@ final class RepairNote extends HBox {
   }
 
   private void add() {
-    if (part.getValue() != null) {
-      model.noteRepair(part.getValue(), note.getText());
+    if (part.getValue() != null && model.noteRepair(part.getValue(), note.getText())) {
       part.setValue(null);
       note.clear();
     }

@@ -28,7 +28,7 @@ final class RankingPanel extends VBox {
         .textProperty()
         .bind(
             Bindings.createStringBinding(
-                this::legend, model.ranking(), model.busy(), model.unit()));
+                this::legend, model.ranking(), model.busy(), model.unit(), model.job()));
     VBox heading = new VBox(title, legend);
     heading.getStyleClass().add("hc-ranking-head");
     return heading;
@@ -42,9 +42,7 @@ final class RankingPanel extends VBox {
               Saying.round(model.ranking().getValue().testPressure()));
       return legend.in(model.unit().getValue());
     }
-    return model.busy().getValue()
-        ? "Working out what explains the fall …"
-        : "Not ranked. F5 reads the job again and ranks it.";
+    return model.busy().getValue() ? "Working out what explains the fall …" : model.notRanked();
   }
 
   private CheckBox unlikely() {

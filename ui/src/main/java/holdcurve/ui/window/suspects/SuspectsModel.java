@@ -10,6 +10,7 @@ import holdcurve.infer.Reasons;
 import holdcurve.infer.Suspect;
 import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
+import holdcurve.job.Timeline;
 import holdcurve.saying.PressureUnit;
 import holdcurve.saying.Saying;
 import holdcurve.ui.window.job.OpenJobModel;
@@ -222,6 +223,11 @@ public final class SuspectsModel {
   /** Whether a ranking is under way. */
   ObservableValue<Boolean> busy() {
     return jobs.ranking().busyProperty();
+  }
+
+  /** Why there is no ranking, in words. */
+  String notRanked() {
+    return jobs.unproved().map(Timeline::holdAgain).orElse("Not ranked yet (F5).");
   }
 
   /** The open job; null while there is none. */

@@ -3,6 +3,7 @@ package holdcurve.ui.window.suspects;
 import holdcurve.ui.window.frame.Actions;
 import holdcurve.ui.window.frame.Desk;
 import holdcurve.ui.window.frame.FileKind;
+import holdcurve.ui.window.frame.OutOfDate;
 import holdcurve.ui.window.frame.Page;
 import java.util.List;
 import javafx.beans.binding.Bindings;
@@ -68,8 +69,10 @@ public final class SuspectsPage implements Page {
     HBox.setHgrow(left, Priority.ALWAYS);
     ranking.prefWidthProperty().bind(content.widthProperty().multiply(RANKING_SHARE));
     ranking.maxWidthProperty().bind(desk.looks().textSizeProperty().multiply(RANKING_LETTERS));
-    content.setTop(new VerdictBar(model));
-    content.setCenter(new HBox(left, ranking));
+    VerdictBar verdict = new VerdictBar(model);
+    HBox middle = new HBox(left, ranking);
+    content.setTop(new VBox(OutOfDate.ranking(desk, verdict, middle), verdict));
+    content.setCenter(middle);
     model.ranking().addListener((property, before, now) -> focus());
   }
 

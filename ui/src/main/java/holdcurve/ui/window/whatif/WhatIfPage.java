@@ -3,6 +3,7 @@ package holdcurve.ui.window.whatif;
 import holdcurve.ui.window.frame.Actions;
 import holdcurve.ui.window.frame.Desk;
 import holdcurve.ui.window.frame.FileKind;
+import holdcurve.ui.window.frame.OutOfDate;
 import holdcurve.ui.window.frame.Page;
 import holdcurve.ui.window.frame.Texts;
 import holdcurve.ui.window.plot.HoldChart;
@@ -35,7 +36,8 @@ public final class WhatIfPage implements Page {
 
   private final WhatIfModel model;
   private final Desk desk;
-  private final TabPane content = new TabPane();
+  private final TabPane tabs = new TabPane();
+  private final BorderPane content = new BorderPane(tabs);
   private final HoldChart before = new HoldChart();
   private final HoldChart after = new HoldChart();
   private final ChangePanel changes;
@@ -51,11 +53,10 @@ public final class WhatIfPage implements Page {
     table = new ComparisonTable(model.jobs().pressures());
     tried = new TriedBar(model);
     parts = new PartsTable(model.parts(), this::openPrices, this::savePrices);
-    content.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
-    content.setId("what-if");
-    content
-        .getTabs()
-        .addAll(new Tab("Try a change", changing()), new Tab("What to order", order()));
+    tabs.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
+    tabs.setId("what-if");
+    content.setTop(OutOfDate.ranking(desk, tabs));
+    tabs.getTabs().addAll(new Tab("Try a change", changing()), new Tab("What to order", order()));
     content.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
     note.setId("what-if-note");
     note.getStyleClass().add("hc-legend");
@@ -141,7 +142,7 @@ public final class WhatIfPage implements Page {
   }
 
   private void turn() {
-    content.getSelectionModel().select(1 - content.getSelectionModel().getSelectedIndex());
+    tabs.getSelectionModel().select(1 - tabs.getSelectionModel().getSelectedIndex());
     focus();
   }
 
@@ -166,7 +167,7 @@ public final class WhatIfPage implements Page {
             "Work out the cheapest order",
             new KeyCodeCombination(KeyCode.F7),
             () -> {
-              content.getSelectionModel().select(1);
+              tabs.getSelectionModel().select(1);
               model.parts().order();
             }));
   }
@@ -175,7 +176,7 @@ public final class WhatIfPage implements Page {
   @Override
   public void focus() {
     content.applyCss();
-    if (content.getSelectionModel().getSelectedIndex() == 0) {
+    if (tabs.getSelectionModel().getSelectedIndex() == 0) {
       changes.focusFirst();
     } else {
       parts.focusFirst();

@@ -279,6 +279,7 @@ class HoldTestsModelTest {
   void anotherJobShowsItsOwnHolds() {
     model.entry().mark();
     jobs.open(Jobs.TWO_HOLDS);
+    jobs.questions().answer(jobs.questions().askedProperty().get().answers().get(1));
     assertFalse(model.watch().runningProperty().get());
     assertEquals(List.of("return clamped", "no clamps"), model.hold().testIds());
     assertNotNull(model.plotProperty().get());

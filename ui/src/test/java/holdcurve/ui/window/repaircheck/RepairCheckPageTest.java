@@ -3,13 +3,16 @@ package holdcurve.ui.window.repaircheck;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
-import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdcurve.file.JobReader;
 import holdcurve.job.Repair;
+import holdcurve.log.Reading;
 import holdcurve.refit.RefitTick;
 import holdcurve.repair.CheckVerdict.Kind;
+import holdcurve.repair.RepairCheck;
 import holdcurve.ui.HandMadeCheck;
 import holdcurve.ui.theme.Looks;
 import holdcurve.ui.theme.Theme;
@@ -51,6 +54,8 @@ class RepairCheckPageTest {
   private OpenJobModel jobs;
   private RepairCheckModel model;
   private Stage stage;
+  private boolean turned;
+  private Path opened;
 
   @BeforeEach
   void show() throws Exception {
@@ -63,13 +68,17 @@ class RepairCheckPageTest {
               new OpenJobModel(JobReader::read, HandMadeRanking::new, Runnable::run, Runnable::run);
           model = new RepairCheckModel(jobs, () -> new HandMadeCheck(kind), () -> DAY);
           stage = new Stage(StageStyle.UNDECORATED);
-          Scene scene = new Scene(new BorderPane(new RepairCheckPage(model).content()), 1280, 680);
+          Scene scene = new Scene(new BorderPane(page().content()), 1280, 680);
           looks.dress(scene);
           stage.setScene(scene);
           stage.show();
           jobs.open(folder.resolve("repaired-check-valve.job.json"));
         });
     WaitForAsyncUtils.waitForFxEvents();
+  }
+
+  private RepairCheckPage page() {
+    return new RepairCheckPage(model, () -> turned = true, file -> opened = file);
   }
 
   private void copyScenarios() throws IOException {
@@ -165,7 +174,34 @@ class RepairCheckPageTest {
     press("#note-repair");
     List<Repair> repairs = jobs.jobProperty().get().upkeep().repairs();
     assertEquals(new Repair(DAY, "damper", "", "after the repair", "renewed"), repairs.get(1));
-    assertNull(model.checkProperty().get());
+    assertTrue(timeline().contains("Repaired 2026-04-12: damper, renewed"), timeline()::toString);
+    picture("noted");
+    RepairCheck before = model.checkProperty().get();
+    press("#check");
+    assertSame(before, model.checkProperty().get(), "the holds before it say nothing about it");
+    assertEquals(
+        "Nothing was held since the repair of 2026-04-12. Hold again, then check.",
+        jobs.problemProperty().get());
+    press("#hold-again");
+    assertTrue(turned);
+    assertEquals("after the repair 2", jobs.holdProperty().get());
+    for (int i = 0; i < 3; i++) {
+      double time = 60.0 * i;
+      run(() -> jobs.addReading("after the repair 2", Reading.of(time, 2e5)));
+    }
+    assertTrue(find(".hc-outdated-strip").isVisible());
+    press("#check");
+    assertFalse(find(".hc-outdated-strip").isVisible());
+    assertNotSame(before, model.checkProperty().get());
+    run(() -> ((Button) find(".hc-timeline-repair .button")).fire());
+    assertEquals(1, jobs.jobProperty().get().upkeep().repairs().size());
+    assertTrue(find(".hc-outdated-strip").isVisible());
+  }
+
+  private List<String> timeline() {
+    return find("#timeline").lookupAll(".label").stream()
+        .map(node -> ((Label) node).getText())
+        .toList();
   }
 
   @Test
@@ -173,6 +209,11 @@ class RepairCheckPageTest {
     press("#report");
     assertTrue(Files.size(folder.resolve("repaired-check-valve.report.html")) > 10_000);
     assertTrue(Files.size(folder.resolve("repaired-check-valve.report.pdf")) > 10_000);
-    assertTrue(model.saidProperty().get().startsWith("Written beside the job: "));
+    Path page = folder.resolve("repaired-check-valve.report.html");
+    Label said = (Label) find("#report-said");
+    assertTrue(said.getText().contains(page.toString()), said::getText);
+    assertTrue(said.isWrapText());
+    press("#open-report");
+    assertEquals(page, opened);
   }
 }
