@@ -5,6 +5,7 @@ import holdcurve.file.JobReader;
 import holdcurve.job.Job;
 import holdcurve.repair.RepairCheck;
 import holdcurve.repair.RepairCheckService;
+import holdcurve.saying.PressureUnit;
 import holdcurve.ui.report.JobReport;
 import holdcurve.ui.report.ReportFiles;
 import java.io.PrintWriter;
@@ -52,7 +53,7 @@ final class ReportCommand implements Callable<Integer> {
         RepairCheckService.of(plugins.catalogue())
             .check(job, Optional.empty(), output.seed, progress);
     progress.clear();
-    files.write(new JobReport(job, check, LocalDate.now()));
+    files.write(new JobReport(job, check, LocalDate.now(), PressureUnit.BAR));
     PrintWriter out = spec.commandLine().getOut();
     out.println("Written to " + files.html() + " and " + files.pdf() + ".");
     out.flush();

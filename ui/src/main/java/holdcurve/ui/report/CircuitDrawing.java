@@ -3,6 +3,7 @@ package holdcurve.ui.report;
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Part;
 import holdcurve.circuit.Ports;
+import holdcurve.saying.PressureUnit;
 import holdcurve.ui.schematic.CircuitLayout;
 import holdcurve.ui.schematic.Drawing;
 import holdcurve.ui.schematic.Drawing.Placed;
@@ -26,10 +27,12 @@ final class CircuitDrawing {
   private final Drawing drawing;
   private final List<String> places;
   private final double scale;
+  private final PressureUnit unit;
   private final StringBuilder code = new StringBuilder();
   private final StringBuilder words = new StringBuilder();
 
-  private CircuitDrawing(Drawing drawing, List<String> places, double scale) {
+  private CircuitDrawing(Drawing drawing, List<String> places, double scale, PressureUnit unit) {
+    this.unit = unit;
     this.places = places;
     this.drawing = drawing;
     this.scale = scale;
@@ -39,9 +42,10 @@ final class CircuitDrawing {
    * @param places ids of the parts that get a drop
    * @param width that it may take at most [px]
    */
-  static Html of(Circuit circuit, List<String> places, double width) {
+  static Html of(Circuit circuit, List<String> places, double width, PressureUnit unit) {
     Drawing drawing = CircuitLayout.of(circuit);
-    return new CircuitDrawing(drawing, places, Math.min(LARGEST, width / drawing.width())).html();
+    return new CircuitDrawing(drawing, places, Math.min(LARGEST, width / drawing.width()), unit)
+        .html();
   }
 
   private Html html() {
@@ -90,9 +94,9 @@ final class CircuitDrawing {
             placed.x() + side, placed.y() + (below ? 34 : -10), DROP, Colours.of(Role.ALERT)));
   }
 
-  private static String figure(Part part) {
+  private String figure(Part part) {
     return PartLabel.telling(part)
-        .map(property -> ReportFigures.value(property, part.value(property)))
+        .map(property -> ReportFigures.value(property, part.value(property), unit))
         .orElse("");
   }
 

@@ -3,6 +3,7 @@ package holdcurve.ui.report;
 import holdcurve.circuit.Part;
 import holdcurve.circuit.Ports;
 import holdcurve.job.Job;
+import holdcurve.saying.PressureUnit;
 import holdcurve.text.Titles;
 import java.util.List;
 
@@ -13,13 +14,13 @@ final class CircuitSection {
 
   private CircuitSection() {}
 
-  static Html html(Job job, List<String> places) {
+  static Html html(Job job, List<String> places, PressureUnit unit) {
     return Html.all(
         Html.of(
             "div.wide",
             Html.of("h2", "Circuit"),
             Html.of("p", Titles.shown(job.circuit().title())),
-            CircuitDrawing.of(job.circuit(), places, WIDTH),
+            CircuitDrawing.of(job.circuit(), places, WIDTH, unit),
             Html.of(
                 "p.small",
                 "Jaws mark the hoses that a clamp can be set on."
@@ -32,15 +33,15 @@ final class CircuitSection {
         Html.table(
             "parts",
             List.of("Part", "Kind", "Place", "Stated"),
-            job.circuit().parts().stream().map(CircuitSection::row).toList()));
+            job.circuit().parts().stream().map(part -> row(part, unit)).toList()));
   }
 
-  private static List<Html> row(Part part) {
+  private static List<Html> row(Part part, PressureUnit unit) {
     String place = part.kind().ports() == Ports.TWO ? part.from() + " → " + part.to() : part.from();
     return List.of(
         Html.text(part.id()),
         Html.text(part.kind().title()),
         Html.text(place),
-        Html.text(ReportFigures.stated(part)));
+        Html.text(ReportFigures.stated(part, unit)));
   }
 }

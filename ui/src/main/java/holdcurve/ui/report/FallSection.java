@@ -6,6 +6,8 @@ import holdcurve.attribution.FallShare;
 import holdcurve.circuit.Unit;
 import holdcurve.infer.Ranking;
 import holdcurve.job.HoldTest;
+import holdcurve.saying.PressureUnit;
+import holdcurve.saying.Saying;
 import holdcurve.text.Rounded;
 import java.util.List;
 import java.util.Locale;
@@ -18,39 +20,53 @@ final class FallSection {
   private FallSection() {}
 
   /** Empty where that wasn't asked. */
-  static Html html(Ranking ranking, HoldTest test) {
+  static Html html(Ranking ranking, HoldTest test, PressureUnit unit) {
     return ranking.falls().stream()
         .filter(fall -> fall.test().equals(test.id()))
         .findFirst()
-        .map(FallSection::html)
+        .map(fall -> html(fall, unit))
         .orElse(Html.NOTHING);
   }
 
-  private static Html html(FallReport fall) {
+  private static Html html(FallReport fall, PressureUnit unit) {
     List<List<Html>> rows =
         fall.shares().stream()
             .filter(share -> reaches(share.pressure()))
-            .map(FallSection::row)
+            .map(share -> row(share, unit))
             .toList();
     String sum =
-        String.format(
-            Locale.ROOT,
-            "Where the fall of %.2f bar in %.0f min went, with the range that holds it nine times"
-                + " in ten",
-            Unit.BAR.fromSi(fall.fall()),
-            (fall.to() - fall.from()) / 60);
-    return Html.table("falls", List.of(sum, "bar", "mL"), rows);
+        Saying.of(
+                "Where the fall of %s in %.0f min went, with the range that holds it nine times"
+                    + " in ten",
+                Saying.pressure(fall.fall()), (fall.to() - fall.from()) / 60)
+            .in(unit);
+    return Html.table("falls", List.of(sum, unit.symbol(), "mL"), rows);
   }
 
   private static boolean reaches(Amount pressure) {
     return Math.max(Math.abs(pressure.low()), Math.abs(pressure.high())) >= SHOWN;
   }
 
-  private static List<Html> row(FallShare share) {
+  private static List<Html> row(FallShare share, PressureUnit unit) {
     return List.of(
         Html.text(share.cause().title()),
-        Html.text(amount(share.pressure(), Unit.BAR)),
+        Html.text(pressures(share.pressure(), unit)),
         Html.text(amount(share.volume(), Unit.MILLILITRE)));
+  }
+
+  private static String pressures(Amount amount, PressureUnit unit) {
+    return number(amount.mean(), unit)
+        + " ("
+        + number(amount.low(), unit)
+        + " to "
+        + number(amount.high(), unit)
+        + ")";
+  }
+
+  /** Nought has no sign. */
+  private static String number(double pascals, PressureUnit unit) {
+    String number = Saying.of("%s", Saying.number(pascals)).in(unit);
+    return number.matches("-0(\\.0+)?") ? number.substring(1) : number;
   }
 
   private static String amount(Amount amount, Unit unit) {

@@ -3,6 +3,7 @@ package holdcurve.ui.report;
 import holdcurve.infer.HoldCurve;
 import holdcurve.job.HoldTest;
 import holdcurve.log.Reading;
+import holdcurve.saying.PressureUnit;
 import holdcurve.ui.theme.Role;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -26,13 +27,15 @@ final class HoldDrawing {
   private static final int MOST_MARKS = 240;
 
   private final Axis minutes;
-  private final Axis bar;
+  private final Axis pressure;
+  private final PressureUnit unit;
   private final StringBuilder code = new StringBuilder();
   private final StringBuilder words = new StringBuilder();
 
-  private HoldDrawing(Axis minutes, Axis bar) {
+  private HoldDrawing(Axis minutes, Axis pressure, PressureUnit unit) {
     this.minutes = minutes;
-    this.bar = bar;
+    this.pressure = pressure;
+    this.unit = unit;
   }
 
   /**
@@ -41,25 +44,29 @@ final class HoldDrawing {
    * @param outline a second band, drawn as two dashed lines
    * @param earlier another hold laid over it
    * @param suspected what the likeliest cause foretells; its middle is drawn as a dotted line
+   * @param unit in which pressures are written
    */
   static Html of(
       HoldTest test,
       Optional<HoldCurve> band,
       Optional<HoldCurve> outline,
       Optional<HoldTest> earlier,
-      Optional<HoldCurve> suspected) {
+      Optional<HoldCurve> suspected,
+      PressureUnit unit) {
     List<Double> pressures = new ArrayList<>();
-    test.log().hold().forEach(reading -> pressures.add(reading.pressure() / 1e5));
+    test.log().hold().forEach(reading -> pressures.add(reading.pressure()));
     earlier.ifPresent(
-        hold -> hold.log().hold().forEach(reading -> pressures.add(reading.pressure() / 1e5)));
+        hold -> hold.log().hold().forEach(reading -> pressures.add(reading.pressure())));
     band.ifPresent(curve -> addAll(pressures, curve));
     outline.ifPresent(curve -> addAll(pressures, curve));
     suspected.ifPresent(curve -> addAll(pressures, curve.middle()));
     double low = pressures.stream().mapToDouble(p -> p).min().orElse(0);
-    double high = pressures.stream().mapToDouble(p -> p).max().orElse(1);
+    double high = pressures.stream().mapToDouble(p -> p).max().orElse(1e5);
     HoldDrawing drawing =
         new HoldDrawing(
-            Axis.around(0, Math.max(test.log().holdSpan(), 60) / 60), Axis.around(low, high));
+            Axis.around(0, Math.max(test.log().holdSpan(), 60) / 60),
+            Axis.around(unit.fromPascal(low), unit.fromPascal(high)),
+            unit);
     drawing.grid();
     band.ifPresent(drawing::band);
     outline.ifPresent(drawing::outline);
@@ -75,7 +82,7 @@ final class HoldDrawing {
   }
 
   private static void addAll(List<Double> pressures, double[] pascals) {
-    Arrays.stream(pascals).forEach(p -> pressures.add(p / 1e5));
+    Arrays.stream(pascals).forEach(pressures::add);
   }
 
   private Html html() {
@@ -97,7 +104,7 @@ final class HoldDrawing {
   }
 
   private double y(double pascals) {
-    return HEIGHT - BOTTOM - bar.share(pascals / 1e5) * (HEIGHT - TOP - BOTTOM);
+    return HEIGHT - BOTTOM - pressure.share(unit.fromPascal(pascals)) * (HEIGHT - TOP - BOTTOM);
   }
 
   private void add(String format, Object... values) {
@@ -112,10 +119,10 @@ final class HoldDrawing {
       add(line, at, TOP, at, floor, Colours.of(Role.GRID));
       word(at - 30, floor + 3, 60, "center", number(mark, minutes));
     }
-    for (double mark : bar.marks()) {
-      double at = y(mark * 1e5);
+    for (double mark : pressure.marks()) {
+      double at = y(unit.toPascal(mark));
       add(line, LEFT, at, WIDTH - RIGHT, at, Colours.of(Role.GRID));
-      word(0, at - 7, LEFT - 6, "right", number(mark, bar) + " bar");
+      word(0, at - 7, LEFT - 6, "right", number(mark, pressure) + " " + unit.symbol());
     }
     word(LEFT, floor + 18, WIDTH - LEFT - RIGHT, "center", "minutes after the pump stopped");
   }

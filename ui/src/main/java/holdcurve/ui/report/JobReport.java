@@ -2,6 +2,7 @@ package holdcurve.ui.report;
 
 import holdcurve.job.Job;
 import holdcurve.repair.RepairCheck;
+import holdcurve.saying.PressureUnit;
 import java.time.LocalDate;
 
 /**
@@ -10,5 +11,6 @@ import java.time.LocalDate;
  * @param job the job
  * @param check of its last tests, with their ranking
  * @param printed date of the report
+ * @param unit in which pressures are written
  */
-public record JobReport(Job job, RepairCheck check, LocalDate printed) {}
+public record JobReport(Job job, RepairCheck check, LocalDate printed, PressureUnit unit) {}

@@ -5,6 +5,7 @@ import holdcurve.infer.Ranking;
 import holdcurve.infer.Suspect;
 import holdcurve.infer.SuspectGroup;
 import holdcurve.repair.RepairCheck;
+import holdcurve.saying.PressureUnit;
 import java.util.List;
 
 /** Who is suspected, now and before. */
@@ -16,9 +17,11 @@ final class RankingSection {
   private static final double SAID = 0.05;
 
   private final RepairCheck check;
+  private final PressureUnit unit;
 
-  RankingSection(RepairCheck check) {
-    this.check = check;
+  RankingSection(JobReport report) {
+    this.check = report.check();
+    this.unit = report.unit();
   }
 
   Html html() {
@@ -39,11 +42,11 @@ final class RankingSection {
         Html.of(
             "div.together",
             Html.of("h2", title),
-            Html.of("p", ranking.verdict().sentence()),
+            Html.of("p", ranking.verdict().words().in(unit)),
             Html.table(
                 "causes",
                 List.of("Chance", "Cause", "Where", "How much, 90 % range"),
-                listed.stream().map(RankingSection::row).toList()),
+                listed.stream().map(this::row).toList()),
             rest > 0
                 ? Html.of("p.small", rest + (rest == 1 ? " other" : " others") + " under 1 % each.")
                 : Html.NOTHING),
@@ -54,12 +57,12 @@ final class RankingSection {
                 .toList()));
   }
 
-  private static List<Html> row(Suspect suspect) {
+  private List<Html> row(Suspect suspect) {
     return List.of(
         Html.text(Chance.words(suspect.probability())),
         Html.text(suspect.name()),
         Html.text(suspect.where()),
-        Html.text(suspect.size().map(ReportFigures::size).orElse("")));
+        Html.text(suspect.size().map(size -> ReportFigures.size(size, unit)).orElse("")));
   }
 
   private static Html group(SuspectGroup group, Ranking ranking) {

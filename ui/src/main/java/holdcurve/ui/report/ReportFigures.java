@@ -4,6 +4,8 @@ import holdcurve.circuit.Part;
 import holdcurve.circuit.Property;
 import holdcurve.circuit.Unit;
 import holdcurve.infer.FaultSize;
+import holdcurve.saying.PressureUnit;
+import holdcurve.saying.Saying;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -15,23 +17,6 @@ final class ReportFigures {
   private ReportFigures() {}
 
   /**
-   * @param pressure [Pa]
-   */
-  static String bar(double pressure) {
-    double hundredths = Math.round(pressure / 1e3) / 100.0;
-    return String.format(Locale.ROOT, "%.2f bar", hundredths);
-  }
-
-  /**
-   * A pressure that is a round number.
-   *
-   * @param pressure [Pa]
-   */
-  static String roundBar(double pressure) {
-    return plain(pressure / 1e5, 3) + " bar";
-  }
-
-  /**
    * @param time [s]
    */
   static String minutes(double time) {
@@ -39,12 +24,12 @@ final class ReportFigures {
   }
 
   /** How bad a fault is, with its 90 % range. */
-  static String size(FaultSize size) {
+  static String size(FaultSize size, PressureUnit shown) {
     Unit unit = size.unit();
     return String.format(
         Locale.ROOT,
         "%s: %s %s (%s to %s)",
-        size.name(),
+        Saying.stated(size.name()).in(shown),
         figures(unit.fromSi(size.value().middle())),
         unit.symbol(),
         figures(unit.fromSi(size.value().low())),
@@ -52,23 +37,26 @@ final class ReportFigures {
   }
 
   /** What the circuit file states of a part. */
-  static String stated(Part part) {
+  static String stated(Part part, PressureUnit shown) {
     return part.kind().properties().stream()
         .filter(part::states)
-        .map(property -> stated(property, part.value(property)))
+        .map(property -> stated(property, part.value(property), shown))
         .collect(Collectors.joining(", "));
   }
 
-  private static String stated(Property property, double value) {
+  private static String stated(Property property, double value, PressureUnit shown) {
     String name = property.stem().replace('_', ' ');
     if (property.unit() == Unit.FLAG) {
       return value != 0 ? name : "not " + name;
     }
-    return name + " " + value(property, value);
+    return name + " " + value(property, value, shown);
   }
 
-  /** A property's value [SI] in its own unit. */
-  static String value(Property property, double value) {
+  /** A property's value [SI] in its own unit, or a pressure in the reader's. */
+  static String value(Property property, double value, PressureUnit shown) {
+    if (property.unit() == Unit.BAR) {
+      return Saying.of("%s", Saying.round(value)).in(shown);
+    }
     return (plain(property.unit().fromSi(value), 4) + " " + property.unit().symbol()).strip();
   }
 

@@ -5,6 +5,7 @@ import holdcurve.caution.Cautions;
 import holdcurve.job.Job;
 import holdcurve.repair.CheckVerdict;
 import holdcurve.repair.RepairCheck;
+import holdcurve.saying.Saying;
 import holdcurve.text.Titles;
 import java.io.IOException;
 import java.io.InputStream;
@@ -50,8 +51,8 @@ public final class ReportPage {
   }
 
   private Html body() {
-    TestSections tests = new TestSections(job, check);
-    RankingSection ranking = new RankingSection(check);
+    TestSections tests = new TestSections(report);
+    RankingSection ranking = new RankingSection(report);
     return Html.all(
         Html.of("p.kicker", "Hold test report"),
         Html.of("h1", Titles.shown(job.title())),
@@ -67,7 +68,7 @@ public final class ReportPage {
         tests.curves(),
         ranking.html(),
         notes(),
-        CircuitSection.html(job, check.places()),
+        CircuitSection.html(job, check.places(), report.unit()),
         RefitSection.html(job.upkeep(), cautions()),
         signatures());
   }
@@ -83,7 +84,7 @@ public final class ReportPage {
     return Html.of(
         "div.verdict",
         Html.of("p.word", word),
-        Html.of("p", verdict.sentence()),
+        Html.of("p", verdict.words().in(report.unit())),
         Html.of("p", verdict.next()));
   }
 
@@ -94,18 +95,25 @@ public final class ReportPage {
         Html.of(
             "p",
             "Gauge to "
-                + ReportFigures.roundBar(job.gauge().range())
+                + round(job.gauge().range())
                 + ", class "
                 + Math.round(job.gauge().accuracyClass() * 1000) / 10.0
                 + ", read to "
-                + ReportFigures.roundBar(job.gauge().resolution())
+                + round(job.gauge().resolution())
                 + ". Chances weigh every listed fault by how well it foretells the readings, with"
                 + " hose stretch, fuel temperature, gauge error and seats left open within what is"
                 + " usual. What the circuit description leaves unsaid takes its usual value with a"
                 + " wide range."),
         Html.of(
             "ul.small",
-            Html.all(check.notes().stream().map(note -> Html.of("li", note.toString())).toList())));
+            Html.all(
+                check.notes().stream()
+                    .map(note -> Html.of("li", note.in(report.unit())))
+                    .toList())));
+  }
+
+  private String round(double pascals) {
+    return Saying.of("%s", Saying.round(pascals)).in(report.unit());
   }
 
   private static Html cautions() {

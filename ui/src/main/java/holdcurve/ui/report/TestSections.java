@@ -13,6 +13,8 @@ import holdcurve.repair.CheckVerdict;
 import holdcurve.repair.HoldTable;
 import holdcurve.job.PassMark;
 import holdcurve.repair.RepairCheck;
+import holdcurve.saying.PressureUnit;
+import holdcurve.saying.Saying;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,10 +24,16 @@ import java.util.stream.Stream;
 final class TestSections {
   private final Job job;
   private final RepairCheck check;
+  private final PressureUnit unit;
 
-  TestSections(Job job, RepairCheck check) {
-    this.job = job;
-    this.check = check;
+  TestSections(JobReport report) {
+    this.job = report.job();
+    this.check = report.check();
+    this.unit = report.unit();
+  }
+
+  private String pressure(double pascals) {
+    return Saying.of("%s", Saying.pressure(pascals)).in(unit);
   }
 
   Html record() {
@@ -37,12 +45,10 @@ final class TestSections {
         Html.table(
             "tests", List.of("Date", "Test", "Clamped", "Watched", "Start", "End", "Notes"), rows),
         list("Repairs", job.upkeep().repairs().stream().map(TestSections::words).toList()),
-        list(
-            "Seen, counted and drawn off",
-            job.findings().stream().map(TestSections::words).toList()));
+        list("Seen, counted and drawn off", job.findings().stream().map(this::words).toList()));
   }
 
-  private static List<Html> row(HoldTest test) {
+  private List<Html> row(HoldTest test) {
     List<Reading> hold = test.log().hold();
     String temperature =
         test.fuelTemperature().isPresent()
@@ -53,8 +59,8 @@ final class TestSections {
             test.id(),
             test.clamped().isEmpty() ? "nothing" : String.join(", ", test.clamped()),
             ReportFigures.minutes(test.log().holdSpan()),
-            ReportFigures.bar(hold.get(0).pressure()),
-            ReportFigures.bar(hold.get(hold.size() - 1).pressure()),
+            pressure(hold.get(0).pressure()),
+            pressure(hold.get(hold.size() - 1).pressure()),
             (temperature + " " + test.notes()).strip())
         .map(Html::text)
         .toList();
@@ -67,8 +73,8 @@ final class TestSections {
         .orElse("");
   }
 
-  private static String words(Finding finding) {
-    return finding.inDatedWords()
+  private String words(Finding finding) {
+    return finding.inDatedWords(unit)
         + finding.test().map(test -> ", during '" + test + "'").orElse("");
   }
 
@@ -117,11 +123,12 @@ final class TestSections {
             Optional.of(table.described()),
             table.remembered(),
             table.last(),
-            curve(suspected(), table.test())),
+            curve(suspected(), table.test()),
+            unit),
         Html.all(
             Html.of("p.small", legend),
             mark(table.test()),
-            FallSection.html(check.ranking(), table.test())));
+            FallSection.html(check.ranking(), table.test(), unit)));
   }
 
   /** What leads, where the verdict is that something is wrong. */
@@ -145,7 +152,7 @@ final class TestSections {
     Optional<HoldCurve> curve = curve(Optional.of(first), test);
     return figure(
         title(test),
-        HoldDrawing.of(test, curve, Optional.empty(), Optional.empty(), Optional.empty()),
+        HoldDrawing.of(test, curve, Optional.empty(), Optional.empty(), Optional.empty(), unit),
         Html.all(
             Html.of(
                 "p.small",
@@ -153,7 +160,7 @@ final class TestSections {
                     + " true: "
                     + first.name()
                     + "."),
-            FallSection.html(ranking, test)));
+            FallSection.html(ranking, test, unit)));
   }
 
   private static Html figure(String title, Html drawing, Html words) {
@@ -181,17 +188,15 @@ final class TestSections {
         "Pass limit ("
             + (job.upkeep().passStated() ? "set for this job" : "common practice")
             + ") "
-            + ReportFigures.bar(check.limit().pressure())
+            + pressure(check.limit().pressure())
             + " after "
             + ReportFigures.minutes(check.limit().time())
             + ": ";
     return switch (mark.outcome()) {
-      case PASSES -> limit + "passes with " + ReportFigures.bar(mark.reading()) + ".";
+      case PASSES -> limit + "passes with " + pressure(mark.reading()) + ".";
       case WITHIN_GAUGE_ERROR ->
-          limit
-              + ReportFigures.bar(mark.reading())
-              + ", below it by less than the gauge may be off.";
-      case FAILS -> limit + "does not pass with " + ReportFigures.bar(mark.reading()) + ".";
+          limit + pressure(mark.reading()) + ", below it by less than the gauge may be off.";
+      case FAILS -> limit + "does not pass with " + pressure(mark.reading()) + ".";
       case TOO_SHORT -> limit + "the hold ended before.";
     };
   }

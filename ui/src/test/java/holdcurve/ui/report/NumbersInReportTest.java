@@ -7,6 +7,7 @@ import holdcurve.file.JobReader;
 import holdcurve.infer.Progress;
 import holdcurve.job.Job;
 import holdcurve.repair.CheckVerdict.Kind;
+import holdcurve.saying.PressureUnit;
 import holdcurve.ui.HandMadeCheck;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -81,7 +82,8 @@ class NumbersInReportTest {
             new JobReport(
                 job,
                 new HandMadeCheck(Kind.FAULTY).check(job, Optional.empty(), 1, Progress.NONE),
-                LocalDate.of(2026, 4, 12)));
+                LocalDate.of(2026, 4, 12),
+                PressureUnit.BAR));
     return DocumentBuilderFactory.newInstance()
         .newDocumentBuilder()
         .parse(new ByteArrayInputStream(html.getBytes(StandardCharsets.UTF_8)))

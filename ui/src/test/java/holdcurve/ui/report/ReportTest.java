@@ -10,6 +10,7 @@ import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
 import holdcurve.refit.RefitStep;
 import holdcurve.repair.CheckVerdict.Kind;
+import holdcurve.saying.PressureUnit;
 import holdcurve.ui.HandMadeCheck;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -47,11 +48,16 @@ class ReportTest {
   }
 
   private static String page(Job job) {
+    return page(job, PressureUnit.BAR);
+  }
+
+  private static String page(Job job, PressureUnit unit) {
     return ReportPage.html(
         new JobReport(
             job,
             new HandMadeCheck(Kind.FAULTY).check(job, Optional.empty(), 1, Progress.NONE),
-            DAY));
+            DAY,
+            unit));
   }
 
   private static void parse(String html) throws Exception {
@@ -80,6 +86,28 @@ class ReportTest {
       fontsAreEmbedded(pdf);
       noPageIsEmpty(pdf);
       draw(pdf, file.getFileName().toString().replace(".job.json", ""));
+    }
+  }
+
+  /**
+   * A report in psi says nothing in bar, in words, tables, drawings and parts; but for what the
+   * user called the car, and the give of a hose, which has a unit of its own.
+   */
+  @Test
+  void pressuresAreInTheUnitAskedFor() throws Exception {
+    for (Path file : scenarios()) {
+      Job job = JobReader.read(file);
+      String html = page(job, PressureUnit.PSI);
+      parse(html);
+      String words =
+          html.replaceAll("(?s)<style>.*?</style>", "")
+              .replaceAll("<[^>]*>", " ")
+              .replace(job.title(), "")
+              .replace("mL/bar", "");
+      List<String> inBar =
+          words.lines().filter(line -> line.matches(".*\\bbar\\b.*")).map(String::strip).toList();
+      assertEquals(List.of(), inBar, file.toString());
+      assertTrue(words.contains(" psi"), file.toString());
     }
   }
 

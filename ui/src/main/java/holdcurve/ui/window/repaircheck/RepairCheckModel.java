@@ -106,7 +106,8 @@ public final class RepairCheckModel {
   }
 
   private void write(Path file, RepairCheck result) {
-    JobReport report = new JobReport(jobs.jobProperty().get(), result, today.get());
+    JobReport report =
+        new JobReport(jobs.jobProperty().get(), result, today.get(), jobs.pressures().unit());
     jobs.work()
         .start(
             "Writing the report",
