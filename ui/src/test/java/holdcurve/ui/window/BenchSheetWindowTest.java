@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import javafx.scene.control.Button;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -120,6 +121,54 @@ class BenchSheetWindowTest {
     WaitForAsyncUtils.waitForFxEvents();
     assertTrue(says("One of six is out of line: 3 (17 % low)"), words()::toString);
     assertTrue(says("Out of line"), words()::toString);
+  }
+
+  @Test
+  void enterGoesDownTheColumnAndTypesOverWhatStandsThere() throws Exception {
+    run(() -> cell("before", 1).requestFocus());
+    for (String flow : List.of("180", "181", "150", "179", "182", "178")) {
+      robot.write(flow).type(KeyCode.ENTER);
+    }
+    assertEquals("180", cell("before", 1).getText());
+    assertEquals("178", cell("before", 6).getText());
+    assertEquals("bench-after-1", stage.getScene().getFocusOwner().getId());
+    run(() -> cell("before", 5).requestFocus());
+    robot.type(KeyCode.ENTER).write("181");
+    assertEquals("181", cell("before", 6).getText());
+  }
+
+  private TextField cell(String column, int line) {
+    WaitForAsyncUtils.waitForFxEvents();
+    return (TextField) stage.getScene().lookup("#bench-" + column + "-" + line);
+  }
+
+  @Test
+  void aTypedSheetIsReplacedOnlyIfToldSo() throws Exception {
+    run(() -> cell("before", 1).requestFocus());
+    robot.write("180").type(KeyCode.ENTER).write("170");
+    read("six-before-and-after.csv");
+    assertEquals("180", cell("before", 1).getText());
+    assertTrue(stage.getScene().lookup("#question").isVisible());
+    robot.type(KeyCode.SPACE);
+    WaitForAsyncUtils.waitForFxEvents();
+    assertFalse(stage.getScene().lookup("#question").isVisible());
+    assertEquals("180", cell("before", 1).getText(), "the key at hand changes nothing");
+    read("six-before-and-after.csv");
+    run(((Button) stage.getScene().lookup("#question .button"))::fire);
+    assertEquals("171", cell("before", 1).getText());
+    read("six-as-they-came.bench.json");
+    assertFalse(stage.getScene().lookup("#question").isVisible(), "that stands in a file");
+  }
+
+  @Test
+  void theHeadlineSaysWhatTheSheetSays() throws Exception {
+    read("six-before-and-after.csv");
+    String word = ((Labeled) stage.getScene().lookup("#bench-verdict .hc-word")).getText();
+    String said = ((Labeled) stage.getScene().lookup("#bench-verdict .hc-sentence")).getText();
+    assertEquals("Not all fit", word);
+    assertTrue(said.contains("drips: 3 drops in 2 min"), said);
+    assertFalse(said.contains("in line"), said);
+    assertFalse(words().stream().anyMatch(w -> w != null && w.startsWith("Out of line")));
   }
 
   @Test

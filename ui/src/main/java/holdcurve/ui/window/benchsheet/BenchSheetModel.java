@@ -14,6 +14,7 @@ import holdcurve.job.Job;
 import holdcurve.saying.PressureUnit;
 import holdcurve.ui.window.job.OpenJobModel;
 import holdcurve.ui.window.job.Pressures;
+import holdcurve.ui.window.job.QuestionModel;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -72,11 +73,27 @@ public final class BenchSheetModel {
     }
     jobs.jobProperty().addListener((property, before, now) -> judge());
     jobs.pressures().unitProperty().addListener((property, before, now) -> convert(before, now));
-    clear();
+    fillEmpty();
   }
 
-  /** Begins an empty sheet. */
+  /** Begins an empty sheet; asks first if one was typed. */
   public void clear() {
+    replace(this::fillEmpty);
+  }
+
+  /** What was typed stands nowhere else. */
+  private void replace(Runnable next) {
+    if (read != null || rows.stream().allMatch(SheetRow::isEmpty)) {
+      next.run();
+    } else {
+      jobs.questions()
+          .ask(
+              "The sheet that was typed here is kept nowhere else.",
+              new QuestionModel.Answer("Replace it", next, false));
+    }
+  }
+
+  private void fillEmpty() {
     List<SheetRow> fresh = new ArrayList<>();
     for (int i = 1; i <= ROWS; i++) {
       fresh.add(new SheetRow(Integer.toString(i)));
@@ -108,6 +125,10 @@ public final class BenchSheetModel {
   }
 
   private void show(BenchSheet sheet) {
+    replace(() -> fill(sheet));
+  }
+
+  private void fill(BenchSheet sheet) {
     List<SheetRow> fresh =
         sheet.injectors().stream().map(injector -> SheetForm.row(injector, sheet)).toList();
     fill(SheetForm.of(sheet), fresh, sheet);

@@ -24,6 +24,11 @@ final class DropTablePane extends VBox {
       "Pump off, circuit under pressure. Read the gauge, fire one injector, read again; prime, and"
           + " go on to the next.";
 
+  /** Columns of the readings. */
+  private static final int BEFORE = 2;
+
+  private static final int AFTER = 3;
+
   private final DropTestModel model;
   private final GridPane grid = new GridPane();
 
@@ -136,6 +141,9 @@ final class DropTablePane extends VBox {
       TextField second = SheetTablePane.field(row.after(), what + ", gauge after", 4);
       first.setId("drop-before-" + line);
       second.setId("drop-after-" + line);
+      int at = line;
+      first.setOnAction(event -> SheetTablePane.edit(grid, AFTER, at));
+      second.setOnAction(event -> goOn(at));
       Label number = new Label(Integer.toString(line));
       number.getStyleClass().add("hc-muted");
       grid.addRow(
@@ -149,6 +157,12 @@ final class DropTablePane extends VBox {
     if (hadFocus) {
       focusFirst();
     }
+  }
+
+  /** Enter goes on as the needle is read: before, after, then the next line. */
+  private void goOn(int line) {
+    boolean last = line == model.rows().size();
+    SheetTablePane.edit(grid, last ? AFTER : BEFORE, last ? line : line + 1);
   }
 
   private FlowPane buttons(Runnable open, Runnable paste) {

@@ -13,6 +13,7 @@ import holdcurve.part.Injector;
 import holdcurve.saying.PressureUnit;
 import holdcurve.ui.window.job.OpenJobModel;
 import holdcurve.ui.window.job.Pressures;
+import holdcurve.ui.window.job.QuestionModel;
 import holdcurve.ui.window.job.WorkModel;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -44,30 +45,50 @@ public final class DropTestModel {
   private WorkModel.Item judging;
   private boolean filling;
 
+  /** Whether something in it was typed since it was read or begun. */
+  private boolean typed;
+
   public DropTestModel(OpenJobModel jobs) {
     this.jobs = jobs;
     form.others().forEach(this::watch);
     form.pressures().forEach(this::watch);
     jobs.takenUpProperty().addListener((property, before, now) -> otherJob());
     jobs.pressures().unitProperty().addListener((property, before, now) -> convert(before, now));
-    clear();
+    fillEmpty();
   }
 
   private void watch(StringProperty field) {
-    field.addListener((property, before, now) -> judge());
+    field.addListener((property, before, now) -> typed());
   }
 
   /** A test that nothing was typed into gets as many injectors as the job has. */
   private void otherJob() {
     if (rows.stream().allMatch(DropRow::isEmpty)) {
-      clear();
+      fillEmpty();
     } else {
       judge();
     }
   }
 
-  /** Begins an empty test: two rounds, and a watch without firing. */
+  /** Begins an empty test; asks first if one was typed. */
   public void clear() {
+    replace(this::fillEmpty);
+  }
+
+  /** What was typed stands nowhere else. */
+  private void replace(Runnable next) {
+    if (!typed || rows.stream().allMatch(DropRow::isEmpty)) {
+      next.run();
+    } else {
+      jobs.questions()
+          .ask(
+              "The test that was typed here is kept nowhere else.",
+              new QuestionModel.Answer("Replace it", next, false));
+    }
+  }
+
+  /** Two rounds, and a watch without firing. */
+  private void fillEmpty() {
     List<DropRow> fresh = new ArrayList<>();
     for (int round = 0; round < ROUNDS; round++) {
       usualInjectors().forEach(id -> fresh.add(new DropRow(id)));
@@ -131,7 +152,8 @@ public final class DropTestModel {
   }
 
   private void show(DropTest test) {
-    fill(DropForm.rows(test, jobs.pressures()), () -> form.fill(test, jobs.pressures()));
+    replace(
+        () -> fill(DropForm.rows(test, jobs.pressures()), () -> form.fill(test, jobs.pressures())));
   }
 
   private void fill(List<DropRow> fresh, Runnable settings) {
@@ -140,6 +162,7 @@ public final class DropTestModel {
     fresh.forEach(this::watch);
     rows.setAll(fresh);
     filling = false;
+    typed = false;
     judge();
   }
 
@@ -159,10 +182,14 @@ public final class DropTestModel {
     return fields;
   }
 
-  private void judge() {
-    if (filling) {
-      return;
+  private void typed() {
+    if (!filling) {
+      typed = true;
+      judge();
     }
+  }
+
+  private void judge() {
     if (judging != null) {
       judging.cancel();
     }

@@ -31,7 +31,7 @@ final class SheetSays extends StackPane {
       view.show(
           heading(report),
           report.injectors().stream().map(DepartureLine::of).toList(),
-          model.pressures().texts(report.verdict().subList(1, report.verdict().size())),
+          model.pressures().texts(SheetHeadline.rest(report)),
           model.pressures().texts(report.notes()));
     }
   }
@@ -39,7 +39,7 @@ final class SheetSays extends StackPane {
   private String heading(BenchReport report) {
     return String.format(
         Locale.ROOT,
-        "Out of line %s service, at %s with %s%s",
+        "Flow %s service against the middle of the set, at %s with %s%s",
         report.latest().word(),
         model.pressures().text(report.point().pressure()),
         report.point().fluid().name(),

@@ -122,6 +122,8 @@ final class SheetTablePane extends VBox {
         String meaning = "injector " + row.id().get() + ", " + column.meaning();
         TextField cell = field(row.cell(column), meaning, 3);
         cell.setId("bench-" + column.name().toLowerCase(Locale.ROOT) + "-" + line);
+        int at = line - 1;
+        cell.setOnAction(event -> goOn(at, column.ordinal()));
         grid.add(cell, 1 + column.ordinal(), line);
       }
       line++;
@@ -129,6 +131,31 @@ final class SheetTablePane extends VBox {
     if (hadFocus) {
       focusFirst();
     }
+  }
+
+  /** Enter goes down the column, then to the top of the next; what stands there is typed over. */
+  private void goOn(int row, int column) {
+    boolean last = row + 1 == model.rows().size();
+    int next = last ? column + 1 : column;
+    if (next < SheetColumn.values().length) {
+      edit(grid, 1 + next, last ? 1 : row + 2);
+    } else {
+      edit(grid, 1 + column, row + 1);
+    }
+  }
+
+  /** Puts the keyboard on a cell; typing replaces what stands there. */
+  static void edit(GridPane grid, int column, int line) {
+    grid.getChildren().stream()
+        .filter(TextField.class::isInstance)
+        .map(TextField.class::cast)
+        .filter(f -> GridPane.getRowIndex(f) == line && GridPane.getColumnIndex(f) == column)
+        .findFirst()
+        .ifPresent(
+            field -> {
+              field.requestFocus();
+              field.selectAll();
+            });
   }
 
   static VBox head(String title, String unit) {

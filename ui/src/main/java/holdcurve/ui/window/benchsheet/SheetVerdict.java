@@ -26,15 +26,13 @@ final class SheetVerdict extends StackPane {
           Sign.QUESTION,
           "No sheet yet",
           "Type what the bench showed, read a sheet (Ctrl+B), or paste one (Ctrl+Shift+V).");
-    } else if (report.allGood()) {
-      strip.show("sound", Sign.TICK, "In line", report.verdict().get(0).toString());
     } else {
-      boolean flows = report.verdict().get(0).toString().contains("out of line");
+      SheetHeadline headline = SheetHeadline.of(report);
       strip.show(
-          "leak",
-          Sign.CROSS,
-          flows ? "Out of line" : "Not all fit",
-          report.verdict().get(0).toString());
+          headline.style(),
+          headline.sign(),
+          headline.word(),
+          String.join(" ", model.pressures().texts(headline.said())));
     }
   }
 }

@@ -5,6 +5,7 @@ import holdcurve.ui.window.job.WorkModel;
 import java.util.HashMap;
 import java.util.Map;
 import javafx.animation.PauseTransition;
+import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableValue;
 import javafx.collections.ListChangeListener;
 import javafx.scene.control.Button;
@@ -20,6 +21,9 @@ import javafx.util.Duration;
 final class ProgressStrip extends VBox {
   /** Work that is done sooner is not worth a flicker. */
   private static final Duration PATIENCE = Duration.millis(300);
+
+  /** Share at which a bar looks full [-]. */
+  private static final double FULL = 0.99;
 
   private final Map<WorkModel.Item, HBox> rows = new HashMap<>();
 
@@ -58,10 +62,16 @@ final class ProgressStrip extends VBox {
     wait.play();
   }
 
+  /** A full bar beside work that goes on would be untrue: how long that takes is not known. */
+  private static double shown(double share) {
+    return share >= FULL ? ProgressBar.INDETERMINATE_PROGRESS : share;
+  }
+
   private static HBox row(
       ObservableValue<Number> share, ObservableValue<String> what, Runnable cancel) {
     ProgressBar bar = new ProgressBar();
-    bar.progressProperty().bind(share);
+    bar.progressProperty()
+        .bind(Bindings.createDoubleBinding(() -> shown(share.getValue().doubleValue()), share));
     bar.setPrefWidth(320);
     bar.setMinWidth(160);
     Label step = new Label();

@@ -43,8 +43,17 @@ final class QuestionStrip extends HBox {
     line.getChildren().setAll(buttons);
     HBox.setHgrow(line, Priority.SOMETIMES);
     getChildren().setAll(Sign.QUESTION.node(), sentence, line);
-    Node first = buttons.get(0);
-    Platform.runLater(first::requestFocus);
+    Node safe = buttons.get(safe(question));
+    Platform.runLater(safe::requestFocus);
+  }
+
+  /** The first answer by which nothing is lost; else that of leaving everything as it is. */
+  private static int safe(QuestionModel.Question question) {
+    int i = 0;
+    while (i < question.answers().size() && !question.answers().get(i).safe()) {
+      i++;
+    }
+    return i;
   }
 
   private static Button button(String text, Runnable what) {

@@ -63,7 +63,7 @@ final class FindingsBox extends VBox {
     getChildren()
         .addAll(
             Texts.words("Findings", "hc-heading"), list, kind, caution, numbers, when, line, wrong);
-    model.hold().testProperty().addListener((property, before, now) -> update());
+    model.job().addListener((property, before, now) -> update());
     model.pressures().unitProperty().addListener((property, before, now) -> update());
     ask();
     update();

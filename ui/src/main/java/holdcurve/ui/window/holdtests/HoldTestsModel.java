@@ -1,6 +1,7 @@
 package holdcurve.ui.window.holdtests;
 
 import holdcurve.job.HoldTest;
+import holdcurve.job.Job;
 import holdcurve.log.GaugeLog;
 import holdcurve.log.Reading;
 import holdcurve.ui.window.job.OpenJobModel;
@@ -14,6 +15,7 @@ import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.value.ObservableValue;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 
@@ -151,6 +153,11 @@ public final class HoldTestsModel {
   /** All readings of the test, on the clock of the hold. */
   ObservableList<Reading> readings() {
     return shownReadings;
+  }
+
+  /** The open job; null for none. */
+  ObservableValue<Job> job() {
+    return jobs.jobProperty();
   }
 
   ObjectProperty<HoldPlot> plotProperty() {

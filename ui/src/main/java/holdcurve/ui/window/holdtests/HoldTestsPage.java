@@ -46,7 +46,7 @@ public final class HoldTestsPage implements Page {
     this.model = model;
     watch = new StopwatchPane(model);
     readings = new ReadingList(model);
-    tests = new TestBar(model);
+    tests = new TestBar(model, this::focus);
     BorderPane work = new BorderPane();
     work.setTop(new VBox(tests, new JudgementBar(model, this::rank)));
     work.setLeft(left());

@@ -4,6 +4,7 @@ import holdcurve.live.Expectation;
 import holdcurve.live.Judgement;
 import holdcurve.ui.window.frame.Sign;
 import java.util.Locale;
+import java.util.OptionalDouble;
 
 /**
  * A judgement in words.
@@ -14,9 +15,36 @@ record JudgementWords(String style, Sign sign, String word, String sentence) {
   /** Drops of petrol in a millilitre [1/mL]: common practice, no source. */
   private static final double DROPS_PER_ML = 30;
 
+  /** A hold is read for ten minutes: common practice, no source [s]. */
+  private static final double LONG_ENOUGH = 600;
+
   private static final double ML_PER_MIN = 1e-6 / 60;
 
-  static JudgementWords of(Judgement judgement, Expectation expectationOrNull) {
+  /** While nothing was read. */
+  static JudgementWords nothingRead() {
+    return new JudgementWords(
+        "open", Sign.QUESTION, "Too early to say", "Take the first reading when the pump stops.");
+  }
+
+  /**
+   * While it isn't known what a sound circuit would show.
+   *
+   * @param underWay whether it is being worked out
+   */
+  static JudgementWords notJudged(boolean underWay) {
+    return new JudgementWords(
+        "open",
+        Sign.QUESTION,
+        "Not judged yet",
+        underWay
+            ? "What a sound circuit would show is being worked out."
+            : "What a sound circuit would show is not known. Take another reading, or rank.");
+  }
+
+  /**
+   * @param last time of the last reading [s]
+   */
+  static JudgementWords of(Judgement judgement, Expectation expectation, double last) {
     return switch (judgement.kind()) {
       case SOUND ->
           new JudgementWords(
@@ -47,30 +75,43 @@ record JudgementWords(String style, Sign sign, String word, String sentence) {
               "Too high",
               "It stands higher than a sound circuit would: does the fuel warm up, or the pump"
                   + " still run?");
-      case EARLY ->
-          new JudgementWords(
-              "open", Sign.QUESTION, "Too early to say", early(judgement, expectationOrNull));
+      case EARLY -> undecided(judgement, expectation, last);
     };
   }
 
-  private static String early(Judgement judgement, Expectation expectation) {
-    if (expectation == null) {
-      return "Take the first reading when the pump stops.";
+  private static JudgementWords undecided(
+      Judgement judgement, Expectation expectation, double last) {
+    String sofar =
+        Double.isFinite(judgement.leastLeak())
+            ? "So far only a leak of more than " + leak(judgement.leastLeak()) + " would show."
+            : "The first readings say nothing yet.";
+    OptionalDouble tells = tells(expectation);
+    if (judgement.leastLeak() <= Judgement.NOTABLE_LEAK) {
+      return undecided("Not sure", "The last reading lies off the others. Take one more.");
     }
-    String next = whenItTells(expectation);
-    return Double.isFinite(judgement.leastLeak())
-        ? "So far only a leak of more than " + leak(judgement.leastLeak()) + " would show." + next
-        : "The first readings say nothing yet." + next;
+    if (tells.isPresent() && last < tells.getAsDouble()) {
+      double until = 60 * Math.ceil(tells.getAsDouble() / 60);
+      return undecided(
+          "Too early to say", sofar + " Go on until about " + Entry.clock(until) + ".");
+    }
+    return last < LONG_ENOUGH
+        ? undecided("Too early to say", sofar + " Go on to ten minutes, then rank.")
+        : undecided("Can't tell", sofar + " This hold alone can't tell: rank the suspects.");
   }
 
-  private static String whenItTells(Expectation expectation) {
+  private static JudgementWords undecided(String word, String sentence) {
+    return new JudgementWords("open", Sign.QUESTION, word, sentence);
+  }
+
+  /** When a leak worth looking for shows [s]; empty if it doesn't in the time looked at. */
+  private static OptionalDouble tells(Expectation expectation) {
     double[] times = expectation.band().time();
     for (int k = 0; k < times.length; k++) {
       if (expectation.leastLeak()[k] <= Judgement.NOTABLE_LEAK) {
-        return " Go on until about " + Entry.clock(60 * Math.ceil(times[k] / 60)) + ".";
+        return OptionalDouble.of(times[k]);
       }
     }
-    return " This hold alone may not tell: go on to ten minutes, then rank.";
+    return OptionalDouble.empty();
   }
 
   private static String leak(double flow) {

@@ -20,7 +20,8 @@ final class LogIntake {
 
   /** Reads a pasted table, to be looked at before it is taken. */
   void paste(String text) {
-    read("pasted table", () -> new Preview(GaugeLogReader.read("pasted table", text)));
+    String stated = PastedTable.withUnit(text, hold.pressures().unit());
+    read("pasted table", () -> new Preview(GaugeLogReader.read("pasted table", stated)));
   }
 
   /** Reads a log file, to be looked at before it is taken. */
@@ -32,13 +33,16 @@ final class LogIntake {
     hold.jobs().work().start("Reading " + name, progress -> reading.get(), preview::set);
   }
 
-  /** Takes the readings looked at into the chosen test, or a new one if that has some. */
+  /**
+   * Takes the readings looked at into the chosen test, or a new one without clamps if that has
+   * some.
+   */
   void take() {
     GaugeLog taken = preview.get().readings();
     preview.set(null);
     watch.stop();
     if (hold.hasReadings()) {
-      hold.again();
+      hold.addTest(hold.idProperty().get());
     }
     hold.changeLog("import", log -> taken);
   }

@@ -2,11 +2,17 @@ package holdcurve.ui.window.holdtests;
 
 import holdcurve.log.LogEvent;
 import holdcurve.log.Reading;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
+import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableValue;
+import javafx.collections.FXCollections;
 import javafx.collections.ListChangeListener;
+import javafx.collections.ObservableList;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TableColumn;
@@ -21,13 +27,13 @@ import javafx.util.Callback;
 final class ReadingList extends VBox {
   private final HoldTestsModel model;
   private final TableView<Reading> table = new TableView<>();
-  private int filled;
+  private final ObservableList<Reading> rows = FXCollections.observableArrayList();
 
   ReadingList(HoldTestsModel model) {
     this.model = model;
     getStyleClass().add("hc-readings");
     table.setId("readings");
-    table.setItems(model.readings());
+    table.setItems(rows);
     table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
     table.setPlaceholder(placeholder());
     fixed(column("Time", reading -> Entry.clock(reading.time())), 0.28);
@@ -58,16 +64,40 @@ final class ReadingList extends VBox {
     return nothing;
   }
 
+  /** What is new is chosen and seen; else the choice stays where it was. */
   private void fill() {
-    int before = table.getSelectionModel().getSelectedIndex();
-    boolean grown = model.readings().size() > filled;
-    filled = model.readings().size();
-    int last = model.readings().size() - 1;
-    if (last >= 0) {
-      int row = grown || before < 0 ? last : Math.min(before, last);
-      table.getSelectionModel().select(row);
-      table.scrollTo(Math.max(0, row - 1));
+    List<Reading> before = List.copyOf(rows);
+    int chosen = table.getSelectionModel().getSelectedIndex();
+    List<Reading> now = List.copyOf(model.readings());
+    rows.setAll(now);
+    if (now.isEmpty()) {
+      return;
     }
+    int row = now.size() > before.size() ? added(before, now) : Math.min(chosen, now.size() - 1);
+    table.getSelectionModel().clearAndSelect(Math.max(0, row));
+    table.getFocusModel().focus(Math.max(0, row));
+    reveal(Math.max(0, row));
+  }
+
+  /** The last of those that were not there before. */
+  private static int added(List<Reading> before, List<Reading> now) {
+    Set<Reading> known = new HashSet<>(before);
+    for (int i = now.size() - 1; i > 0; i--) {
+      if (!known.contains(now.get(i))) {
+        return i;
+      }
+    }
+    return 0;
+  }
+
+  /** With the one before it, for comparison; once the table is laid out with the new rows. */
+  private void reveal(int row) {
+    table.scrollTo(Math.max(0, row - 1));
+    Platform.runLater(
+        () -> {
+          table.layout();
+          table.scrollTo(Math.max(0, row - 1));
+        });
   }
 
   private static String remark(Reading reading) {

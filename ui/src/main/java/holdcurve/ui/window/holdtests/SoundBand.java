@@ -29,6 +29,10 @@ final class SoundBand {
   private Expectation expectation;
   private Question asked;
   private WorkModel.Item asking;
+
+  /** The readings for which asking was stopped; the next one asks again. */
+  private List<Reading> stoppedAt;
+
   private List<Reading> judged = List.of();
   private Judgement judgement = NOTHING_YET;
 
@@ -63,13 +67,15 @@ final class SoundBand {
   void ask(Job job, HoldTest test, List<Reading> hold, double span) {
     Question question =
         Steadied.first(hold).map(first -> question(job, test, first, span)).orElse(null);
-    if (Objects.equals(question, asked)) {
+    boolean again = stoppedAt != null && stoppedAt != hold;
+    if (Objects.equals(question, asked) && !again) {
       return;
     }
     if (asking != null) {
       asking.cancel();
     }
     asked = question;
+    stoppedAt = null;
     expectation = null;
     if (question != null) {
       asking =
@@ -77,6 +83,16 @@ final class SoundBand {
               "Expected readings",
               progress -> answer(question, test, hold, progress),
               answer -> take(question, answer, hold));
+      WorkModel.Item started = asking;
+      asking.ifBrokenOff(() -> brokenOff(started, hold));
+    }
+  }
+
+  private void brokenOff(WorkModel.Item item, List<Reading> hold) {
+    if (item == asking) {
+      asking = null;
+      stoppedAt = hold;
+      found.run();
     }
   }
 
@@ -105,6 +121,7 @@ final class SoundBand {
       expectation = answer.expectation().orElse(null);
       judged = hold;
       judgement = answer.judgement();
+      asking = null;
       found.run();
     }
   }
@@ -116,13 +133,16 @@ final class SoundBand {
 
   /** What can be said of these readings. */
   JudgementWords words(List<Reading> hold) {
+    if (asked == null) {
+      return JudgementWords.nothingRead();
+    }
     if (expectation == null) {
-      return JudgementWords.of(NOTHING_YET, null);
+      return JudgementWords.notJudged(asking != null);
     }
     if (hold != judged) {
       judged = hold;
       judgement = Judgement.of(expectation, hold);
     }
-    return JudgementWords.of(judgement, expectation);
+    return JudgementWords.of(judgement, expectation, hold.get(hold.size() - 1).time());
   }
 }

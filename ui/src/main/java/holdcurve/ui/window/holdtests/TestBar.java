@@ -13,11 +13,16 @@ import javafx.scene.layout.Priority;
 /** The holds of the job, and the name of the one that is shown. */
 final class TestBar extends HBox {
   private final HoldTestsModel model;
+  private final Runnable read;
   private final FlowPane holds = new FlowPane();
   private final TextField name = new TextField();
 
-  TestBar(HoldTestsModel model) {
+  /**
+   * @param read puts the keyboard where readings are typed, and Space is the watch
+   */
+  TestBar(HoldTestsModel model, Runnable read) {
     this.model = model;
+    this.read = read;
     setId("holds");
     getStyleClass().add("hc-test-bar");
     holds.getStyleClass().add("hc-test-list");
@@ -57,12 +62,17 @@ final class TestBar extends HBox {
           event -> {
             button.setSelected(true);
             model.hold().idProperty().set(id);
+            read.run();
           });
       holds.getChildren().add(button);
     }
     Button add = new Button("+ New hold");
     add.setId("add-hold");
-    add.setOnAction(event -> model.hold().addTest("hold"));
+    add.setOnAction(
+        event -> {
+          model.hold().addTest("hold");
+          read.run();
+        });
     holds.getChildren().add(add);
     name.setText(model.hold().idProperty().get());
     name.setDisable(model.hold().testIds().isEmpty());

@@ -131,8 +131,8 @@ public final class OpenJobModel {
     }
     questions.ask(
         "'" + Titles.shown(edited.now().title()) + "' has work that is not saved.",
-        new QuestionModel.Answer("Save it first", () -> saver.accept(next)),
-        new QuestionModel.Answer("Leave it unsaved, offer it at the next start", next));
+        new QuestionModel.Answer("Save it first", () -> saver.accept(next), true),
+        new QuestionModel.Answer("Leave it unsaved, offer it at the next start", next, false));
   }
 
   /** Reads a job and, once it is read, ranks it. Asks first if that would leave unsaved work. */

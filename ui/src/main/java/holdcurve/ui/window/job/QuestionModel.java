@@ -11,13 +11,14 @@ public final class QuestionModel {
    *
    * @param words on its button
    * @param then run when it is given
+   * @param safe whether nothing can be lost by it
    */
-  public record Answer(String words, Runnable then) {}
+  public record Answer(String words, Runnable then, boolean safe) {}
 
   /**
    * A question. Besides its answers there is always that of leaving everything as it is.
    *
-   * @param answers the safest first
+   * @param answers beside that
    */
   public record Question(String sentence, List<Answer> answers) {
     public Question {
