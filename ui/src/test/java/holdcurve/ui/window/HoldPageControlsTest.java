@@ -14,6 +14,7 @@ import holdcurve.ui.window.job.JobEdits;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.DoublePredicate;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -164,18 +165,40 @@ class HoldPageControlsTest {
     assertSeen(51 * 60);
   }
 
+  @Test
+  void largeTextLeavesFiveReadingsInView() throws Exception {
+    run(
+        () -> {
+          window.stage().setWidth(1280);
+          window.stage().setHeight(720);
+          window.desk().looks().enlarge();
+          window.desk().looks().enlarge();
+        });
+    robot.push(KeyCode.CONTROL, KeyCode.T).push(KeyCode.SPACE);
+    for (int i = 0; i < 10; i++) {
+      robot.write(i + ":00 1.9").push(KeyCode.ENTER);
+    }
+    assertSeen(9 * 60);
+    window.picture("hold-tests-largest-text", 1280, 720);
+    assertTrue(seen(time -> true) >= 5, seen(time -> true) + " in view");
+  }
+
   private void assertSeen(double time) {
     assertEquals(time, list().getSelectionModel().getSelectedItem().time(), 1e-9);
+    assertEquals(1, seen(one -> one == time), "the reading at " + time + " s is out of view");
+  }
+
+  /** How many readings are wholly in view. */
+  private long seen(DoublePredicate time) {
     WaitForAsyncUtils.waitForFxEvents();
     Bounds box = list().localToScene(list().getBoundsInLocal());
-    boolean seen =
-        list().lookupAll(".table-row-cell").stream()
-            .map(TableRow.class::cast)
-            .filter(row -> row.isVisible() && row.getItem() instanceof Reading)
-            .filter(row -> ((Reading) row.getItem()).time() == time)
-            .map(row -> row.localToScene(row.getBoundsInLocal()))
-            .anyMatch(b -> b.getMinY() >= box.getMinY() && b.getMaxY() <= box.getMaxY() + 1);
-    assertTrue(seen, "the reading at " + time + " s is out of view");
+    return list().lookupAll(".table-row-cell").stream()
+        .map(TableRow.class::cast)
+        .filter(row -> row.isVisible() && row.getItem() instanceof Reading)
+        .filter(row -> time.test(((Reading) row.getItem()).time()))
+        .map(row -> row.localToScene(row.getBoundsInLocal()))
+        .filter(b -> b.getMinY() >= box.getMinY() && b.getMaxY() <= box.getMaxY() + 1)
+        .count();
   }
 
   @Test

@@ -29,6 +29,7 @@ import java.util.stream.Collectors;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.ProgressBar;
 import javafx.scene.control.TabPane;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
@@ -191,6 +192,47 @@ class WindowTest {
     assertTrue(visibleWords().contains("expected: Regulator seat leaks"));
     robot.push(KeyCode.HOME);
     assertTrue(visibleWords().contains("expected: Check valve leaks back to the tank"));
+  }
+
+  @Test
+  void theTabsBelowThePlotStayWhereTheyAre() throws Exception {
+    open(Jobs.TWO_HOLDS);
+    robot.interact(() -> stage.setHeight(720));
+    TabPane drawer = (TabPane) find("#drawer");
+    WaitForAsyncUtils.waitForFxEvents();
+    double top = drawer.localToScene(0, 0).getY();
+    for (int i = 0; i < drawer.getTabs().size(); i++) {
+      int tab = i;
+      robot.interact(() -> drawer.getSelectionModel().select(tab));
+      WaitForAsyncUtils.waitForFxEvents();
+      assertEquals(top, drawer.localToScene(0, 0).getY(), 0.5, drawer.getTabs().get(i).getId());
+    }
+  }
+
+  @Test
+  void aBarIsNeverFullBesideWorkThatGoesOn() throws Exception {
+    CountDownLatch told = new CountDownLatch(1);
+    CountDownLatch end = new CountDownLatch(1);
+    ranker =
+        (job, seed, progress) -> {
+          progress.at(1, "Last steps");
+          told.countDown();
+          try {
+            end.await();
+          } catch (InterruptedException e) {
+            throw new CancellationException();
+          }
+          return HandMadeRanking.of(job);
+        };
+    wanted = Jobs.TWO_HOLDS;
+    robot.push(KeyCode.CONTROL, KeyCode.O);
+    told.await();
+    WaitForAsyncUtils.waitForFxEvents();
+    ProgressBar bar = (ProgressBar) find("#progress").lookup(".progress-bar");
+    assertTrue(visibleWords().contains("Last steps"), visibleWords()::toString);
+    assertTrue(bar.isIndeterminate());
+    end.countDown();
+    settle();
   }
 
   @Test

@@ -7,7 +7,6 @@ import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 
@@ -38,11 +37,8 @@ final class QuestionStrip extends HBox {
         .answers()
         .forEach(answer -> buttons.add(button(answer.words(), () -> model.answer(answer))));
     buttons.add(button("Cancel (Esc)", model::stay));
-    FlowPane line = new FlowPane();
-    line.getStyleClass().add("hc-buttons");
-    line.getChildren().setAll(buttons);
-    HBox.setHgrow(line, Priority.SOMETIMES);
-    getChildren().setAll(Sign.QUESTION.node(), sentence, line);
+    getChildren().setAll(Sign.QUESTION.node(), sentence);
+    getChildren().addAll(buttons);
     Node safe = buttons.get(safe(question));
     Platform.runLater(safe::requestFocus);
   }

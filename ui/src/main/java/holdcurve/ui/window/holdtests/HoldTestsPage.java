@@ -24,7 +24,6 @@ import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
@@ -45,7 +44,8 @@ public final class HoldTestsPage implements Page {
     this.desk = desk;
     this.model = model;
     watch = new StopwatchPane(model);
-    readings = new ReadingList(model);
+    readings =
+        new ReadingList(model, button("Paste", this::paste), button("Import …", this::importLog));
     tests = new TestBar(model, this::focus);
     BorderPane work = new BorderPane();
     work.setTop(new VBox(tests, new JudgementBar(model, this::rank)));
@@ -67,10 +67,7 @@ public final class HoldTestsPage implements Page {
   }
 
   private VBox left() {
-    FlowPane bring =
-        new FlowPane(button("Paste", this::paste), button("Import …", this::importLog));
-    bring.getStyleClass().add("hc-buttons");
-    VBox left = new VBox(watch, readings, bring);
+    VBox left = new VBox(watch, readings);
     VBox.setVgrow(readings, Priority.ALWAYS);
     left.getStyleClass().add("hc-side");
     left.prefWidthProperty().bind(side(20.5, 16.5));

@@ -29,7 +29,10 @@ final class ReadingList extends VBox {
   private final TableView<Reading> table = new TableView<>();
   private final ObservableList<Reading> rows = FXCollections.observableArrayList();
 
-  ReadingList(HoldTestsModel model) {
+  /**
+   * @param bring buttons that bring readings from elsewhere
+   */
+  ReadingList(HoldTestsModel model, Button... bring) {
     this.model = model;
     getStyleClass().add("hc-readings");
     table.setId("readings");
@@ -48,7 +51,8 @@ final class ReadingList extends VBox {
         });
     setVgrow(table, Priority.ALWAYS);
     table.setMinHeight(60);
-    getChildren().addAll(table, buttons());
+    getChildren().addAll(table, buttons(bring));
+    table.heightProperty().addListener((property, before, now) -> revealChosen());
     model.readings().addListener((ListChangeListener<Reading>) change -> fill());
     model.pressures().unitProperty().addListener((property, before, now) -> table.refresh());
     fill();
@@ -88,6 +92,12 @@ final class ReadingList extends VBox {
       }
     }
     return 0;
+  }
+
+  private void revealChosen() {
+    if (table.getSelectionModel().getSelectedIndex() >= 0) {
+      reveal(table.getSelectionModel().getSelectedIndex());
+    }
   }
 
   /** With the one before it, for comparison; once the table is laid out with the new rows. */
@@ -151,14 +161,21 @@ final class ReadingList extends VBox {
     Optional.ofNullable(table.getSelectionModel().getSelectedItem()).ifPresent(what);
   }
 
-  private FlowPane buttons() {
+  private FlowPane buttons(Button... bring) {
     FlowPane buttons =
         new FlowPane(
             button("Correct", model.entry()::startCorrecting),
             button("Doubtful (D)", model.edits()::toggleDoubt),
             button("Delete", model.edits()::delete));
-    buttons.getStyleClass().add("hc-buttons");
-    buttons.disableProperty().bind(table.getSelectionModel().selectedItemProperty().isNull());
+    buttons
+        .getChildren()
+        .forEach(
+            button ->
+                button
+                    .disableProperty()
+                    .bind(table.getSelectionModel().selectedItemProperty().isNull()));
+    buttons.getChildren().addAll(bring);
+    buttons.getStyleClass().addAll("hc-buttons", "hc-compact");
     return buttons;
   }
 

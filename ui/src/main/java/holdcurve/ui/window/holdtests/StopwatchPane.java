@@ -43,17 +43,14 @@ final class StopwatchPane extends VBox {
     main.setOnAction(event -> press());
     HBox.setHgrow(main, Priority.ALWAYS);
     clamps.setMaxWidth(Double.MAX_VALUE);
-    HBox.setHgrow(clamps, Priority.ALWAYS);
     clamps.setOnAction(event -> model.entry().clampsAreOn());
     finish.setMinWidth(USE_PREF_SIZE);
     finish.setOnAction(event -> model.entry().finish());
     HBox top = new HBox(time, main);
     top.getStyleClass().add("hc-watch-row");
-    HBox below = new HBox(clamps, finish);
-    below.getStyleClass().add("hc-watch-row");
-    below.visibleProperty().bind(model.watch().runningProperty());
-    below.managedProperty().bind(below.visibleProperty());
-    getChildren().addAll(top, below, entryLine(), hint());
+    finish.visibleProperty().bind(model.watch().runningProperty());
+    finish.managedProperty().bind(finish.visibleProperty());
+    getChildren().addAll(top, clamps, entryLine(), hint());
     ticking.setCycleCount(Animation.INDEFINITE);
     model.watch().runningProperty().addListener((property, before, now) -> run(now));
     model.hold().testProperty().addListener((property, before, now) -> update());
@@ -83,7 +80,7 @@ final class StopwatchPane extends VBox {
     take.setMinWidth(USE_PREF_SIZE);
     take.setFocusTraversable(false);
     take.setOnAction(event -> enter());
-    HBox line = new HBox(entry, take);
+    HBox line = new HBox(entry, take, finish);
     line.getStyleClass().add("hc-watch-row");
     return line;
   }

@@ -130,9 +130,11 @@ public final class OpenJobModel {
       return;
     }
     questions.ask(
-        "'" + Titles.shown(edited.now().title()) + "' has work that is not saved.",
+        "'"
+            + Titles.shown(edited.now().title())
+            + "' is not saved. Left so, it is offered at the next start.",
         new QuestionModel.Answer("Save it first", () -> saver.accept(next), true),
-        new QuestionModel.Answer("Leave it unsaved, offer it at the next start", next, false));
+        new QuestionModel.Answer("Leave it unsaved", next, false));
   }
 
   /** Reads a job and, once it is read, ranks it. Asks first if that would leave unsaved work. */

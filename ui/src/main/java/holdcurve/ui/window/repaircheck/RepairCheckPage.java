@@ -35,7 +35,8 @@ public final class RepairCheckPage implements Page {
     actions = new CheckActions(model, open);
     CheckedHolds holds = new CheckedHolds(model);
     VBox.setVgrow(holds, Priority.ALWAYS);
-    VBox left = new VBox(new TimelineStrip(model), holds, actions);
+    VBox left = new VBox();
+    left.getChildren().addAll(new TimelineStrip(model, left.widthProperty()), holds, actions);
     left.setMinWidth(0);
     left.setPrefWidth(0);
     HBox.setHgrow(left, Priority.ALWAYS);

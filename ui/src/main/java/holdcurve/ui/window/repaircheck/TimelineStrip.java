@@ -3,11 +3,14 @@ package holdcurve.ui.window.repaircheck;
 import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
 import holdcurve.job.Repair;
+import holdcurve.ui.window.frame.Texts;
 import holdcurve.ui.window.job.JobEdits;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import javafx.beans.binding.Bindings;
+import javafx.beans.property.ReadOnlyDoubleProperty;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -17,9 +20,14 @@ import javafx.scene.layout.HBox;
 /** What was done to the car so far, in order: holds, and the repairs between them. */
 final class TimelineStrip extends FlowPane {
   private final RepairCheckModel model;
+  private final ReadOnlyDoubleProperty place;
 
-  TimelineStrip(RepairCheckModel model) {
+  /**
+   * @param place width of what holds it: known before the steps are laid out
+   */
+  TimelineStrip(RepairCheckModel model, ReadOnlyDoubleProperty place) {
     this.model = model;
+    this.place = place;
     setId("timeline");
     getStyleClass().add("hc-timeline");
     model.jobProperty().addListener((property, before, now) -> show(now));
@@ -67,8 +75,7 @@ final class TimelineStrip extends FlowPane {
             + Stream.of(repair.part(), repair.note())
                 .filter(word -> !word.isEmpty())
                 .collect(Collectors.joining(", "));
-    Label label = new Label(words);
-    label.getStyleClass().addAll("hc-small", "hc-strong");
+    Label label = Texts.words(words, "hc-small", "hc-strong");
     Button remove = new Button("×");
     remove.setAccessibleText("Remove: " + words);
     remove.getStyleClass().add("hc-flat");
@@ -76,6 +83,12 @@ final class TimelineStrip extends FlowPane {
     remove.setOnAction(event -> model.removeRepair(repair));
     HBox step = new HBox(label, remove);
     step.getStyleClass().add("hc-timeline-repair");
+    step.maxWidthProperty()
+        .bind(
+            Bindings.createDoubleBinding(
+                () -> place.get() - getInsets().getLeft() - getInsets().getRight(),
+                place,
+                insetsProperty()));
     return step;
   }
 }

@@ -2,7 +2,6 @@ package holdcurve.ui.window.suspects;
 
 import holdcurve.ui.window.frame.Scrolled;
 import java.util.Locale;
-import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.scene.Node;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
@@ -41,11 +40,6 @@ final class Drawer extends TabPane {
     } else {
       getSelectionModel().select(tab);
     }
-  }
-
-  /** Whether the steps of the next test are read. */
-  ReadOnlyBooleanProperty stepsShown() {
-    return nextTest.selectedProperty();
   }
 
   void turnToNextTest() {

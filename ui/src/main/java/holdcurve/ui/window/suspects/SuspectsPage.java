@@ -23,9 +23,6 @@ public final class SuspectsPage implements Page {
   /** Least height of the plots with their words [sizes of the text]. */
   private static final double PLOT_LETTERS = 16;
 
-  /** Likewise, while no steps are read below it [sizes of the text]. */
-  private static final double ROOMY_PLOT_LETTERS = 21;
-
   /** Least height of the words below it [sizes of the text]. */
   private static final double LEAST_LETTERS = 8;
 
@@ -33,10 +30,7 @@ public final class SuspectsPage implements Page {
   private static final double RANKING_LETTERS = 41;
 
   /** Share of the height that the words below the plot take [-]. */
-  private static final double DRAWER_SHARE = 0.4;
-
-  /** Likewise, while they are the steps of the next test. */
-  private static final double STEPS_SHARE = 0.48;
+  private static final double DRAWER_SHARE = 0.44;
 
   private final SuspectsModel model;
   private final Desk desk;
@@ -62,7 +56,6 @@ public final class SuspectsPage implements Page {
             Bindings.createDoubleBinding(
                 () -> drawerHeight(left.getHeight()),
                 left.heightProperty(),
-                drawer.stepsShown(),
                 desk.looks().textSizeProperty()));
     left.setMinWidth(0);
     left.setPrefWidth(0);
@@ -76,13 +69,14 @@ public final class SuspectsPage implements Page {
     model.ranking().addListener((property, before, now) -> focus());
   }
 
-  /** Its share, as far as that leaves the plot readable; at large text that comes first. */
+  /**
+   * Its share, as far as that leaves the plot readable; at large text that comes first. Whatever
+   * tab is read, so that the tabs stay where they are.
+   */
   private double drawerHeight(double all) {
     double letter = desk.looks().textSizeProperty().get();
-    boolean steps = drawer.stepsShown().get();
-    double plot = letter * (steps ? PLOT_LETTERS : ROOMY_PLOT_LETTERS);
-    double share = all * (steps ? STEPS_SHARE : DRAWER_SHARE);
-    return Math.max(LEAST_LETTERS * letter, Math.min(share, all - plot));
+    return Math.max(
+        LEAST_LETTERS * letter, Math.min(DRAWER_SHARE * all, all - PLOT_LETTERS * letter));
   }
 
   @Override
