@@ -67,6 +67,7 @@ public final class WhatIfWriter {
     node.put("expected_cost", JsonNumbers.rounded(order.expectedCost()));
     node.put("expected_cost_without_tests", JsonNumbers.rounded(order.withoutTests()));
     node.put("solved_probability", JsonNumbers.rounded(order.solved()));
+    order.unpriced().forEach(node.withArray("unpriced")::add);
     order.first().ifPresent(first -> add(node.putObject("first"), first));
     order.assumptions().forEach(node.withArray("assumptions")::add);
   }
@@ -75,6 +76,7 @@ public final class WhatIfWriter {
     node.put("action", step.action());
     node.put("kind", step.isTest() ? "test" : "repair");
     node.put("cost", JsonNumbers.rounded(step.cost()));
+    node.put("priced", step.priced());
     ArrayNode outcomes = node.putArray("outcomes");
     for (OrderNode.Next next : step.branches()) {
       ObjectNode branch = outcomes.addObject();

@@ -86,7 +86,14 @@ public final class CheapestOrder {
     RepairOrder.Solution plain = repairs.new Solution(prior);
     Way best = way(prior, MOST_TESTS, new HashSet<>());
     return new CostPlan(
-        prices.currency(), best.cost(), plain.cost(), best.solved(), best.first(), assumptions());
+        prices.currency(),
+        best.cost(),
+        plain.cost(),
+        best.solved(),
+        prices.unpriced(),
+        prices.unpriced().size() < prices.offers().size(),
+        best.first(),
+        assumptions());
   }
 
   private List<String> assumptions() {
@@ -145,6 +152,7 @@ public final class CheapestOrder {
       branches.add(new OrderNode.Next(test.test().branches().get(o).said(), p, then.first()));
     }
     String name = test.test().procedure().name();
-    return new Way(cost, solved, Optional.of(new OrderNode(name, true, test.cost(), branches)));
+    return new Way(
+        cost, solved, Optional.of(new OrderNode(name, true, test.cost(), true, branches)));
   }
 }

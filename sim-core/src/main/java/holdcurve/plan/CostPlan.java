@@ -10,6 +10,8 @@ import java.util.Optional;
  * @param expectedCost of this order
  * @param withoutTests expected cost of the best order that only repairs
  * @param solved probability that the hold passes in the end [-]
+ * @param unpriced names of repairs without a price
+ * @param anyPrice whether any repair has a price; else the costs say nothing
  * @param first what to do first; absent where nothing on the list would help
  * @param assumptions plain sentences
  */
@@ -18,9 +20,12 @@ public record CostPlan(
     double expectedCost,
     double withoutTests,
     double solved,
+    List<String> unpriced,
+    boolean anyPrice,
     Optional<OrderNode> first,
     List<String> assumptions) {
   public CostPlan {
+    unpriced = List.copyOf(unpriced);
     assumptions = List.copyOf(assumptions);
   }
 }

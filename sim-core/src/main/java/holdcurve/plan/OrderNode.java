@@ -10,9 +10,11 @@ import java.util.Optional;
  * @param action in plain words
  * @param isTest whether it is a test rather than a repair
  * @param cost of doing it, the hold that proves a repair included
+ * @param priced whether the user said so; else it is what the dearest repair costs
  * @param branches its outcomes
  */
-public record OrderNode(String action, boolean isTest, double cost, List<Next> branches) {
+public record OrderNode(
+    String action, boolean isTest, double cost, boolean priced, List<Next> branches) {
   /**
    * An outcome.
    *

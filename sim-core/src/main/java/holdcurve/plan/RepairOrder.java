@@ -20,6 +20,7 @@ final class RepairOrder {
   private final double[][] fails;
   private final double[] cost;
   private final List<String> names;
+  private final boolean[] priced;
 
   RepairOrder(RepairChances chances, PriceList prices, double check) {
     hypotheses = List.copyOf(chances.probabilities().keySet());
@@ -31,6 +32,10 @@ final class RepairOrder {
     }
     cost = chances.offers().stream().mapToDouble(o -> prices.cost(o) + check).toArray();
     names = chances.offers().stream().map(o -> o.name()).toList();
+    priced = new boolean[names.size()];
+    for (int r = 0; r < priced.length; r++) {
+      priced[r] = chances.offers().get(r).isPriced();
+    }
   }
 
   List<String> hypotheses() {
@@ -118,6 +123,7 @@ final class RepairOrder {
               names.get(repair),
               false,
               cost[repair],
+              priced[repair],
               List.of(
                   new OrderNode.Next(Saying.plain("the hold passes"), 1 - on, Optional.empty()),
                   new OrderNode.Next(Saying.plain("it doesn't"), on, node(then)))));

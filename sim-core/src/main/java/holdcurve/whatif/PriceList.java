@@ -24,9 +24,27 @@ public record PriceList(String currency, double perHour, List<RepairOffer> offer
     return new PriceList(currency, other, offers);
   }
 
-  /** Price and work of a repair. */
+  /**
+   * Price and work of a repair. One without a price counts like the dearest of the others: nobody
+   * knows that it is free. Where none has a price, all count alike.
+   */
   public double cost(RepairOffer offer) {
+    return offer.isPriced() ? stated(offer) : dearest();
+  }
+
+  private double stated(RepairOffer offer) {
     return offer.price() + time(offer.minutes());
+  }
+
+  private double dearest() {
+    double dearest =
+        offers.stream().filter(RepairOffer::isPriced).mapToDouble(this::stated).max().orElse(0);
+    return dearest > 0 ? dearest : Math.max(perHour, 1);
+  }
+
+  /** Names of the repairs without a price. */
+  public List<String> unpriced() {
+    return offers.stream().filter(offer -> !offer.isPriced()).map(RepairOffer::name).toList();
   }
 
   /** What work of so many minutes counts. */

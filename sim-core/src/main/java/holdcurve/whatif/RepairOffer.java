@@ -24,6 +24,11 @@ public record RepairOffer(
     Require.notNegative(minutes, "time for '" + name + "'", "min");
   }
 
+  /** Whether the user said what it costs, in money or in time. */
+  public boolean isPriced() {
+    return price > 0 || minutes > 0;
+  }
+
   /** Whether a fault is gone after this repair. */
   public boolean cures(Hypothesis.Member member) {
     return part.filter(id -> member.site().parts().equals(List.of(id))).isPresent()

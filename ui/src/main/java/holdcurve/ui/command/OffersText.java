@@ -34,7 +34,7 @@ final class OffersText {
           Locale.ROOT,
           "%9s  %13s  %7.0f  %s%n",
           Chance.words(offers.chances().passes(1 << i)),
-          Money.text(offer.price(), offers.prices().currency()),
+          offer.isPriced() ? Money.text(offer.price(), offers.prices().currency()) : "no price",
           offer.minutes(),
           offer.name());
     }

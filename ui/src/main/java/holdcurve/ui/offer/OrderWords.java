@@ -33,17 +33,36 @@ public final class OrderWords {
     this.unit = unit;
   }
 
-  /** What the order costs, and how it may end. */
+  /** What the order costs, how it may end, and what has no price. */
   public static String summary(CostPlan order) {
-    return order.first().isEmpty()
-        ? "Nothing on the list would help."
-        : "Cheapest order on average: "
-            + Money.text(order.expectedCost(), order.currency())
-            + " (repairs alone, without a further test: "
-            + Money.text(order.withoutTests(), order.currency())
-            + "); the hold passes in the end with "
-            + Chance.words(order.solved())
-            + ".";
+    if (order.first().isEmpty()) {
+      return "Nothing on the list would help.";
+    }
+    String unpriced =
+        order.unpriced().isEmpty()
+            ? ""
+            : " No price yet: "
+                + String.join("; ", order.unpriced())
+                + ". "
+                + (order.unpriced().size() == 1 ? "It counts" : "Each counts")
+                + " like the dearest repair.";
+    return order.anyPrice() ? costs(order) + unpriced : unpricedAll(order);
+  }
+
+  private static String unpricedAll(CostPlan order) {
+    return "No repair has a price yet, so the likeliest comes first. The hold passes in the end with "
+        + Chance.words(order.solved())
+        + ".";
+  }
+
+  private static String costs(CostPlan order) {
+    return "Cheapest order on average: "
+        + Money.text(order.expectedCost(), order.currency())
+        + " (repairs alone, without a further test: "
+        + Money.text(order.withoutTests(), order.currency())
+        + "); the hold passes in the end with "
+        + Chance.words(order.solved())
+        + ".";
   }
 
   /**
@@ -101,6 +120,12 @@ public final class OrderWords {
   }
 
   private String cost(OrderNode node) {
+    if (!node.priced()) {
+      return " (no price)";
+    }
+    if (!order.anyPrice()) {
+      return "";
+    }
     return node.cost() > 0 ? " (" + Money.text(node.cost(), order.currency()) + ")" : "";
   }
 }

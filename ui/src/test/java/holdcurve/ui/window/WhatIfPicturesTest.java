@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdcurve.ui.theme.Looks;
 import holdcurve.ui.theme.Theme;
+import java.util.List;
 import java.util.function.Consumer;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
@@ -22,6 +24,7 @@ import javafx.scene.layout.VBox;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
+import org.testfx.util.WaitForAsyncUtils;
 
 /** The page What if through its main task, and the next test, with pictures in every look. */
 class WhatIfPicturesTest {
@@ -73,6 +76,37 @@ class WhatIfPicturesTest {
       shown.picture("order-" + theme.styleClass(), 1280, 720);
       shown.picture("order-" + theme.styleClass(), 1920, 1080);
     }
+  }
+
+  /** The first is all but certain to be needed; the others would cost nothing if left blank. */
+  @Test
+  void aRepairWithoutAPriceIsNamedAndNotAdvisedFirstForIt() throws Exception {
+    run(() -> page("What if"));
+    run(() -> ((TabPane) shown.find("#what-if")).getSelectionModel().select(1));
+    robot.push(KeyCode.F7);
+    String none = ((Label) order().get(0)).getText();
+    assertTrue(none.startsWith("No repair has a price yet, so the likeliest comes first."), none);
+    run(() -> ((TextField) shown.find("#price-1")).setText("45"));
+    robot.push(KeyCode.F7);
+    String summary = ((Label) order().get(0)).getText();
+    assertTrue(summary.contains("No price yet: "), summary);
+    String steps =
+        order().stream()
+            .map(node -> ((Label) node).getText())
+            .filter(words -> words.startsWith("Repair: "))
+            .findFirst()
+            .orElseThrow();
+    assertTrue(steps.startsWith("Repair: put right: check valve"), steps);
+    run(() -> ((TextField) shown.find("#price-1")).setText(""));
+    run(() -> ((TextField) shown.find("#price-2")).setText("45"));
+    robot.push(KeyCode.F7);
+    assertTrue(
+        order().stream().anyMatch(node -> ((Label) node).getText().contains("tank (no price)")));
+  }
+
+  private List<Node> order() {
+    WaitForAsyncUtils.waitForFxEvents();
+    return ((VBox) shown.find("#cheapest-order")).getChildren();
   }
 
   private void sections(Consumer<TitledPane> what) throws Exception {
