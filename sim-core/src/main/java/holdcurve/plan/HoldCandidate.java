@@ -55,6 +55,7 @@ final class HoldCandidate implements CandidateTest {
             HoldWords.minutes(hold, clamped.size())
                 + (twice ? primeTime / 60 : 0)
                 + (temperature ? HoldWords.PREPARE : 0),
+            true,
             set,
             Saying.plain(HoldWords.steps(set, hold, twice, temperature)),
             HoldWords.cautions(set));

@@ -221,6 +221,6 @@ final class Looks {
       String id, String name, double minutes, List<Saying> steps, Caution... own) {
     List<String> cautions = new ArrayList<>(Cautions.general());
     cautions.addAll(cautions.size() - 1, Cautions.texts(own));
-    return new Procedure(id, name, minutes, Set.of(), steps, cautions);
+    return new Procedure(id, name, minutes, false, Set.of(), steps, cautions);
   }
 }

@@ -12,6 +12,7 @@ import java.util.TreeSet;
  * @param id short and unique in a plan
  * @param name in plain words
  * @param minutes it takes, preparing and clearing up included
+ * @param isHold whether it is another hold; else something is looked at or counted
  * @param clamped hoses that are clamped
  * @param steps in the order in which they are done
  * @param cautions to be read before
@@ -20,6 +21,7 @@ public record Procedure(
     String id,
     String name,
     double minutes,
+    boolean isHold,
     Set<String> clamped,
     List<Saying> steps,
     List<String> cautions) {

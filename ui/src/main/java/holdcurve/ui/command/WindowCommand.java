@@ -23,7 +23,7 @@ import picocli.CommandLine.Spec;
 /** Opens the window; where there can be none, says why and prints the ranking instead. */
 @Command(
     name = "window",
-    description = "Opens the window on a job, or on a shipped scenario.",
+    description = "Opens the window on a job, or where jobs are begun.",
     mixinStandardHelpOptions = true)
 final class WindowCommand implements Callable<Integer> {
   private static final long SEED = 1;
@@ -49,7 +49,9 @@ final class WindowCommand implements Callable<Integer> {
   public Integer call() {
     Path job = file == null ? Scenarios.first().orElse(null) : file;
     requirePicture(job);
-    Optional<String> reason = WindowLauncher.open(job, plugins.folder(), picture);
+    boolean startPage = file == null && picture == null && Scenarios.installed();
+    Optional<String> reason =
+        WindowLauncher.open(startPage ? null : job, plugins.folder(), picture);
     if (reason.isPresent() && picture != null) {
       throw new NoAnswerException(reason.get());
     }

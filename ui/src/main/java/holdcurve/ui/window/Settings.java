@@ -5,14 +5,18 @@ import holdcurve.file.SafeFile;
 import holdcurve.saying.PressureUnit;
 import holdcurve.ui.theme.Theme;
 import holdcurve.ui.window.frame.Desk;
+import holdcurve.ui.window.job.RecentJobs;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.StringWriter;
 import java.lang.System.Logger.Level;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Properties;
 import java.util.concurrent.Executor;
+import javafx.collections.ListChangeListener;
 
 /**
  * What the person at the window chose, kept from one start to the next in a small file. A file that
@@ -23,6 +27,11 @@ final class Settings {
   private static final String THEME = "theme";
   private static final String TEXT = "text_px";
   private static final String UNIT = "pressure_unit";
+  private static final String RECENT = "recent_job_";
+  private static final String FILE = "_file";
+  private static final String TITLE = "_title";
+  private static final String DATE = "_date";
+  private static final String STATE = "_state";
   private static final String PLUGINS = "plugin_folder";
 
   private final Path file;
@@ -44,6 +53,10 @@ final class Settings {
     desk.looks().textSizeProperty().addListener((property, before, now) -> save.run());
     desk.jobs().pressures().unitProperty().addListener((property, before, now) -> save.run());
     desk.faults().folderProperty().addListener((property, before, now) -> save.run());
+    desk.jobs()
+        .recent()
+        .all()
+        .addListener((ListChangeListener<RecentJobs.Recent>) change -> save.run());
   }
 
   private Properties read() {
@@ -77,6 +90,29 @@ final class Settings {
     if (!folder.isBlank() && desk.faults().folderProperty().get() == null) {
       desk.faults().folderProperty().set(Path.of(folder));
     }
+    desk.jobs().recent().restore(recent(kept));
+  }
+
+  private static List<RecentJobs.Recent> recent(Properties kept) {
+    List<RecentJobs.Recent> recent = new ArrayList<>();
+    for (int i = 0; !kept.getProperty(RECENT + i + FILE, "").isBlank(); i++) {
+      recent.add(
+          new RecentJobs.Recent(
+              Path.of(kept.getProperty(RECENT + i + FILE)),
+              kept.getProperty(RECENT + i + TITLE, ""),
+              kept.getProperty(RECENT + i + DATE, ""),
+              kept.getProperty(RECENT + i + STATE, "")));
+    }
+    return recent;
+  }
+
+  private static void put(Properties now, List<RecentJobs.Recent> recent) {
+    for (int i = 0; i < recent.size(); i++) {
+      now.setProperty(RECENT + i + FILE, recent.get(i).file().toString());
+      now.setProperty(RECENT + i + TITLE, recent.get(i).title());
+      now.setProperty(RECENT + i + DATE, recent.get(i).date());
+      now.setProperty(RECENT + i + STATE, recent.get(i).state());
+    }
   }
 
   private void save(Desk desk) {
@@ -86,6 +122,7 @@ final class Settings {
     now.setProperty(UNIT, desk.jobs().pressures().unit().name());
     Path folder = desk.faults().folderProperty().get();
     now.setProperty(PLUGINS, folder == null ? "" : folder.toString());
+    put(now, desk.jobs().recent().all());
     background.execute(() -> write(now));
   }
 

@@ -103,7 +103,7 @@ class BlankToRankingTest {
 
   @Test
   void twelveReadingsTakeFewerThanTwentyFiveActions() throws Exception {
-    robot.interact(() -> stage.getScene().lookup(".hc-template").requestFocus());
+    robot.interact(() -> stage.getScene().lookup("#templates .hc-template").requestFocus());
     press(KeyCode.ENTER);
     until(() -> model.jobProperty().get() != null);
     assertEquals("Hold tests", desk.page().get());

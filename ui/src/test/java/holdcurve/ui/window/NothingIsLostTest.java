@@ -129,7 +129,7 @@ class NothingIsLostTest {
 
   private void beginFromATemplate() throws Exception {
     robot.push(KeyCode.CONTROL, KeyCode.N);
-    run(() -> ((Button) stage.getScene().lookup(".hc-template")).fire());
+    run(() -> ((Button) stage.getScene().lookup("#templates .hc-template")).fire());
   }
 
   @Test

@@ -45,7 +45,7 @@ enum FindingForm {
   /** What to beware of before it is looked for. */
   String caution() {
     return switch (this) {
-      case WET, DRY, ALL_DRY -> Cautions.LOOK;
+      case WET, WET_AGAIN, DRY, STILL_DRY, ALL_DRY -> Cautions.LOOK;
       case DROPS -> Cautions.DROPS;
       case FUEL_IN_HOSE, NO_FUEL_IN_HOSE -> Cautions.THIN_HOSE;
       case DRAWN_OFF -> Cautions.DRAW_OFF;

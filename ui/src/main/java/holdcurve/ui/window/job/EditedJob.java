@@ -82,9 +82,9 @@ final class EditedJob {
     boolean other = sitting != state.sitting();
     sitting = state.sitting();
     standing.set(sitting.standing);
+    job.set(state.job());
     file.set(sitting.file);
     example.set(sitting.example && sitting.file == null);
-    job.set(state.job());
     showHistory();
     if (other) {
       takenUp.set(sitting.begun);

@@ -3,11 +3,14 @@ package holdcurve.ui.window.job;
 import holdcurve.check.InputException;
 import holdcurve.file.JobWriter;
 import holdcurve.infer.Ranker;
+import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
 import holdcurve.job.Repair;
 import holdcurve.log.Reading;
 import holdcurve.job.CurrentTests;
 import holdcurve.job.Timeline;
+import holdcurve.plan.Procedure;
+import holdcurve.repair.RepairCheck;
 import holdcurve.text.Titles;
 import java.lang.System.Logger.Level;
 import java.nio.file.Path;
@@ -23,11 +26,13 @@ import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import javafx.beans.binding.BooleanBinding;
+import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 
@@ -55,6 +60,9 @@ public final class OpenJobModel {
   private final ReadOnlyBooleanWrapper elsewhere = new ReadOnlyBooleanWrapper();
 
   private final StringProperty hold = new SimpleStringProperty("");
+  private final ObjectProperty<PlannedSteps> planned = new SimpleObjectProperty<>();
+  private final Outcome<RepairCheck> check = new Outcome<>(edited.jobProperty());
+  private final RecentJobs recent = new RecentJobs();
 
   private int latestOpening;
 
@@ -97,6 +105,20 @@ public final class OpenJobModel {
     this.keeper = keeper;
     this.work = new WorkModel(background, screen, problem::set);
     this.ranking = new RankingModel(ranker, background, screen, problem::set, edited.jobProperty());
+    edited.fileProperty().addListener((property, before, now) -> noteRecent());
+    this.ranking.resultProperty().addListener((property, before, now) -> noteRecent());
+    check.valueProperty().addListener((property, before, now) -> noteRecent());
+  }
+
+  /** Only what stands in a file can be opened again. */
+  private void noteRecent() {
+    Path path = edited.fileProperty().get();
+    if (path != null && edited.now() != null) {
+      List<HoldTest> tests = edited.now().tests();
+      String date = tests.isEmpty() ? "" : tests.get(tests.size() - 1).date();
+      String title = Titles.shown(edited.now().title());
+      recent.note(new RecentJobs.Recent(path.toAbsolutePath(), title, date, JobPath.state(this)));
+    }
   }
 
   /**
@@ -203,10 +225,18 @@ public final class OpenJobModel {
   }
 
   private void take(EditedJob.Sitting next) {
-    ranking.forget();
-    work.cancelAll();
+    forget();
     keeper.turnedTo(next);
     edited.take(next);
+    noteRecent();
+  }
+
+  /** What was found out about the job before. */
+  private void forget() {
+    ranking.forget();
+    check.forget();
+    planned.set(null);
+    work.cancelAll();
   }
 
   /**
@@ -339,8 +369,7 @@ public final class OpenJobModel {
     }
     boolean other = edited.sitting() != before;
     if (other) {
-      ranking.forget();
-      work.cancelAll();
+      forget();
       keeper.turnedTo(edited.sitting());
     }
     keep();
@@ -430,6 +459,33 @@ public final class OpenJobModel {
     String id = JobEdits.freeId(edited.now(), wanted);
     change("new hold", job -> JobEdits.addTest(job, id, clamped));
     hold.set(id);
+  }
+
+  /**
+   * Makes a test ready that a plan advises: a hold with its clamps, and its steps beside it. Other
+   * tests stand beside the hold there is.
+   */
+  public void doTest(Procedure procedure) {
+    if (procedure.isHold()) {
+      beginHold(procedure.name(), procedure.clamped());
+    }
+    planned.set(
+        new PlannedSteps(hold.get(), procedure.name(), procedure.steps(), procedure.cautions()));
+  }
+
+  /** The steps of the test that was chosen last; null for none. */
+  public ReadOnlyObjectProperty<PlannedSteps> plannedProperty() {
+    return planned;
+  }
+
+  /** The check of the last holds. */
+  public Outcome<RepairCheck> check() {
+    return check;
+  }
+
+  /** Jobs that were open lately. */
+  public RecentJobs recent() {
+    return recent;
   }
 
   /** Id of the hold that is being read, for all pages; empty for none. */

@@ -54,12 +54,11 @@ public final class RepairCheckModel {
     this.jobs = jobs;
     this.checker = checker;
     this.today = today;
-    this.check = new Outcome<>(jobs.jobProperty());
+    this.check = jobs.check();
     jobs.takenUpProperty().addListener((property, before, now) -> forget());
   }
 
   private void forget() {
-    check.forget();
     said.set("");
     written.set(null);
   }
