@@ -98,7 +98,13 @@ public final class HoldcurveWindow {
   /** In the order of the work. */
   static List<Function<Desk, Page>> pageMakers(DoubleSupplier clock) {
     return List.of(
-        desk -> new CircuitPage(new CircuitModel(desk.jobs(), desk.faults())),
+        desk ->
+            new CircuitPage(
+                new CircuitModel(desk.jobs(), desk.faults()),
+                () -> {
+                  desk.page().set("Hold tests");
+                  desk.jobs().startHold();
+                }),
         desk -> new HoldTestsPage(desk, new HoldTestsModel(desk.jobs(), clock, LocalDate::now)),
         desk ->
             new SuspectsPage(new SuspectsModel(desk.jobs()), new NextTestModel(desk.jobs()), desk),

@@ -6,11 +6,15 @@ import holdcurve.ui.window.frame.OutOfDate;
 import holdcurve.ui.window.frame.Page;
 import java.util.List;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuItem;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** The circuit drawn; a part is edited below it. */
@@ -23,16 +27,26 @@ public final class CircuitPage implements Page {
   private final PartEditor editor;
   private final Label lit = new Label();
 
-  public CircuitPage(CircuitModel model) {
+  /**
+   * @param startHold turns to where readings are taken, with a hold to take them in
+   */
+  public CircuitPage(CircuitModel model, Runnable startHold) {
     this.model = model;
     drawing = new DrawingPane(model);
     editor = new PartEditor(model);
     editor.prefHeightProperty().bind(content.heightProperty().multiply(EDITOR_SHARE));
     lit.getStyleClass().add("hc-lit-words");
     lit.setMaxWidth(Double.MAX_VALUE);
-    lit.managedProperty().bind(lit.visibleProperty());
+    HBox.setHgrow(lit, Priority.ALWAYS);
+    Button start = new Button("Start hold");
+    start.setId("start-hold");
+    start.getStyleClass().add("accent");
+    start.setMinWidth(Region.USE_PREF_SIZE);
+    start.setOnAction(event -> startHold.run());
+    HBox top = new HBox(lit, start);
+    top.getStyleClass().add("hc-page-top");
     content.setTop(
-        new VBox(OutOfDate.of(model.litOutdated(), "Rank again (F5)", model::rank, lit), lit));
+        new VBox(OutOfDate.of(model.litOutdated(), "Rank again (F5)", model::rank, lit), top));
     content.setCenter(drawing);
     content.setBottom(editor);
     drawing.addEventHandler(KeyEvent.KEY_PRESSED, this::enter);

@@ -18,6 +18,7 @@ public final class OutOfDate extends HBox {
     words.setMinWidth(USE_PREF_SIZE);
     Button button = new Button("Do it now");
     button.setMinWidth(USE_PREF_SIZE);
+    button.getStyleClass().add("accent");
     button.setOnAction(event -> anew.run());
     getChildren().addAll(Sign.WARNING.node(), words, button);
     visibleProperty().bind(outdated);

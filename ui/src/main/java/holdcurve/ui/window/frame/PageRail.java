@@ -3,6 +3,7 @@ package holdcurve.ui.window.frame;
 import holdcurve.ui.window.job.Pressures;
 import java.util.List;
 import java.util.function.Consumer;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.Toggle;
 import javafx.scene.control.ToggleButton;
@@ -17,7 +18,10 @@ final class PageRail extends VBox {
   private final ToggleGroup group = new ToggleGroup();
   private Page marked;
 
-  PageRail(List<Page> pages, Pressures pressures, Consumer<Page> show) {
+  /**
+   * @param path how far the job is
+   */
+  PageRail(List<Page> pages, Node path, Pressures pressures, Consumer<Page> show) {
     getStyleClass().add("hc-rail");
     setMinWidth(USE_PREF_SIZE);
     VBox list = new VBox();
@@ -35,7 +39,8 @@ final class PageRail extends VBox {
     setVgrow(gap, Priority.ALWAYS);
     Label unit = new Label("Pressures in");
     unit.getStyleClass().addAll("hc-muted", "hc-small");
-    getChildren().addAll(list, gap, unit, new UnitSwitch(pressures));
+    path.managedProperty().bind(path.visibleProperty().and(list.visibleProperty()));
+    getChildren().addAll(list, path, gap, unit, new UnitSwitch(pressures));
   }
 
   private ToggleButton button(Page page, Consumer<Page> show) {

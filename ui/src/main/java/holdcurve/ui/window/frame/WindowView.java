@@ -52,7 +52,8 @@ public final class WindowView {
     model.saveBeforeLeaving(files::save);
     menu = new WindowMenu(desk, files, undoing, pages, this::show);
     empty = new EmptyState(desk, files::open, files::beginWithCircuit, () -> beginning.set(false));
-    rail = new PageRail(pages, model.pressures(), this::show);
+    rail =
+        new PageRail(pages, new PathList(model, desk.page()::set), model.pressures(), this::show);
     work.setLeft(rail);
     empty.visibleProperty().bind(model.jobProperty().isNull().and(withoutJob.not()).or(beginning));
     work.visibleProperty().bind(empty.visibleProperty().not());

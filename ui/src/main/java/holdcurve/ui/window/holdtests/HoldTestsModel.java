@@ -4,6 +4,7 @@ import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
 import holdcurve.log.GaugeLog;
 import holdcurve.log.Reading;
+import holdcurve.ui.window.job.JobEdits;
 import holdcurve.ui.window.job.OpenJobModel;
 import holdcurve.ui.window.job.Pressures;
 import holdcurve.ui.window.plot.HoldPlot;
@@ -11,10 +12,12 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.function.DoubleSupplier;
 import java.util.function.Supplier;
+import javafx.beans.binding.Bindings;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.value.ObservableBooleanValue;
 import javafx.beans.value.ObservableValue;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
@@ -153,6 +156,18 @@ public final class HoldTestsModel {
   /** All readings of the test, on the clock of the hold. */
   ObservableList<Reading> readings() {
     return shownReadings;
+  }
+
+  /** Whether the way on is the ranking: enough was read, and the watch stands. */
+  ObservableBooleanValue rankable() {
+    return Bindings.createBooleanBinding(
+        () ->
+            !watch.runningProperty().get()
+                && hold.testProperty().get() != null
+                && afterStop.size() >= JobEdits.FEWEST_READINGS,
+        watch.runningProperty(),
+        judgement,
+        hold.testProperty());
   }
 
   /** The open job; null for none. */

@@ -1,5 +1,6 @@
 package holdcurve.ui.window.holdtests;
 
+import holdcurve.ui.window.frame.Primary;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
@@ -26,6 +27,7 @@ final class JudgementBar extends HBox {
     this.rank.setId("rank");
     this.rank.setMinWidth(USE_PREF_SIZE);
     this.rank.setOnAction(event -> rank.run());
+    Primary.when(model.rankable(), this.rank);
     model.judgementProperty().addListener((property, before, now) -> show(now));
     show(model.judgementProperty().get());
   }

@@ -1,9 +1,11 @@
 package holdcurve.ui.window.holdtests;
 
 import holdcurve.log.Reading;
+import holdcurve.ui.window.frame.Primary;
 import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
+import javafx.beans.binding.Bindings;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -35,7 +37,7 @@ final class StopwatchPane extends VBox {
     time.setMinWidth(USE_PREF_SIZE);
     main.setId("mark");
     main.setMaxWidth(Double.MAX_VALUE);
-    main.getStyleClass().add("accent");
+    Primary.when(Bindings.not(model.rankable()), main);
     main.setWrapText(true);
     main.setTextAlignment(TextAlignment.CENTER);
     main.setMinHeight(USE_PREF_SIZE);

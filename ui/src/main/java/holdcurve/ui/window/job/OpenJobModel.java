@@ -461,6 +461,17 @@ public final class OpenJobModel {
     hold.set(id);
   }
 
+  /** Turns to a hold that nothing was read in yet; adds one if there is none. */
+  public void startHold() {
+    Optional<HoldTest> empty =
+        edited.now().tests().stream().filter(test -> test.log().readings().isEmpty()).findFirst();
+    if (empty.isPresent()) {
+      hold.set(empty.get().id());
+    } else {
+      beginHold("hold", Set.of());
+    }
+  }
+
   /**
    * Makes a test ready that a plan advises: a hold with its clamps, and its steps beside it. Other
    * tests stand beside the hold there is.

@@ -1,9 +1,12 @@
 package holdcurve.ui.window.repaircheck;
 
 import holdcurve.ui.window.frame.OutOfDate;
+import holdcurve.ui.window.frame.Primary;
 import holdcurve.ui.window.frame.Texts;
 import java.nio.file.Path;
 import java.util.function.Consumer;
+import javafx.beans.binding.Bindings;
+import javafx.beans.binding.BooleanBinding;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
@@ -40,6 +43,13 @@ final class CheckActions extends VBox {
     said.textProperty().bind(model.saidProperty());
     said.visibleProperty().bind(model.saidProperty().isNotEmpty());
     said.managedProperty().bind(said.visibleProperty());
+    BooleanBinding proved = model.checkProperty().isNotNull().and(model.outdatedProperty().not());
+    BooleanBinding written = model.writtenProperty().isNotNull().and(proved);
+    BooleanBinding unproved =
+        Bindings.createBooleanBinding(() -> model.unproved().isPresent(), model.jobProperty());
+    Primary.when(model.checkProperty().isNull().and(unproved.not()), check);
+    Primary.when(proved.and(written.not()), report);
+    Primary.when(written, show);
     FlowPane buttons = new FlowPane(check, report, show);
     buttons.getStyleClass().add("hc-buttons");
     getStyleClass().add("hc-check-actions");

@@ -11,11 +11,14 @@ final class Drawer extends TabPane {
   private final Tab nextTest;
   private final Tab notes;
 
-  Drawer(SuspectsModel model, NextTestModel next) {
+  /**
+   * @param turnToHolds shows where readings are taken
+   */
+  Drawer(SuspectsModel model, NextTestModel next, Runnable turnToHolds) {
     setId("drawer");
     setTabClosingPolicy(TabClosingPolicy.UNAVAILABLE);
     NotesPane noted = new NotesPane(model);
-    nextTest = tab("Next test", new NextTestPane(next));
+    nextTest = tab("Next test", new NextTestPane(next, turnToHolds));
     notes = tab("Notes", noted);
     notes.textProperty().bind(noted.countProperty().asString("Notes (%d)"));
     getTabs()

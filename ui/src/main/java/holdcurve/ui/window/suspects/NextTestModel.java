@@ -60,6 +60,19 @@ public final class NextTestModel {
         && known.tests().get(0).information().bits() >= WORTH;
   }
 
+  /** Makes the chosen test ready where readings are taken. */
+  void doChosen() {
+    if (chosen.get() != null) {
+      jobs.doTest(chosen.get().procedure());
+    }
+  }
+
+  /** Makes the best test ready, whichever is looked at. */
+  void doBest() {
+    chosen.set(plan.get().tests().get(0));
+    doChosen();
+  }
+
   /** One line: the best test, or that none is worth it. */
   String headline() {
     Plan known = plan.get();

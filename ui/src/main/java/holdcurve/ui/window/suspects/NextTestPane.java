@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -25,12 +26,27 @@ final class NextTestPane extends VBox {
   private final NextTestModel model;
   private final Label caution = line("", "hc-caution", "hc-small");
   private final Label headline = line("", "hc-heading");
+  private final Button doIt = new Button("Do this test");
   private final ComboBox<PlannedTest> choice = new ComboBox<>();
   private final VBox doing = new VBox(4);
   private final VBox meaning = new VBox(4);
 
-  NextTestPane(NextTestModel model) {
+  /**
+   * @param turnToHolds shows where readings are taken
+   */
+  NextTestPane(NextTestModel model, Runnable turnToHolds) {
     this.model = model;
+    doIt.setId("do-test");
+    doIt.setMinWidth(USE_PREF_SIZE);
+    doIt.setOnAction(
+        event -> {
+          turnToHolds.run();
+          model.doChosen();
+        });
+    doIt.visibleProperty().bind(model.chosenProperty().isNotNull());
+    HBox which = new HBox(8, choice, doIt);
+    which.managedProperty().bind(doIt.visibleProperty());
+    HBox.setHgrow(choice, Priority.ALWAYS);
     setId("next-test");
     getStyleClass().add("hc-drawer");
     choice.setId("planned-tests");
@@ -44,7 +60,7 @@ final class NextTestPane extends VBox {
     }
     ScrollPane scroll = Scrolled.down(new VBox(6, caution, both));
     VBox.setVgrow(scroll, Priority.ALWAYS);
-    getChildren().addAll(headline, choice, scroll);
+    getChildren().addAll(headline, which, scroll);
     model.planProperty().addListener((property, before, now) -> show(now));
     model.chosenProperty().addListener((property, before, now) -> show(now));
     model.unit().addListener((property, before, now) -> show(model.chosenProperty().get()));

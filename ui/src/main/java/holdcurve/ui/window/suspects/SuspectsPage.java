@@ -44,7 +44,8 @@ public final class SuspectsPage implements Page {
     this.desk = desk;
     tests = new TestTabs(model);
     ranking = new RankingPanel(model);
-    drawer = new Drawer(model, next);
+    Runnable holds = () -> desk.page().set("Hold tests");
+    drawer = new Drawer(model, next, holds);
     VBox.setVgrow(tests, Priority.ALWAYS);
     tests.setPrefHeight(0);
     tests.minHeightProperty().bind(desk.looks().textSizeProperty().multiply(PLOT_LETTERS));
@@ -62,7 +63,7 @@ public final class SuspectsPage implements Page {
     HBox.setHgrow(left, Priority.ALWAYS);
     ranking.prefWidthProperty().bind(content.widthProperty().multiply(RANKING_SHARE));
     ranking.maxWidthProperty().bind(desk.looks().textSizeProperty().multiply(RANKING_LETTERS));
-    VerdictBar verdict = new VerdictBar(model);
+    VerdictBar verdict = new VerdictBar(model, new WayOn(model, next, desk));
     HBox middle = new HBox(left, ranking);
     content.setTop(new VBox(OutOfDate.ranking(desk, verdict, middle), verdict));
     content.setCenter(middle);

@@ -14,11 +14,17 @@ final class VerdictBar extends HBox {
   private static final int LONG = 160;
 
   private final SuspectsModel model;
+  private final WayOn wayOn;
   private final Label word = new Label();
   private final Label sentence = new Label();
 
-  VerdictBar(SuspectsModel model) {
+  /**
+   * @param wayOn leads on from it
+   */
+  VerdictBar(SuspectsModel model, WayOn wayOn) {
     this.model = model;
+    this.wayOn = wayOn;
+    sentence.setMaxWidth(Double.MAX_VALUE);
     getStyleClass().add("hc-verdict");
     setId("verdict");
     word.getStyleClass().add("hc-word");
@@ -56,6 +62,6 @@ final class VerdictBar extends HBox {
   private void show(String style, Sign sign, String kind) {
     getStyleClass().add(style);
     word.setText(kind);
-    getChildren().setAll(sign.node(), word, sentence);
+    getChildren().setAll(sign.node(), word, sentence, wayOn);
   }
 }
