@@ -1,13 +1,12 @@
 package holdcurve.infer;
 
-import holdcurve.caution.Caution;
 import holdcurve.buildup.RunningPressure;
+import holdcurve.caution.Caution;
 import holdcurve.finding.Finding;
 import holdcurve.infer.Verdict.Kind;
 import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
 import holdcurve.job.PassMark;
-import holdcurve.job.Repair;
 import holdcurve.job.Timeline;
 import holdcurve.log.Reading;
 import holdcurve.saying.Saying;
@@ -101,16 +100,12 @@ final class DecisionRule {
             repair ->
                 Answer.of(
                     Kind.OPEN,
-                    Saying.of("Not proved: nothing was held after the repair of %s.", day(repair)),
+                    Saying.plain(Timeline.holdAgain(repair)),
                     NextStep.test(
                         "hold",
                         Saying.plain("Prime, stop the pump, and read the gauge for ten minutes."),
                         Caution.PETROL,
                         Caution.BRIDGED_PUMP)));
-  }
-
-  private static String day(Repair repair) {
-    return repair.date().toString();
   }
 
   private Optional<Answer> contradiction() {
@@ -268,11 +263,15 @@ final class DecisionRule {
         Saying.of(
             "No fault found (%s).%s",
             Chance.words(sound),
-            marks.stream().findFirst().map(m -> Saying.of(" %s", mark(m))).orElse(Saying.plain(""))),
+            marks.stream()
+                .findFirst()
+                .map(m -> Saying.of(" %s", mark(m)))
+                .orElse(Saying.plain(""))),
         new NextStep(
             NextStep.Kind.NONE,
             "",
-            Saying.plain("Nothing to repair. Put the relay back, and look for wet joints once more."),
+            Saying.plain(
+                "Nothing to repair. Put the relay back, and look for wet joints once more."),
             List.of(Caution.PETROL, Caution.COLD_LAMP, Caution.DRY_FIRST)));
   }
 
@@ -308,8 +307,7 @@ final class DecisionRule {
 
   private Answer faultAnswer() {
     Suspect first = evidence.suspects().get(0);
-    Suspect fault =
-        evidence.suspects().stream().filter(s -> !s.isNone()).findFirst().orElse(first);
+    Suspect fault = evidence.suspects().stream().filter(s -> !s.isNone()).findFirst().orElse(first);
     NextStep next = fault.probability() >= WORTH_REPAIR ? repair(fault) : evidence.nextTest().get();
     String leaking = (afterRepair() ? "Still leaking" : "Leaking");
     String faulty = (afterRepair() ? "Still faulty" : "Faulty");
@@ -325,8 +323,7 @@ final class DecisionRule {
           next);
     }
     Optional<SuspectGroup> group =
-        evidence.groups().stream()
-            .max((a, b) -> Double.compare(a.probability(), b.probability()));
+        evidence.groups().stream().max((a, b) -> Double.compare(a.probability(), b.probability()));
     if (group.isPresent() && group.get().probability() >= ACCUSED) {
       return Answer.of(
           kind(fault),

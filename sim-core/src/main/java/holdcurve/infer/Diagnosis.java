@@ -31,7 +31,7 @@ public record Diagnosis(
   }
 
   /** A verdict with nothing beside it. */
-  static Diagnosis of(Verdict verdict, double sound) {
+  public static Diagnosis of(Verdict verdict, double sound) {
     NextStep none = new NextStep(NextStep.Kind.NONE, "", Saying.plain(""), List.of());
     return new Diagnosis(verdict, none, sound, List.of(), List.of(), List.of(), List.of());
   }

@@ -66,15 +66,33 @@ final class Misfit {
       double[] curve = best.model().curve(point.u(), test, series.time());
       if (Boolean.getBoolean("mis")) {
         double e = UnknownPriors.usual().readingDeviation(data.job().gauge(), 1);
-        double sum = 0; int n = 0; double jump = 0; double lastr = Double.NaN; double lastt = 0; double acf = 0;
+        double sum = 0;
+        int n = 0;
+        double jump = 0;
+        double lastr = Double.NaN;
+        double lastt = 0;
+        double acf = 0;
         for (int i = 0; i < curve.length; i++) {
           if (series.weight()[i] < 1) continue;
-          double r = (series.pressure()[i] - curve[i] - best.model().gaugeOffset(point.u())) ;
-          sum += r * r; n++;
-          if (!Double.isNaN(lastr)) { jump = Math.max(jump, Math.abs(r - lastr)); acf += r * lastr; }
+          double r = (series.pressure()[i] - curve[i] - best.model().gaugeOffset(point.u()));
+          sum += r * r;
+          n++;
+          if (!Double.isNaN(lastr)) {
+            jump = Math.max(jump, Math.abs(r - lastr));
+            acf += r * lastr;
+          }
           lastr = r;
         }
-        System.err.printf("MIS %s n %d e %.0f rms %.0f rms/e %.2f jump %.0f jump/e %.2f acf %.2f%n", data.job().title(), n, e, Math.sqrt(sum / n), Math.sqrt(sum / n) / e, jump, jump / e, acf / sum);
+        System.err.printf(
+            "MIS %s n %d e %.0f rms %.0f rms/e %.2f jump %.0f jump/e %.2f acf %.2f%n",
+            data.job().title(),
+            n,
+            e,
+            Math.sqrt(sum / n),
+            Math.sqrt(sum / n) / e,
+            jump,
+            jump / e,
+            acf / sum);
       }
       int start = runOff(series, curve, best.model().gaugeOffset(point.u()), limit);
       if (start >= 0) {

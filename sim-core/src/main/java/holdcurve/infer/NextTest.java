@@ -137,7 +137,10 @@ final class NextTest {
           left.stream().filter(i -> i == head || stillAlike(head, i, clamped)).toList();
       left.removeAll(like);
       double total = like.stream().mapToDouble(probability::get).sum();
-      sum += like.stream().mapToDouble(i -> -probability.get(i) * Math.log(probability.get(i) / total)).sum();
+      sum +=
+          like.stream()
+              .mapToDouble(i -> -probability.get(i) * Math.log(probability.get(i) / total))
+              .sum();
     }
     return sum;
   }

@@ -33,7 +33,8 @@ public record PassMark(String test, double reading, Outcome outcome) {
         .toList();
   }
 
-  static PassMark of(HoldTest test, PassLimit limit, GaugeSpec gauge) {
+  /** One hold beside a limit. */
+  public static PassMark of(HoldTest test, PassLimit limit, GaugeSpec gauge) {
     double reading = at(test.log().hold(), limit.time());
     return new PassMark(test.id(), reading, outcome(reading, limit, gauge));
   }

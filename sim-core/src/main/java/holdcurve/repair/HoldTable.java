@@ -1,8 +1,8 @@
 package holdcurve.repair;
 
-import holdcurve.job.PassMark;
 import holdcurve.infer.HoldCurve;
 import holdcurve.job.HoldTest;
+import holdcurve.job.PassMark;
 import holdcurve.job.Session;
 import holdcurve.job.Timeline;
 import java.util.ArrayList;

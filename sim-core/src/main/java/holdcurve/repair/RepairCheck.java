@@ -1,9 +1,9 @@
 package holdcurve.repair;
 
-import holdcurve.job.PassMark;
 import holdcurve.infer.HoldCurve;
 import holdcurve.infer.Interval;
 import holdcurve.infer.Ranking;
+import holdcurve.job.PassMark;
 import holdcurve.job.Timeline;
 import holdcurve.pass.PassLimit;
 import holdcurve.saying.Saying;

@@ -8,6 +8,7 @@ import holdcurve.check.InputException;
 import holdcurve.check.NoAnswerException;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.infer.Progress;
+import holdcurve.repair.RepairCheckService;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;

@@ -1,6 +1,5 @@
 package holdcurve.repair;
 
-import holdcurve.job.PassMark;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -17,8 +16,9 @@ import holdcurve.job.GaugeSpec;
 import holdcurve.job.HoldTest;
 import holdcurve.job.Holds;
 import holdcurve.job.Job;
-import holdcurve.pass.PassLimit;
+import holdcurve.job.PassMark;
 import holdcurve.job.PassMark.Outcome;
+import holdcurve.pass.PassLimit;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;

@@ -5,6 +5,7 @@ import holdcurve.attribution.Cause;
 import holdcurve.attribution.FallReport;
 import holdcurve.attribution.FallShare;
 import holdcurve.circuit.Unit;
+import holdcurve.infer.Diagnosis;
 import holdcurve.infer.FaultSize;
 import holdcurve.infer.HoldCurve;
 import holdcurve.infer.Interval;
@@ -53,10 +54,12 @@ public final class HandMadeRanking implements Ranker {
     return new Ranking(
         job.title(),
         1,
-        new Verdict(
-            Verdict.Kind.LEAK,
-            "Fuel goes back to the tank or out on the feed side: the check valve or the joint of"
-                + " the feed hose, 87 % together; look at the joint first."),
+        Diagnosis.of(
+            new Verdict(
+                Verdict.Kind.LEAK,
+                "Fuel goes back to the tank or out on the feed side: the check valve or the joint of"
+                    + " the feed hose, 87 % together; look at the joint first."),
+            0.02),
         suspects(job),
         List.of(
             new SuspectGroup(

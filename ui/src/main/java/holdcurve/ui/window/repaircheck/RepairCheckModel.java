@@ -2,14 +2,14 @@ package holdcurve.ui.window.repaircheck;
 
 import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
+import holdcurve.job.PassMark;
 import holdcurve.job.Repair;
+import holdcurve.job.Timeline;
 import holdcurve.job.Upkeep;
 import holdcurve.refit.RefitStep;
 import holdcurve.refit.RefitTick;
-import holdcurve.job.PassMark;
 import holdcurve.repair.RepairCheck;
 import holdcurve.repair.RepairChecker;
-import holdcurve.job.Timeline;
 import holdcurve.saying.PressureUnit;
 import holdcurve.ui.report.JobReport;
 import holdcurve.ui.report.ReportFiles;
