@@ -13,7 +13,8 @@ class FindingFormTest {
   void everyKindOfFindingHasItsCaution(FindingForm form) {
     Caution own =
         switch (form) {
-          case WET, DRY, ALL_DRY, FUEL_IN_HOSE, NO_FUEL_IN_HOSE -> Caution.COLD_LAMP;
+          case WET, WET_AGAIN, DRY, STILL_DRY, ALL_DRY, FUEL_IN_HOSE, NO_FUEL_IN_HOSE ->
+              Caution.COLD_LAMP;
           case DROPS -> Caution.INJECTORS_HELD;
           case DRAWN_OFF -> Caution.DRAW_OFF;
         };
