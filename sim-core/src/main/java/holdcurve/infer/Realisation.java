@@ -256,10 +256,8 @@ final class Realisation {
       return hose(part, u);
     }
     if (kind == Gauge.KIND) {
-      double spread = part.states(Gauge.LAG) ? STATED : Gauge.LAG.spread();
-      double lag = Math.exp(spread * latents.shared(u, Shared.GAUGE_LAG));
-      Part slow = scaled(part, Gauge.LAG, lag);
-      return scaled(slow, Gauge.AIR, soft(priors.airShare(), latents.shared(u, Shared.AIR)));
+      Part needle = data.runUp().isPresent() ? lagging(part, u) : part;
+      return scaled(needle, Gauge.AIR, soft(priors.airShare(), latents.shared(u, Shared.AIR)));
     }
     if (kind == CheckValve.KIND) {
       return weeping(part, CheckValve.WEEP, latents.shared(u, Shared.CHECK_VALVE_WEEP));
@@ -280,6 +278,12 @@ final class Realisation {
       return damper(part, Accumulator.GAS, Accumulator.CHARGE, GAS_CHARGE, u);
     }
     return kind == Regulator.KIND ? regulator(part, u) : part;
+  }
+
+  /** A hold by itself says nothing of the needle's lag. */
+  private Part lagging(Part gauge, double[] u) {
+    double spread = gauge.states(Gauge.LAG) ? STATED : Gauge.LAG.spread();
+    return scaled(gauge, Gauge.LAG, Math.exp(spread * latents.shared(u, Shared.GAUGE_LAG)));
   }
 
   private double hardness(Part damper, double[] u) {
