@@ -40,6 +40,12 @@ record Needle(
     return new Needle(range, accuracyClass, resolution, seconds, sticking, offset, slope, bend);
   }
 
+  /** Who sees the needle near its stop takes a gauge to 6 bar. */
+  Needle longEnoughFor(double pressure) {
+    double enough = pressure > 0.95 * range ? 6e5 : range;
+    return new Needle(enough, accuracyClass, resolution, lag, sticking, offset, slope, bend);
+  }
+
   /**
    * Where the needle stands.
    *

@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 
@@ -32,7 +33,7 @@ public final class RunUpCases {
 
   /** Names of what can be hidden in a case. */
   public static List<String> kinds() {
-    return java.util.Arrays.stream(Kind.values()).map(Enum::name).toList();
+    return Arrays.stream(Kind.values()).map(Enum::name).toList();
   }
 
   /** One case; the same seed gives the same car and film for every kind but for the fault. */
@@ -63,7 +64,9 @@ public final class RunUpCases {
                 Place.RAIL, Place.RETURN, bleed, shut + 1e5, draw.between(0.6, 1.1), shut, true);
       }
     }
-    double[] shown = needle.follow(new RunUpOde(car, plumbing, leak).run(left, on, off, off + 601));
+    double[] pressure = new RunUpOde(car, plumbing, leak).run(left, on, off, off + 601);
+    needle = needle.longEnoughFor(Arrays.stream(pressure).max().orElseThrow());
+    double[] shown = needle.follow(pressure);
     try {
       Path home = Files.createDirectories(folder.resolve(kind + "-" + seed));
       Files.write(home.resolve("car.circuit.json"), circuit(seed, car, outline, draw));
