@@ -1,27 +1,26 @@
 package holdcurve.infer;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
 /** Whether the likeliest hypothesis explains the readings at all, and where it doesn't. */
 final class Misfit {
-  /** A departure that neither rounding nor a gauge a little off in its gain explains [Pa]. */
-  private static final double LEAST = 2e4;
-
-  /** Departure in units of the reading's own error beyond which the model is off [-]. */
-  private static final double LIMIT = 5;
+  /** By how much a curve may be off that is right but for what no unknown covers [Pa]. */
+  private static final double CURVE = 2e3;
 
   /**
-   * Beyond this no reading error is believed, however large one was inferred: an eye that is off by
-   * a fifth of a bar reads nothing [Pa].
+   * Root mean square of the residuals, and change between neighbours, that nothing explains, in
+   * units of the usual residual. Chosen so that fewer than 2 % of generated holds, sound and
+   * leaking, are beyond [-].
    */
-  private static final double MOST = 4e4;
+  private static final double SCATTER = 2.5;
 
-  /** Share of readings that may be off without a run of them, as slips [-]. */
-  private static final double SLIPS = 0.3;
+  private static final double STEP = 4;
 
-  /** Readings in a row that must depart alike: one alone is a slip. */
-  private static final int RUN = 3;
+  /** Residuals on either side of a step. */
+  private static final int HALF = 3;
 
   /** Mean squared departure of a run-up, in deviations, beyond which nothing explains it [-]. */
   private static final double RUN_UP_LIMIT = 9;
@@ -59,52 +58,71 @@ final class Misfit {
   }
 
   private static Optional<String> hold(JobModel data, Judged best, MarginalLikelihood.Point point) {
-    double limit =
-        Math.max(LEAST, Math.min(MOST, LIMIT * best.model().readingDeviation(point.u())));
+    double usual = Math.hypot(UnknownPriors.usual().readingDeviation(data.job().gauge(), 1), CURVE);
     for (int test = 0; test < data.series().size(); test++) {
       ReadingSeries series = data.series().get(test);
       double[] curve = best.model().curve(point.u(), test, series.time());
+      List<double[]> residuals = residuals(series, curve, best.model().gaugeOffset(point.u()));
+      String log = "the log '" + data.job().tests().get(test).id() + "'";
       if (Boolean.getBoolean("mis")) {
-        double e = UnknownPriors.usual().readingDeviation(data.job().gauge(), 1);
-        double sum = 0;
-        int n = 0;
-        double jump = 0;
-        double lastr = Double.NaN;
-        double lastt = 0;
-        double acf = 0;
-        for (int i = 0; i < curve.length; i++) {
-          if (series.weight()[i] < 1) continue;
-          double r = (series.pressure()[i] - curve[i] - best.model().gaugeOffset(point.u()));
-          sum += r * r;
-          n++;
-          if (!Double.isNaN(lastr)) {
-            jump = Math.max(jump, Math.abs(r - lastr));
-            acf += r * lastr;
-          }
-          lastr = r;
-        }
+        double[] j = step(residuals);
         System.err.printf(
-            "MIS %s n %d e %.0f rms %.0f rms/e %.2f jump %.0f jump/e %.2f acf %.2f%n",
+            "MIS %s %d rms %.2f step %.2f at %.0f%n",
             data.job().title(),
-            n,
-            e,
-            Math.sqrt(sum / n),
-            Math.sqrt(sum / n) / e,
-            jump,
-            jump / e,
-            acf / sum);
+            residuals.size(),
+            rootMeanSquare(residuals) / usual,
+            j[1] / usual,
+            j[0]);
       }
-      int start = runOff(series, curve, best.model().gaugeOffset(point.u()), limit);
-      if (start >= 0) {
-        return Optional.of(
-            String.format(
-                Locale.ROOT,
-                "the log '%s' from %.0f s on",
-                data.job().tests().get(test).id(),
-                series.time()[start]));
+      if (rootMeanSquare(residuals) > SCATTER * usual) {
+        return Optional.of(log);
+      }
+      double[] step = step(residuals);
+      if (step[1] > STEP * usual) {
+        return Optional.of(String.format(Locale.ROOT, "%s from %.0f s on", log, step[0]));
       }
     }
     return Optional.empty();
+  }
+
+  /** Time and residual of each reading that is trusted [s, Pa]. */
+  private static List<double[]> residuals(ReadingSeries series, double[] curve, double offset) {
+    List<double[]> residuals = new ArrayList<>();
+    for (int i = 0; i < curve.length; i++) {
+      if (series.weight()[i] >= 1) {
+        residuals.add(new double[] {series.time()[i], series.pressure()[i] - curve[i] - offset});
+      }
+    }
+    return residuals;
+  }
+
+  private static double rootMeanSquare(List<double[]> residuals) {
+    double sum = 0;
+    for (double[] residual : residuals) {
+      sum += residual[1] * residual[1];
+    }
+    return Math.sqrt(sum / Math.max(1, residuals.size()));
+  }
+
+  /**
+   * The largest change between the medians of three residuals and of the next three, and when. A
+   * slip moves no median; a step or a kink does.
+   */
+  private static double[] step(List<double[]> residuals) {
+    double[] largest = {0, 0};
+    for (int i = HALF; i + HALF <= residuals.size(); i++) {
+      double change =
+          Math.abs(median(residuals.subList(i, i + HALF)) - median(residuals.subList(i - HALF, i)));
+      if (change > largest[1]) {
+        largest = new double[] {residuals.get(i)[0], change};
+      }
+    }
+    return largest;
+  }
+
+  private static double median(List<double[]> residuals) {
+    double[] values = residuals.stream().mapToDouble(r -> r[1]).sorted().toArray();
+    return values[values.length / 2];
   }
 
   /**
@@ -120,23 +138,5 @@ final class Misfit {
       sum += rows[i] * rows[i];
     }
     return sum / last;
-  }
-
-  private static int runOff(ReadingSeries series, double[] curve, double offset, double limit) {
-    int run = 0;
-    int all = 0;
-    int first = -1;
-    double sign = 0;
-    for (int i = 0; i < curve.length; i++) {
-      double away = series.pressure()[i] - curve[i] - offset;
-      boolean off = Math.abs(away) > limit && series.weight()[i] >= 1;
-      run = off && Math.signum(away) == sign ? run + 1 : off ? 1 : 0;
-      sign = off ? Math.signum(away) : 0;
-      if (run == RUN) {
-        return i - RUN + 1;
-      }
-      first = off && all++ == 0 ? i : first;
-    }
-    return all >= RUN && all > SLIPS * curve.length ? first : -1;
   }
 }

@@ -8,7 +8,7 @@ import java.util.List;
  * @param job title of the job
  * @param seed of the random numbers used
  * @param open what is still unknown about which suspect it is [bit]; 0 when it is certain
- * @param tests best first, by information for the time they take
+ * @param tests what the diagnosis says to do next first, then by information for the time they take
  * @param notes what a reader should know
  */
 public record Plan(

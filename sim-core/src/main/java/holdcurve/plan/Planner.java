@@ -42,7 +42,10 @@ public final class Planner {
       progress.at((double) tests.size() / candidates.size(), candidate.procedure().name());
       tests.add(candidate.foreseen(futures, separation, seed));
     }
-    tests.sort(Comparator.comparingDouble(PlannedTest::bitsPerMinute).reversed());
+    String next = beliefs.ranking().diagnosis().next().procedure();
+    tests.sort(
+        Comparator.comparing((PlannedTest test) -> !test.procedure().id().equals(next))
+            .thenComparing(Comparator.comparingDouble(PlannedTest::bitsPerMinute).reversed()));
     return new Plan(
         beliefs.ranking().job(),
         seed,

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Condition;
 import holdcurve.circuit.LeakPath;
 import holdcurve.circuit.Unit;
@@ -23,10 +24,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class HoldRunTest {
-  private static final Condition SOUND = Condition.sound(Circuits.SIX_CYLINDER);
   private static final double SET = 2e5;
   private static final double FREE_FLOW = Unit.LITRE_PER_MINUTE.toSi(2);
   private static final double GAIN = Unit.LITRE_PER_MINUTE_BAR.toSi(30);
+
+  /** With a regulator that hardly rises with its flow. */
+  private static final Circuit CAR = Circuits.SIX_CYLINDER.with("regulator", Regulator.GAIN, GAIN);
+
+  private static final Condition SOUND = Condition.sound(CAR);
 
   /**
    * First principles: the circuit fills at a rate between what the pump gives free and at 3 bar.
@@ -57,7 +62,7 @@ class HoldRunTest {
   @ValueSource(doubles = {0, 2e3, 3e4, 6e4})
   void afterTheStopItFallsToTheClosingPressure(double drop) {
     Condition condition =
-        new Condition(Circuits.withoutWeeps(Circuits.SIX_CYLINDER), List.of())
+        new Condition(Circuits.withoutWeeps(CAR), List.of())
             .with("regulator", Regulator.RESEAT_DROP, drop);
     RunRecord run = HoldRun.simulate(condition, 20, 4, Set.of(), 0, 0.05);
     double shuts = timeOf(run, "regulator shuts");
@@ -72,7 +77,7 @@ class HoldRunTest {
   @Test
   void aShutRegulatorHoldsBelowItsSetPressure() {
     Condition tight =
-        Condition.sound(Circuits.withoutCreep(Circuits.withoutWeeps(Circuits.SIX_CYLINDER)))
+        Condition.sound(Circuits.withoutCreep(Circuits.withoutWeeps(CAR)))
             .with("regulator", Regulator.RESEAT_DROP, 3e4);
     RunRecord run = HoldRun.simulate(tight, 20, 600, Set.of(), 0, 5);
     double first = run.at("rail")[index(run, 5)];

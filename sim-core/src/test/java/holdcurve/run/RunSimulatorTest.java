@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Condition;
 import holdcurve.circuit.LeakPath;
+import holdcurve.circuit.Unit;
 import holdcurve.flow.LaminarLaw;
 import holdcurve.model.Region;
 import holdcurve.oracle.Circuits;
@@ -58,7 +59,9 @@ class RunSimulatorTest {
     double[] idle = {0, 0};
     for (int referenced = 0; referenced < 2; referenced++) {
       Circuit circuit =
-          Circuits.SIX_CYLINDER.with("regulator", Regulator.MANIFOLD_REFERENCE, referenced);
+          Circuits.SIX_CYLINDER
+              .with("regulator", Regulator.MANIFOLD_REFERENCE, referenced)
+              .with("regulator", Regulator.GAIN, Unit.LITRE_PER_MINUTE_BAR.toSi(30));
       RunPlan plan = RunPlan.of(RunStep.prime(5), RunStep.engine(10, 0.05, -6e4), RunStep.stop(1));
       RunRecord run =
           new RunSimulator().simulate(Condition.sound(circuit), plan, new double[] {-0.1});

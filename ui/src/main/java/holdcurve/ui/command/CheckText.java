@@ -23,11 +23,7 @@ final class CheckText {
     out.println(Titles.shown(check.job()));
     printRecord(check, job, out);
     out.println();
-    Wrapped.print(out, "", check.verdict().sentence());
-    if (!check.verdict().next().isEmpty()) {
-      Wrapped.print(out, "", check.verdict().next());
-    }
-    out.println();
+    AnswerText.print(check.ranking().diagnosis(), out);
     String source = job.upkeep().passStated() ? "set for this job" : "common practice";
     check.marks().forEach(mark -> printMark(check, mark, source, out));
     List<HoldTest> tests = check.timeline().checked().tests();
@@ -35,8 +31,6 @@ final class CheckText {
       out.println();
       printTable(check, i, out);
     }
-    out.println();
-    Cautions.GENERAL.print(out);
     printNotes(check, out);
   }
 

@@ -26,9 +26,6 @@ final class PlanText {
   /** Below this a test tells next to nothing [bit]. */
   private static final double NOTHING = 0.05;
 
-  /** Below this little is left to find out [bit]. */
-  private static final double SETTLED = 0.75;
-
   private static final String OTHERS = ", the others dry";
 
   private final PrintWriter out;
@@ -39,24 +36,15 @@ final class PlanText {
 
   void print(Plan plan, Ranking ranking, boolean all) {
     out.println(Titles.shown(plan.job()));
-    Wrapped.print(out, "", ranking.verdict().sentence());
+    AnswerText.print(ranking.diagnosis(), out);
+    Wrapped.print(out, "", unsure(plan.open()));
     out.println();
-    Wrapped.print(
-        out,
-        "",
-        String.format(
-            Locale.ROOT,
-            "Still open: %.2f bits about which suspect it is (0 is certain, 1 is heads or tails)."
-                + " The test that tells most for its minutes comes first.",
-            plan.open()));
-    out.println();
-    out.println("  Worth, bits  Minutes  Test");
+    out.println("  Tells      Minutes  Test");
     plan.tests().forEach(this::line);
     out.println();
     boolean worth = plan.tests().stream().anyMatch(PlanText::isWorthDoing);
     if (!worth) {
-      Cautions.GENERAL.print(out);
-      Wrapped.print(out, "", "None of them would tell much more. " + whatNow(plan));
+      Wrapped.print(out, "", "No test would tell much more.");
       out.println();
     }
     plan.tests().stream().limit(all ? plan.tests().size() : worth ? 1 : 0).forEach(this::detail);
@@ -70,11 +58,11 @@ final class PlanText {
     return test.information().bits() >= WORTH_DOING;
   }
 
-  private static String whatNow(Plan plan) {
-    return plan.open() <= SETTLED
-        ? "What is known is enough to act on."
-        : "What is still open stays so: put right what is likeliest and cheapest ('whatif' with"
-            + " prices says what that is), and hold again.";
+  private static String unsure(double bits) {
+    long causes = Math.round(Math.pow(2, bits));
+    return causes < 2
+        ? "Little is left to find out."
+        : "Still unsure between about " + causes + " causes.";
   }
 
   /** Why the tests that tell next to nothing do so; those of one reason together. */
@@ -102,14 +90,16 @@ final class PlanText {
     Procedure procedure = test.procedure();
     out.printf(
         Locale.ROOT,
-        "  %-11s  %7.0f  %s%n",
+        "  %-9s  %7.0f  %s%n",
         worth(test.information()),
         procedure.minutes(),
         procedure.name());
   }
 
+  /** In words: a bit halves the number of causes. */
   private static String worth(Information information) {
-    return String.format(Locale.ROOT, "%.2f ± %.2f", information.bits(), information.error());
+    double bits = information.bits();
+    return bits >= 0.5 ? "much" : bits >= WORTH_DOING ? "something" : "little";
   }
 
   private void detail(PlannedTest test) {

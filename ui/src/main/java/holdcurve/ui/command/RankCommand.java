@@ -27,7 +27,7 @@ import picocli.CommandLine.Spec;
     description = {
       "Ranks the likely leak sources of a job, or of one log with the circuit it was read on.",
       "  holdcurve rank my-car.job.json",
-      "  holdcurve rank --explain my-car.job.json",
+      "  holdcurve rank --full --explain my-car.job.json",
       "  holdcurve rank --circuit my-car.circuit.json log.csv"
     },
     mixinStandardHelpOptions = true)
@@ -51,6 +51,11 @@ final class RankCommand implements Callable<Integer> {
       names = "--explain",
       description = "Also say what in the data speaks for and against the likeliest suspects.")
   private boolean explain;
+
+  @Option(
+      names = "--full",
+      description = "Also list every suspect, where the fall went and what was assumed.")
+  private boolean full;
 
   @Option(
       names = "--csv",
@@ -82,7 +87,7 @@ final class RankCommand implements Callable<Integer> {
     Ranking ranking =
         (output.isAsked() ? service : service.withoutCurves()).rank(job, output.seed, progress);
     progress.clear();
-    RankingText.print(ranking, job, explain, out);
+    RankingText.print(ranking, job, full, explain, out);
     out.flush();
     if (csv != null) {
       ResultFile.write(csv, RankingTable.csv(ranking));

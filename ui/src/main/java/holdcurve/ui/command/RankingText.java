@@ -19,6 +19,9 @@ public final class RankingText {
   /** Suspects below this probability are counted, not listed [-]. */
   private static final double LISTED = 0.005;
 
+  /** Suspects of a short answer. */
+  private static final int SHORT = 3;
+
   /** Petrol: common practice, about 30 drops to the millilitre. */
   private static final double DROPS_PER_MILLILITRE = 30;
 
@@ -26,15 +29,16 @@ public final class RankingText {
 
   /** Prints verdict, suspects, groups, what to do and notes. */
   public static void print(Ranking ranking, Job job, PrintWriter out) {
-    print(ranking, job, false, out);
+    print(ranking, job, false, false, out);
   }
 
   /**
    * Likewise.
    *
+   * @param full whether to list every suspect, where the fall went and what was understood
    * @param explain whether to say what speaks for and against the likeliest suspects
    */
-  static void print(Ranking ranking, Job job, boolean explain, PrintWriter out) {
+  static void print(Ranking ranking, Job job, boolean full, boolean explain, PrintWriter out) {
     out.println(Titles.shown(ranking.job()));
     Wrapped.print(out, "", tests(job));
     if (!job.findings().isEmpty()) {
@@ -42,16 +46,31 @@ public final class RankingText {
       Wrapped.print(out, "", "Found: " + String.join("; ", found));
     }
     out.println();
-    Wrapped.print(out, "", ranking.verdict().sentence());
-    out.println();
-    printSuspects(ranking, out);
-    printGroups(ranking, out);
-    FallText.print(ranking, out);
+    AnswerText.print(ranking.diagnosis(), out);
+    printSuspects(ranking, full ? Integer.MAX_VALUE : SHORT, out);
+    if (full) {
+      printGroups(ranking, out);
+      FallText.print(ranking, out);
+    }
     if (explain) {
       ReasonsText.print(ranking, out);
     }
-    printAdvice(ranking, out);
-    printNotes(ranking, out);
+    printYardsticks(ranking, full, out);
+    printNotes(ranking, job, full, out);
+    if (!full) {
+      out.println("--full shows every suspect, where the fall went and what was assumed.");
+    }
+  }
+
+  private static void printYardsticks(Ranking ranking, boolean full, PrintWriter out) {
+    ranking.diagnosis().yardsticks().forEach(said -> Wrapped.print(out, "", said.toString()));
+    ranking.diagnosis().assumed().stream()
+        .limit(full ? Integer.MAX_VALUE : 1)
+        .forEach(said -> Wrapped.print(out, "", said.toString()));
+    if (full) {
+      ranking.diagnosis().reasons().forEach(said -> Wrapped.print(out, "", said.toString()));
+    }
+    out.println();
   }
 
   private static String tests(Job job) {
@@ -66,11 +85,12 @@ public final class RankingText {
     return String.format(Locale.ROOT, "%s, %.0f min", clamps, test.log().holdSpan() / 60);
   }
 
-  private static void printSuspects(Ranking ranking, PrintWriter out) {
+  private static void printSuspects(Ranking ranking, int most, PrintWriter out) {
     out.println("  Chance  Suspect");
     int unlisted = 0;
+    int listed = 0;
     for (Suspect suspect : ranking.suspects()) {
-      if (suspect.probability() < LISTED) {
+      if (suspect.probability() < LISTED || listed++ >= most) {
         unlisted++;
       } else {
         out.printf(Locale.ROOT, "  %5s   %s%n", chance(suspect.probability()), suspect.name());
@@ -81,7 +101,12 @@ public final class RankingText {
       }
     }
     if (unlisted > 0) {
-      out.printf(Locale.ROOT, "  %d more under %.1f %% each%n", unlisted, 100 * LISTED);
+      double rest =
+          ranking.suspects().stream()
+              .mapToDouble(Suspect::probability)
+              .skip(ranking.suspects().size() - unlisted)
+              .sum();
+      out.printf(Locale.ROOT, "  %d more, %s together%n", unlisted, chance(rest));
     }
     out.println();
   }
@@ -142,19 +167,16 @@ public final class RankingText {
     }
   }
 
-  private static void printAdvice(Ranking ranking, PrintWriter out) {
-    Suspect first = ranking.suspects().get(0);
-    Cautions.GENERAL.print(out);
-    if (!first.isNone()) {
-      Wrapped.print(out, "", "To put it right: " + first.repair());
-      out.println();
-    }
-  }
-
-  private static void printNotes(Ranking ranking, PrintWriter out) {
-    if (!ranking.notes().isEmpty()) {
-      out.println("What was understood and assumed:");
-      ranking.notes().forEach(note -> Wrapped.print(out, "  - ", note.toString()));
+  /** What the files were understood to say is left out of a short answer. */
+  private static void printNotes(Ranking ranking, Job job, boolean full, PrintWriter out) {
+    List<String> notes =
+        ranking.notes().stream()
+            .filter(note -> full || !job.understood().contains(note))
+            .map(Object::toString)
+            .toList();
+    if (!notes.isEmpty()) {
+      out.println(full ? "What was understood and assumed:" : "Mind:");
+      notes.forEach(note -> Wrapped.print(out, "  - ", note));
     }
   }
 }

@@ -1,0 +1,33 @@
+package holdcurve.ui.command;
+
+import holdcurve.caution.Caution;
+import holdcurve.infer.Diagnosis;
+import java.io.PrintWriter;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** The answer about a circuit for a terminal: what it is, what to do next, what to beware of. */
+final class AnswerText {
+  private AnswerText() {}
+
+  static void print(Diagnosis diagnosis, PrintWriter out) {
+    Wrapped.print(out, "", diagnosis.verdict().sentence());
+    String next = diagnosis.next().words().toString();
+    if (!next.isEmpty()) {
+      Wrapped.print(out, "", "Do next: " + next);
+    }
+    out.println();
+    cautions(diagnosis).forEach(caution -> Wrapped.print(out, "  ! ", caution.text()));
+    out.println();
+  }
+
+  /** Those of any work on the circuit round those of the step. */
+  private static Set<Caution> cautions(Diagnosis diagnosis) {
+    Set<Caution> all = new LinkedHashSet<>(List.of(Caution.PETROL));
+    all.addAll(diagnosis.next().cautions());
+    all.remove(Caution.LOCAL_CODES);
+    all.add(Caution.LOCAL_CODES);
+    return all;
+  }
+}
