@@ -17,7 +17,7 @@ final class Misfit {
    */
   private static final double SCATTER = 2.5;
 
-  private static final double STEP = 4;
+  private static final double STEP = 4.5;
 
   /** Residuals on either side of a step. */
   private static final int HALF = 3;
@@ -64,16 +64,6 @@ final class Misfit {
       double[] curve = best.model().curve(point.u(), test, series.time());
       List<double[]> residuals = residuals(series, curve, best.model().gaugeOffset(point.u()));
       String log = "the log '" + data.job().tests().get(test).id() + "'";
-      if (Boolean.getBoolean("mis")) {
-        double[] j = step(residuals);
-        System.err.printf(
-            "MIS %s %d rms %.2f step %.2f at %.0f%n",
-            data.job().title(),
-            residuals.size(),
-            rootMeanSquare(residuals) / usual,
-            j[1] / usual,
-            j[0]);
-      }
       if (rootMeanSquare(residuals) > SCATTER * usual) {
         return Optional.of(log);
       }
