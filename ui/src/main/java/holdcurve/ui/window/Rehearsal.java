@@ -1,5 +1,6 @@
 package holdcurve.ui.window;
 
+import holdcurve.job.Job;
 import holdcurve.ui.window.frame.Desk;
 import holdcurve.ui.window.frame.Page;
 import holdcurve.ui.window.job.OpenJobModel;
@@ -86,7 +87,16 @@ final class Rehearsal {
   private void withReadings(Function<Desk, Page> maker, List<InventedHold> holds) {
     OpenJobModel jobs = inert();
     steps.add(() -> maker.apply(Desk.alone(jobs)));
-    holds.forEach(hold -> steps.add(() -> jobs.begin(hold.job(), null)));
+    holds.forEach(hold -> steps.add(() -> show(jobs, hold.job())));
+  }
+
+  /** The first is begun; each further one takes its place, as a change does. */
+  private static void show(OpenJobModel jobs, Job job) {
+    if (jobs.jobProperty().get() == null) {
+      jobs.begin(job, null);
+    } else {
+      jobs.change("", before -> job);
+    }
   }
 
   private void play(Consumer<Runnable> player, Runnable then) {

@@ -167,6 +167,8 @@ final class SheetTablePane extends VBox {
   }
 
   private FlowPane buttons(Runnable open, Runnable paste) {
+    Button drops = button("Drops into the job", model::takeDrops);
+    drops.getStyleClass().add("accent");
     FlowPane buttons = new FlowPane();
     buttons.getStyleClass().add("hc-sheet-bench");
     buttons
@@ -176,7 +178,7 @@ final class SheetTablePane extends VBox {
             button("Paste", paste),
             button("Another injector", model::addRow),
             button("Empty sheet", model::clear),
-            button("Drops into the job", model::takeDrops));
+            drops);
     return buttons;
   }
 

@@ -1,7 +1,6 @@
 package holdcurve.ui.window.job;
 
 import holdcurve.infer.Ranking;
-import holdcurve.infer.Verdict;
 import holdcurve.job.Job;
 import holdcurve.repair.CheckVerdict;
 import holdcurve.repair.RepairCheck;
@@ -57,7 +56,7 @@ public final class JobPath {
     Ranking ranking = jobs.ranking().resultProperty().get();
     if (ranking != null && !jobs.ranking().outdatedProperty().get()) {
       done.add(Step.JUDGED);
-      if (isSettled(ranking.verdict().kind())) {
+      if (isSettled(ranking)) {
         done.add(Step.SETTLED);
       }
     }
@@ -67,8 +66,18 @@ public final class JobPath {
     return done;
   }
 
-  private static boolean isSettled(Verdict.Kind kind) {
-    return kind == Verdict.Kind.LEAK || kind == Verdict.Kind.FAULT || kind == Verdict.Kind.SOUND;
+  /** One cause is named, or none; where several can't be told apart, something is left to test. */
+  private static boolean isSettled(Ranking ranking) {
+    return switch (ranking.verdict().kind()) {
+      case SOUND -> true;
+      case LEAK, FAULT -> isAlone(ranking);
+      case OPEN, UNEXPLAINED -> false;
+    };
+  }
+
+  private static boolean isAlone(Ranking ranking) {
+    String first = ranking.suspects().get(0).id();
+    return ranking.groups().stream().noneMatch(group -> group.suspects().contains(first));
   }
 
   private static boolean isProved(OpenJobModel jobs) {

@@ -154,7 +154,8 @@ public final class OpenJobModel {
     questions.ask(
         "'"
             + Titles.shown(edited.now().title())
-            + "' is not saved. Left so, it is offered at the next start.",
+            + "' is not saved."
+            + (keeper == Keeper.NONE ? "" : " Left so, it is offered at the next start."),
         new QuestionModel.Answer("Save it first", () -> saver.accept(next), true),
         new QuestionModel.Answer("Leave it unsaved", next, false));
   }
@@ -421,6 +422,7 @@ public final class OpenJobModel {
   private void stands(Job saved, Path path) {
     elsewhere.set(false);
     edited.stands(saved, path);
+    noteRecent();
     keep();
   }
 

@@ -29,6 +29,7 @@ final class OrderPane extends VBox {
     lines.getStyleClass().add("hc-changes");
     Button work = new Button("Work out the cheapest order (F7)");
     work.setId("order");
+    work.getStyleClass().add("accent");
     work.setOnAction(event -> model.order());
     ScrollPane scroll = Scrolled.down(lines);
     VBox.setVgrow(scroll, Priority.ALWAYS);

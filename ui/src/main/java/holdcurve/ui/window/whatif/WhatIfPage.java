@@ -10,6 +10,7 @@ import holdcurve.ui.window.plot.HoldChart;
 import java.util.List;
 import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.Tab;
@@ -21,6 +22,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** Changes tried, before and after side by side; and what to order. */
@@ -86,7 +88,15 @@ public final class WhatIfPage implements Page {
     HBox plots = new HBox(plot("Before, with what was read", before), plot("After", after));
     plots.getStyleClass().add("hc-pair");
     VBox.setVgrow(plots, Priority.ALWAYS);
-    VBox middle = new VBox(tried, plots, table, note);
+    HBox.setHgrow(tried, Priority.ALWAYS);
+    Button repair = new Button("Note the repair");
+    repair.setId("to-repair");
+    repair.getStyleClass().add("accent");
+    repair.setMinWidth(Region.USE_PREF_SIZE);
+    repair.setOnAction(event -> desk.page().set("Repair check"));
+    HBox top = new HBox(tried, repair);
+    top.getStyleClass().add("hc-page-top");
+    VBox middle = new VBox(top, plots, table, note);
     middle.setMinWidth(0);
     pane.setCenter(middle);
     pane.setRight(changes);
