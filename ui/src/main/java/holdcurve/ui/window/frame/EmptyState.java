@@ -76,6 +76,7 @@ final class EmptyState extends VBox {
         .recent()
         .all()
         .addListener((ListChangeListener<RecentJobs.Recent>) change -> list());
+    visibleProperty().addListener((property, before, now) -> list());
     list();
   }
 
@@ -87,6 +88,9 @@ final class EmptyState extends VBox {
 
   /** Jobs that were open lately, with the car, the day and how far each is. */
   private void list() {
+    if (!isVisible()) {
+      return;
+    }
     recent.getChildren().clear();
     desk.jobs().recent().all().stream()
         .filter(job -> Files.exists(job.file()))

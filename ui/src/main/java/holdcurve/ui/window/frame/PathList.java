@@ -19,6 +19,7 @@ final class PathList extends VBox {
 
   private final OpenJobModel model;
   private final Map<JobPath.Step, Button> steps = new EnumMap<>(JobPath.Step.class);
+  private Set<JobPath.Step> shown;
 
   /**
    * @param go turns to the page with a title
@@ -51,6 +52,10 @@ final class PathList extends VBox {
 
   private void show() {
     Set<JobPath.Step> done = JobPath.done(model);
+    if (done.equals(shown)) {
+      return;
+    }
+    shown = done;
     boolean nextFound = false;
     for (Map.Entry<JobPath.Step, Button> entry : steps.entrySet()) {
       boolean isDone = done.contains(entry.getKey());

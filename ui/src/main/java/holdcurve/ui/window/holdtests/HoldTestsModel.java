@@ -48,6 +48,7 @@ public final class HoldTestsModel {
   private final BooleanProperty showBuildUp = new SimpleBooleanProperty();
 
   private GaugeLog shownLog;
+  private boolean taking;
   private List<Reading> afterStop = List.of();
 
   /**
@@ -92,7 +93,9 @@ public final class HoldTestsModel {
 
   private void take(GaugeLog log) {
     shownLog = log;
+    taking = true;
     readings.setAll(log.fromPumpStop().readings());
+    taking = false;
     afterStop = log.hold();
     entry.correctingProperty().set(null);
   }
@@ -151,6 +154,11 @@ public final class HoldTestsModel {
   /** What was seen beside the gauge. */
   JobFindings findings() {
     return findings;
+  }
+
+  /** Whether the readings are just being exchanged for others. */
+  boolean isTaking() {
+    return taking;
   }
 
   /** All readings of the test, on the clock of the hold. */

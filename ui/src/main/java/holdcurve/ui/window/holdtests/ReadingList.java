@@ -10,9 +10,7 @@ import java.util.function.Consumer;
 import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableValue;
-import javafx.collections.FXCollections;
 import javafx.collections.ListChangeListener;
-import javafx.collections.ObservableList;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TableColumn;
@@ -27,7 +25,8 @@ import javafx.util.Callback;
 final class ReadingList extends VBox {
   private final HoldTestsModel model;
   private final TableView<Reading> table = new TableView<>();
-  private final ObservableList<Reading> rows = FXCollections.observableArrayList();
+  private List<Reading> shown = List.of();
+  private int chosen = -1;
 
   /**
    * @param bring buttons that bring readings from elsewhere
@@ -36,7 +35,11 @@ final class ReadingList extends VBox {
     this.model = model;
     getStyleClass().add("hc-readings");
     table.setId("readings");
-    table.setItems(rows);
+    table.setItems(model.readings());
+    table
+        .getSelectionModel()
+        .selectedIndexProperty()
+        .addListener((property, before, now) -> choose(now.intValue()));
     table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
     table.setPlaceholder(placeholder());
     fixed(column("Time", reading -> Entry.clock(reading.time())), 0.28);
@@ -52,7 +55,7 @@ final class ReadingList extends VBox {
     setVgrow(table, Priority.ALWAYS);
     table.setMinHeight(60);
     getChildren().addAll(table, buttons(bring));
-    table.heightProperty().addListener((property, before, now) -> revealChosen());
+    table.heightProperty().addListener((property, before, now) -> resized(before.doubleValue()));
     model.readings().addListener((ListChangeListener<Reading>) change -> fill());
     model.pressures().unitProperty().addListener((property, before, now) -> table.refresh());
     fill();
@@ -70,17 +73,23 @@ final class ReadingList extends VBox {
 
   /** What is new is chosen and seen; else the choice stays where it was. */
   private void fill() {
-    List<Reading> before = List.copyOf(rows);
-    int chosen = table.getSelectionModel().getSelectedIndex();
-    List<Reading> now = List.copyOf(model.readings());
-    rows.setAll(now);
-    if (now.isEmpty()) {
+    List<Reading> before = shown;
+    shown = List.copyOf(model.readings());
+    if (shown.isEmpty()) {
       return;
     }
-    int row = now.size() > before.size() ? added(before, now) : Math.min(chosen, now.size() - 1);
-    table.getSelectionModel().clearAndSelect(Math.max(0, row));
-    table.getFocusModel().focus(Math.max(0, row));
-    reveal(Math.max(0, row));
+    boolean grown = shown.size() > before.size();
+    int row = grown ? added(before, shown) : Math.max(0, Math.min(chosen, shown.size() - 1));
+    chosen = row;
+    table.getSelectionModel().select(row);
+    reveal(row);
+  }
+
+  /** Whatever the table makes of its choice while its rows are exchanged is not the user's. */
+  private void choose(int row) {
+    if (!model.isTaking()) {
+      chosen = row;
+    }
   }
 
   /** The last of those that were not there before. */
@@ -94,20 +103,19 @@ final class ReadingList extends VBox {
     return 0;
   }
 
-  private void revealChosen() {
-    if (table.getSelectionModel().getSelectedIndex() >= 0) {
-      reveal(table.getSelectionModel().getSelectedIndex());
+  /** Not when it is laid out for the first time: it stands where it should then. */
+  private void resized(double before) {
+    if (before > 0 && !shown.isEmpty() && chosen >= 0) {
+      reveal(chosen);
     }
   }
 
-  /** With the one before it, for comparison; once the table is laid out with the new rows. */
+  /** With the one before it, for comparison; again once the new rows are laid out. */
   private void reveal(int row) {
     table.scrollTo(Math.max(0, row - 1));
-    Platform.runLater(
-        () -> {
-          table.layout();
-          table.scrollTo(Math.max(0, row - 1));
-        });
+    if (table.getScene() != null) {
+      Platform.runLater(() -> table.scrollTo(Math.max(0, row - 1)));
+    }
   }
 
   private static String remark(Reading reading) {

@@ -197,6 +197,9 @@ public final class JobEdits {
 
   /** The job's last repair, if no hold that can be judged followed it yet. */
   public static Optional<Repair> unproved(Job job) {
+    if (job.upkeep().repairs().isEmpty()) {
+      return Optional.empty();
+    }
     Job rankable = rankable(job);
     return rankable.tests().isEmpty() ? Optional.empty() : Timeline.unproved(rankable);
   }

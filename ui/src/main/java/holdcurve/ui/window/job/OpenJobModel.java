@@ -105,7 +105,6 @@ public final class OpenJobModel {
     this.keeper = keeper;
     this.work = new WorkModel(background, screen, problem::set);
     this.ranking = new RankingModel(ranker, background, screen, problem::set, edited.jobProperty());
-    edited.fileProperty().addListener((property, before, now) -> noteRecent());
     this.ranking.resultProperty().addListener((property, before, now) -> noteRecent());
     check.valueProperty().addListener((property, before, now) -> noteRecent());
   }
