@@ -55,7 +55,6 @@ final class ReadingList extends VBox {
     setVgrow(table, Priority.ALWAYS);
     table.setMinHeight(60);
     getChildren().addAll(table, buttons(bring));
-    table.heightProperty().addListener((property, before, now) -> resized(before.doubleValue()));
     model.readings().addListener((ListChangeListener<Reading>) change -> fill());
     model.pressures().unitProperty().addListener((property, before, now) -> table.refresh());
     fill();
@@ -101,13 +100,6 @@ final class ReadingList extends VBox {
       }
     }
     return 0;
-  }
-
-  /** Not when it is laid out for the first time: it stands where it should then. */
-  private void resized(double before) {
-    if (before > 0 && !shown.isEmpty() && chosen >= 0) {
-      reveal(chosen);
-    }
   }
 
   /** With the one before it, for comparison; again once the new rows are laid out. */
