@@ -63,6 +63,21 @@ public record Mode(
     return v;
   }
 
+  /** Standard deviation of one coordinate in the Gaussian about the mode, ‖G⁻¹ e_k‖ [-]. */
+  public double deviation(int k) {
+    double[] solved = new double[u.length];
+    double sum = 0;
+    for (int i = k; i < u.length; i++) {
+      double right = i == k ? 1 : 0;
+      for (int j = k; j < i; j++) {
+        right -= cholesky[i][j] * solved[j];
+      }
+      solved[i] = right / cholesky[i][i];
+      sum += solved[i] * solved[i];
+    }
+    return Math.sqrt(sum);
+  }
+
   /** Distance of a point from the mode in posterior standard deviations, ‖Gᵀ(v − u)‖ [-]. */
   public double distance(double[] v) {
     double sum = 0;

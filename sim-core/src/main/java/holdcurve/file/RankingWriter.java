@@ -31,6 +31,7 @@ public final class RankingWriter {
     ObjectNode verdict = root.putObject("verdict");
     verdict.put("kind", ranking.verdict().kind().name().toLowerCase(Locale.ROOT));
     verdict.put("sentence", ranking.verdict().sentence());
+    verdict.put("next", ranking.diagnosis().next().words().toString());
     root.put("test_pressure_bar", JsonNumbers.rounded(Unit.BAR.fromSi(ranking.testPressure())));
     ArrayNode suspects = root.putArray("suspects");
     ranking.suspects().forEach(suspect -> add(suspects.addObject(), suspect));

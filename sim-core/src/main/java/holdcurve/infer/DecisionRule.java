@@ -6,6 +6,7 @@ import holdcurve.finding.Finding;
 import holdcurve.infer.Verdict.Kind;
 import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
+import holdcurve.job.OutlierScreen;
 import holdcurve.job.PassMark;
 import holdcurve.job.Timeline;
 import holdcurve.log.Reading;
@@ -78,6 +79,7 @@ final class DecisionRule {
             .or(this::contradiction)
             .or(this::wet)
             .or(this::thinHose)
+            .or(this::neverReached)
             .or(this::unexplained)
             .orElseGet(() -> sound >= SOUND ? soundAnswer() : faultAnswer());
     List<Saying> reasons = new ArrayList<>();
@@ -194,6 +196,28 @@ final class DecisionRule {
         .sum();
   }
 
+  /** A pump that doesn't bring the circuit to its set pressure, where the readings don't fit. */
+  private Optional<Answer> neverReached() {
+    if (sound < SOUND && evidence.misfit().where().isPresent()) {
+      return low()
+          .map(r -> notReached("The pump only brought it to %s; %s is set.", Kind.FAULT, r));
+    }
+    return Optional.empty();
+  }
+
+  private Optional<RunningPressure> low() {
+    return running.stream().filter(r -> !r.isReached()).findFirst();
+  }
+
+  private static Answer notReached(String words, Kind kind, RunningPressure low) {
+    return Answer.of(
+        kind,
+        Saying.of(words, Saying.pressure(low.pressure()), Saying.pressure(low.set())),
+        NextStep.repair(
+            Saying.plain(
+                "Measure what the pump delivers. Then look at the filter and the regulator.")));
+  }
+
   private Optional<Answer> unexplained() {
     return evidence
         .misfit()
@@ -247,16 +271,10 @@ final class DecisionRule {
               Chance.words(sound)),
           thermometer());
     }
-    Optional<RunningPressure> low = running.stream().filter(r -> !r.isReached()).findFirst();
+    Optional<RunningPressure> low = low();
     if (low.isPresent()) {
-      return Answer.of(
-          Kind.OPEN,
-          Saying.of(
-              "It holds, but the pump only brought it to %s; %s is set.",
-              Saying.pressure(low.get().pressure()), Saying.pressure(low.get().set())),
-          NextStep.repair(
-              Saying.plain(
-                  "Measure what the pump delivers, and look at the filter and the regulator.")));
+      return notReached(
+          "It holds, but the pump only brought it to %s; %s is set.", Kind.OPEN, low.get());
     }
     return Answer.of(
         Kind.SOUND,
@@ -271,7 +289,7 @@ final class DecisionRule {
             NextStep.Kind.NONE,
             "",
             Saying.plain(
-                "Nothing to repair. Put the relay back, and look for wet joints once more."),
+                "Nothing needs repair. Put the relay back, and look for wet joints once more."),
             List.of(Caution.PETROL, Caution.COLD_LAMP, Caution.DRY_FIRST)));
   }
 
@@ -296,11 +314,9 @@ final class DecisionRule {
     }
     double least = Double.POSITIVE_INFINITY;
     double rise = 0;
-    for (Reading reading : test.log().hold()) {
-      if (!reading.doubtful()) {
-        least = Math.min(least, reading.pressure());
-        rise = Math.max(rise, reading.pressure() - least);
-      }
+    for (Reading reading : OutlierScreen.trusted(test.log().hold(), job.gauge())) {
+      least = Math.min(least, reading.pressure());
+      rise = Math.max(rise, reading.pressure() - least);
     }
     return rise > RISE * job.gauge().resolution() * 1.001;
   }

@@ -29,7 +29,7 @@ final class FuelTemperature {
   private static final double PLACE = 0.3;
 
   /** Share of what a thermometer shows that its place may have made up: assumed [-]. */
-  private static final double PLACE_SHARE = 0.5;
+  private static final double PLACE_SHARE = 1;
 
   /** Standard deviation of a thermometer's constant error: assumed [K]. */
   private static final double OFFSET = 1;

@@ -254,6 +254,11 @@ final class Latents {
     return u[firstParameter + k];
   }
 
+  /** Place of the first parameter of the members among the sampled coordinates. */
+  int sampledPlaceOfFirstParameter() {
+    return (int) IntStream.range(0, firstParameter).filter(this::isSampled).count();
+  }
+
   int parameterIndex(int k) {
     return firstParameter + k;
   }

@@ -2,8 +2,8 @@ package holdcurve.infer;
 
 import holdcurve.attribution.FallReport;
 import holdcurve.evidence.Evidence;
+import holdcurve.evidence.Mode;
 import holdcurve.evidence.ModelProbabilities;
-import holdcurve.evidence.WeightedDraws;
 import holdcurve.fault.FaultParameter;
 import holdcurve.job.Job;
 import holdcurve.part.Seats;
@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.apache.commons.math3.distribution.NormalDistribution;
 
 /** Turns judged hypotheses into a ranking for people. */
 final class RankingReport {
@@ -23,6 +24,10 @@ final class RankingReport {
 
   /** Hypotheses below this probability are not asked about the future [-]. */
   private static final double MATTERS = 0.002;
+
+  /** Half of the 90 % range of a standard-normal number [-]. */
+  private static final double HALF_RANGE =
+      new NormalDistribution(null, 0, 1).inverseCumulativeProbability(0.95);
 
   private final Job job;
   private final JobModel data;
@@ -168,12 +173,21 @@ final class RankingReport {
     if (parameters.isEmpty()) {
       return Optional.empty();
     }
-    WeightedDraws draws = one.evidence().draws();
+    Mode mode = one.likelihood().modes().get(0);
+    int place = one.model().realisation().latents().sampledPlaceOfFirstParameter();
+    double deviation = mode.deviation(place);
     Interval value =
         new Interval(
-            draws.quantile(u -> one.parameter(u, 0), 0.05),
-            draws.quantile(u -> one.parameter(u, 0), 0.5),
-            draws.quantile(u -> one.parameter(u, 0), 0.95));
+            size(one, mode, place, -HALF_RANGE * deviation),
+            size(one, mode, place, 0),
+            size(one, mode, place, HALF_RANGE * deviation));
     return Optional.of(new FaultSize(parameters.get(0).name(), parameters.get(0).unit(), value));
+  }
+
+  /** Value of the first parameter where its coordinate lies so far from the mode [SI]. */
+  private static double size(Judged one, Mode mode, int place, double away) {
+    double[] u = mode.u().clone();
+    u[place] += away;
+    return one.parameter(u, 0);
   }
 }

@@ -1,6 +1,7 @@
 package holdcurve.infer;
 
 import holdcurve.job.GaugeSpec;
+import holdcurve.job.OutlierScreen;
 import holdcurve.log.Reading;
 import java.util.ArrayList;
 import java.util.List;

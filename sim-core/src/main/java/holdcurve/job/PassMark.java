@@ -35,7 +35,7 @@ public record PassMark(String test, double reading, Outcome outcome) {
 
   /** One hold beside a limit. */
   public static PassMark of(HoldTest test, PassLimit limit, GaugeSpec gauge) {
-    double reading = at(test.log().hold(), limit.time());
+    double reading = at(OutlierScreen.trusted(test.log().hold(), gauge), limit.time());
     return new PassMark(test.id(), reading, outcome(reading, limit, gauge));
   }
 

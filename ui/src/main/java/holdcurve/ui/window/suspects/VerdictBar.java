@@ -3,10 +3,12 @@ package holdcurve.ui.window.suspects;
 import holdcurve.infer.Ranking;
 import holdcurve.infer.Verdict;
 import holdcurve.ui.window.frame.Sign;
+import java.util.List;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 
 /** The answer in one sentence, with a sign and a word for its kind. */
 final class VerdictBar extends HBox {
@@ -17,6 +19,8 @@ final class VerdictBar extends HBox {
   private final WayOn wayOn;
   private final Label word = new Label();
   private final Label sentence = new Label();
+  private final Label next = new Label();
+  private final VBox words = new VBox(sentence, next);
 
   /**
    * @param wayOn leads on from it
@@ -30,9 +34,13 @@ final class VerdictBar extends HBox {
     word.getStyleClass().add("hc-word");
     word.setMinWidth(Region.USE_PREF_SIZE);
     sentence.getStyleClass().add("hc-sentence");
-    sentence.setWrapText(true);
-    sentence.setMinHeight(Region.USE_PREF_SIZE);
-    HBox.setHgrow(sentence, Priority.ALWAYS);
+    for (Label label : List.of(sentence, next)) {
+      label.setWrapText(true);
+      label.setMinHeight(Region.USE_PREF_SIZE);
+    }
+    next.setId("do-next");
+    next.managedProperty().bind(next.textProperty().isNotEmpty());
+    HBox.setHgrow(words, Priority.ALWAYS);
     model.ranking().addListener((property, before, now) -> show(now));
     model.unit().addListener((property, before, now) -> show(model.ranking().getValue()));
     show(model.ranking().getValue());
@@ -54,6 +62,8 @@ final class VerdictBar extends HBox {
       case UNEXPLAINED -> show("unexplained", Sign.CROSS, "Unexplained");
     }
     sentence.setText(verdict.words().in(model.unit().getValue()));
+    String step = ranking.diagnosis().next().words().in(model.unit().getValue());
+    next.setText(step.isEmpty() ? "" : "Do next: " + step);
     if (sentence.getText().length() > LONG) {
       getStyleClass().add("hc-long");
     }
@@ -62,6 +72,6 @@ final class VerdictBar extends HBox {
   private void show(String style, Sign sign, String kind) {
     getStyleClass().add(style);
     word.setText(kind);
-    getChildren().setAll(sign.node(), word, sentence, wayOn);
+    getChildren().setAll(sign.node(), word, words, wayOn);
   }
 }

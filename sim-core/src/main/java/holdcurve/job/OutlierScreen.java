@@ -1,9 +1,9 @@
-package holdcurve.infer;
+package holdcurve.job;
 
-import holdcurve.job.GaugeSpec;
 import holdcurve.log.Reading;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Finds single readings that stand above or below both their neighbours and away from the line
@@ -11,7 +11,7 @@ import java.util.List;
  * neighbours is never one, however quick the fall. Slips are kept, at little weight, and so are
  * readings with the needle at its stop.
  */
-final class OutlierScreen {
+public final class OutlierScreen {
   /** Departure that a reading error doesn't explain, in units of the usual departure [-]. */
   private static final double LIMIT = 6;
 
@@ -22,7 +22,7 @@ final class OutlierScreen {
    *     doubtful [-]
    * @return weight of each reading [-], 1 for a sound one
    */
-  static double[] trust(List<Reading> hold, GaugeSpec gauge, double low) {
+  public static double[] trust(List<Reading> hold, GaugeSpec gauge, double low) {
     double[] trust = new double[hold.size()];
     double[] away = departures(hold);
     double usual = Math.max(median(away), gauge.resolution());
@@ -32,6 +32,12 @@ final class OutlierScreen {
       trust[i] = outlying || atStop || hold.get(i).doubtful() ? low : 1;
     }
     return trust;
+  }
+
+  /** The readings that are no slip, weren't marked as doubtful, and didn't meet the stop. */
+  public static List<Reading> trusted(List<Reading> hold, GaugeSpec gauge) {
+    double[] trust = trust(hold, gauge, 0);
+    return IntStream.range(0, trust.length).filter(i -> trust[i] > 0).mapToObj(hold::get).toList();
   }
 
   /** Whether an inner reading lies above or below both its neighbours. */

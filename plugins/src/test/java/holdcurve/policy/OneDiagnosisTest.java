@@ -1,0 +1,94 @@
+package holdcurve.policy;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import holdcurve.calibration.blind.BlindCases;
+import holdcurve.fault.FaultCatalogue;
+import holdcurve.file.JobReader;
+import holdcurve.infer.Beliefs;
+import holdcurve.infer.Diagnosis;
+import holdcurve.infer.NextStep;
+import holdcurve.infer.Progress;
+import holdcurve.infer.Ranking;
+import holdcurve.infer.RankingService;
+import holdcurve.job.CurrentTests;
+import holdcurve.job.Job;
+import holdcurve.plan.Plan;
+import holdcurve.plan.Planner;
+import holdcurve.repair.RepairCheck;
+import holdcurve.repair.RepairCheckService;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Whoever is asked about a job gives the same answer: ranking, plan and check. */
+class OneDiagnosisTest {
+  private static final Path SCENARIOS =
+      Path.of(System.getProperty("holdcurve.root", ".."), "scenarios");
+
+  /** Generated jobs beside the scenarios; {@code -Pcalibrate} makes them many. */
+  private static final int CASES = Integer.getInteger("holdcurve.calibration.cases", 2);
+
+  private static final long FIRST_SEED = Long.getLong("holdcurve.calibration.seed", 0);
+
+  private final FaultCatalogue catalogue = FaultCatalogue.load();
+  private final RankingService rankings = new RankingService(catalogue);
+
+  @TempDir Path folder;
+
+  private List<Job> jobs() throws IOException {
+    List<Job> jobs = new ArrayList<>();
+    try (Stream<Path> files = Files.list(SCENARIOS)) {
+      files
+          .filter(file -> file.toString().endsWith(".job.json"))
+          .sorted()
+          .map(JobReader::read)
+          .forEach(jobs::add);
+    }
+    for (int i = 0; i < CASES; i++) {
+      jobs.add(JobReader.read(new BlindCases(folder).make(FIRST_SEED + i, 1 + i % 2).file()));
+    }
+    return jobs;
+  }
+
+  @Test
+  void rankPlanAndCheckAgree() throws IOException {
+    for (Job job : jobs()) {
+      Job now = CurrentTests.of(job);
+      Ranking ranked = rankings.withoutCurves().rank(now, 1, Progress.NONE);
+      Beliefs beliefs = rankings.believe(now, 2, Planner.DRAWS, Progress.NONE);
+      RepairCheck check =
+          new RepairCheckService(rankings, catalogue)
+              .check(job, Optional.empty(), 3, Progress.NONE);
+      same(job.title(), ranked, beliefs.ranking());
+      same(job.title(), ranked, check.ranking());
+      assertEquals(ranked.diagnosis().sound(), check.sound(), 1e-12, job.title());
+      assertEquals(
+          ranked.diagnosis().verdict().sentence(), check.verdict().sentence(), job.title());
+      NextStep next = ranked.diagnosis().next();
+      assertEquals(next.words().toString(), check.verdict().next(), job.title());
+      if (next.kind() == NextStep.Kind.TEST) {
+        Plan plan = Planner.plan(beliefs, 4, Progress.NONE);
+        assertEquals(
+            next.procedure(), plan.tests().get(0).procedure().id(), () -> job.title() + next);
+      }
+    }
+  }
+
+  private static void same(String title, Ranking one, Ranking other) {
+    Diagnosis a = one.diagnosis();
+    Diagnosis b = other.diagnosis();
+    assertEquals(a.verdict().kind(), b.verdict().kind(), title);
+    assertEquals(a.verdict().sentence(), b.verdict().sentence(), title);
+    assertEquals(a.sound(), b.sound(), 1e-12, title);
+    assertEquals(a.next(), b.next(), title);
+    assertEquals(a.marks(), b.marks(), title);
+    assertEquals(one.suspects().get(0).id(), other.suspects().get(0).id(), title);
+  }
+}
