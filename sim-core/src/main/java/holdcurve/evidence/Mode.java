@@ -7,30 +7,13 @@ import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.random.Well19937c;
 
 /**
- * A local maximum of the posterior density and the curvature there.
+ * A local maximum of the posterior density, the curvature there, and the evidence that lies there.
  *
  * @param u place of the mode [-]
- * @param logLikelihood true log likelihood at the mode [nat]
- * @param hessian Gauss–Newton Hessian of the negative log posterior, JᵀJ + I, d by d [-]
- * @param cholesky lower triangular G with G Gᵀ = hessian [-]
- * @param converged whether the search met its tolerance
+ * @param logEvidence Laplace's approximation of this mode's share of ln Z [nat]
+ * @param cholesky lower triangular G; G Gᵀ is the Hessian of the negative log posterior [-]
  */
-public record Mode(
-    double[] u, double logLikelihood, double[][] hessian, double[][] cholesky, boolean converged) {
-
-  /** Laplace's approximation of this mode's share of the log evidence [nat]. */
-  public double laplaceLogEvidence() {
-    double halfLogDeterminant = 0;
-    for (int i = 0; i < u.length; i++) {
-      halfLogDeterminant += Math.log(cholesky[i][i]);
-    }
-    return logPosterior() - halfLogDeterminant;
-  }
-
-  /** Log likelihood plus log prior, without the prior's constant [nat]. */
-  double logPosterior() {
-    return logLikelihood - 0.5 * LogSum.squaredNorm(u);
-  }
+public record Mode(double[] u, double logEvidence, double[][] cholesky) {
 
   /**
    * Equally weighted draws from the Gaussian about the mode, the mode itself first.
@@ -41,26 +24,29 @@ public record Mode(
     RandomGenerator random = new Well19937c(seed);
     List<double[]> draws = new ArrayList<>(List.of(u));
     while (draws.size() < count) {
-      draws.add(away(Gaussians.vector(random, u.length)));
+      double[] z = new double[u.length];
+      for (int i = 0; i < z.length; i++) {
+        z[i] = random.nextGaussian();
+      }
+      draws.add(away(z));
     }
     double[] weights = new double[count];
     Arrays.fill(weights, 1.0 / count);
     return new WeightedDraws(draws, weights);
   }
 
-  /** u + G⁻ᵀ z. */
+  /** u + G⁻ᵀ z; overwrites z. */
   private double[] away(double[] z) {
-    double[] v = z;
-    for (int i = v.length - 1; i >= 0; i--) {
-      for (int k = i + 1; k < v.length; k++) {
-        v[i] -= cholesky[k][i] * v[k];
+    for (int i = z.length - 1; i >= 0; i--) {
+      for (int k = i + 1; k < z.length; k++) {
+        z[i] -= cholesky[k][i] * z[k];
       }
-      v[i] /= cholesky[i][i];
+      z[i] /= cholesky[i][i];
     }
-    for (int i = 0; i < v.length; i++) {
-      v[i] += u[i];
+    for (int i = 0; i < z.length; i++) {
+      z[i] += u[i];
     }
-    return v;
+    return z;
   }
 
   /** Standard deviation of one coordinate in the Gaussian about the mode, ‖G⁻¹ e_k‖ [-]. */

@@ -4,9 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.random.Well19937c;
@@ -18,9 +16,6 @@ import org.apache.commons.math3.random.Well19937c;
 public final class WeightedDraws {
   private final List<double[]> points;
   private final double[] weights;
-
-  /** A central interval, in the unit of the quantity asked about. */
-  public record Interval(double low, double high) {}
 
   /**
    * @param points latent coordinates of each draw [-]
@@ -51,20 +46,6 @@ public final class WeightedDraws {
     return points.get(i);
   }
 
-  /** Weight of draw i [-]. */
-  public double weight(int i) {
-    return weights[i];
-  }
-
-  /** 1/Σw², equal draws counted as one [-]. */
-  public double effectiveSampleSize() {
-    Map<List<Double>, Double> distinct = new HashMap<>();
-    for (int i = 0; i < size(); i++) {
-      distinct.merge(Arrays.stream(points.get(i)).boxed().toList(), weights[i], Double::sum);
-    }
-    return size() == 0 ? 0 : 1 / distinct.values().stream().mapToDouble(w -> w * w).sum();
-  }
-
   /** Weighted mean of a quantity, in its unit. */
   public double mean(ToDoubleFunction<double[]> quantity) {
     double sum = 0;
@@ -82,13 +63,6 @@ public final class WeightedDraws {
    */
   public double quantile(ToDoubleFunction<double[]> quantity, double probability) {
     return new Sorted(quantity).quantile(probability);
-  }
-
-  /** Central interval that holds the given share, for example 0.9, of the posterior [-]. */
-  public Interval interval(ToDoubleFunction<double[]> quantity, double share) {
-    Sorted sorted = new Sorted(quantity);
-    double tail = 0.5 * (1 - share);
-    return new Interval(sorted.quantile(tail), sorted.quantile(1 - tail));
   }
 
   /**

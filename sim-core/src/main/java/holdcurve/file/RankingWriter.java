@@ -50,7 +50,6 @@ public final class RankingWriter {
     node.put("name", suspect.name());
     node.put("where", suspect.where());
     node.put("probability", JsonNumbers.rounded(suspect.probability()));
-    node.put("probability_error", JsonNumbers.rounded(suspect.probabilityError()));
     suspect.size().ifPresent(size -> add(node.putObject("size"), size));
     node.put("repair", suspect.repair());
     ArrayNode curves = node.putArray("curves");

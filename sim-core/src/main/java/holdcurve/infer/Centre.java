@@ -62,13 +62,8 @@ final class Centre {
     RealMatrix top = inOrder(latents, sharpness, crossed);
     RealMatrix bottom = inOrder(latents, crossed.transpose(), scales);
     RealMatrix hessian = inOrder(latents, top.transpose(), bottom.transpose());
-    double[] s = Latents.pick(fit.u(), sampled);
-    double logLikelihood = fit.logEvidence();
     RealMatrix lower = new CholeskyDecomposition(even(hessian)).getL();
-    for (int i = 0; i < s.length; i++) {
-      logLikelihood += 0.5 * s[i] * s[i] + Math.log(lower.getEntry(i, i));
-    }
-    return new Mode(s, logLikelihood, even(hessian).getData(), lower.getData(), true);
+    return new Mode(Latents.pick(fit.u(), sampled), fit.logEvidence(), lower.getData());
   }
 
   /** Columns by the moving coordinates and by the scales, put in the order of the sampled ones. */

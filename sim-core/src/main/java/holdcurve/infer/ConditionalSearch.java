@@ -22,7 +22,6 @@ final class ConditionalSearch {
   private final ScaledSlopes slopes;
   private final int[] conditional;
   private double[] u;
-  private double[] departures;
   private Conditional rest;
 
   /**
@@ -51,16 +50,6 @@ final class ConditionalSearch {
     return new MarginalLikelihood.Point(at(believed.mean()), believed);
   }
 
-  /** All coordinates where the best look was. */
-  double[] place() {
-    return u;
-  }
-
-  /** Departures there. */
-  double[] departures() {
-    return departures;
-  }
-
   private double[] ahead(double part) {
     double[] here = Latents.pick(u, conditional);
     for (int k = 0; k < here.length; k++) {
@@ -86,7 +75,6 @@ final class ConditionalSearch {
       return false;
     }
     u = there;
-    departures = seen;
     rest = about;
     return true;
   }

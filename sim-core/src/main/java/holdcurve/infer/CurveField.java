@@ -15,8 +15,8 @@ import org.apache.commons.math3.linear.RealMatrix;
  *
  * <p>Between those places slopes lie on straight lines, since they change little over a posterior
  * and cost ten times a curve. Departures, known there with their derivatives, follow a polynomial
- * of the fifth degree along each axis, of the third across, and what is learnt of it later. So
- * curves are foreseen without a simulation.
+ * of the fifth degree along each axis, of the third across. So curves are foreseen without a
+ * simulation.
  */
 final class CurveField {
   /** Beyond this many standard deviations polynomials go on as straight lines [-]. */
@@ -44,8 +44,6 @@ final class CurveField {
   private final RealMatrix axes;
   private final RealMatrix ridge;
   private final double[][] base;
-
-  private final LearntRows learnt = new LearntRows();
 
   /** Slopes at any steps; null before the first question. */
   private SlopeFamily family;
@@ -211,7 +209,6 @@ final class CurveField {
           new SlopeFamily(
               data, base, Arrays.stream(along).map(a -> a.change).toArray(double[][][]::new));
       terms = terms(along);
-      learnExact();
     }
     return family;
   }
@@ -254,35 +251,6 @@ final class CurveField {
     return weights;
   }
 
-  /** The polynomials are exact at the places that they were made from. */
-  private void learnExact() {
-    double[] none = new double[model.rows()];
-    learnt.add(new double[moving.length], none);
-    for (int k = 0; k < moving.length; k++) {
-      for (double sign : new double[] {-1, 1}) {
-        double[] step = new double[moving.length];
-        step[k] = sign;
-        learnt.add(step, none);
-      }
-    }
-  }
-
-  /**
-   * Takes in what was simulated, to foresee better from now on.
-   *
-   * @param u place
-   * @param departures there
-   */
-  void learn(double[] u, double[] departures) {
-    double[] excess = departures.clone();
-    double[] steps = steps(u);
-    double[] plain = plain(u, steps, slopes(steps));
-    for (int i = 0; i < excess.length; i++) {
-      excess[i] -= plain[i];
-    }
-    learnt.add(steps, excess);
-  }
-
   /**
    * Curves about one place.
    *
@@ -299,8 +267,9 @@ final class CurveField {
       return atCentre(u);
     }
     SlopeSums slopes = slopes(steps);
-    double[] departures = plain(u, steps, slopes);
-    learnt.addTo(departures, steps);
+    double[] departures = linear.departures().clone();
+    slopes.addProducts(beside(u), departures);
+    FlatRows.addAll(departures, weights(steps), terms);
     return new Foreseen(departures, slopes);
   }
 
@@ -314,14 +283,6 @@ final class CurveField {
 
   private SlopeSums slopes(double[] steps) {
     return family().at(Arrays.stream(steps).map(step -> clamped(step, TILTED)).toArray());
-  }
-
-  /** Departures without what was learnt. */
-  private double[] plain(double[] u, double[] steps, SlopeSums slopes) {
-    double[] departures = linear.departures().clone();
-    slopes.addProducts(beside(u), departures);
-    FlatRows.addAll(departures, weights(steps), terms);
-    return departures;
   }
 
   private static double clamped(double step, double farthest) {

@@ -2,7 +2,6 @@ package holdcurve.infer;
 
 import holdcurve.check.Cancellation;
 import holdcurve.circuit.Circuit;
-import holdcurve.evidence.LogLikelihood;
 import holdcurve.hold.HoldSimulator;
 import holdcurve.hold.HoldSlopes;
 import holdcurve.infer.Latents.Shared;
@@ -15,7 +14,7 @@ import java.util.List;
  * The likelihood of one hypothesis about a job: from latent coordinates to a circuit in some
  * condition, to curves, to departures of all readings from them. One a thread.
  */
-final class HypothesisModel implements LogLikelihood {
+final class HypothesisModel {
   /**
    * Step of what is differenced without a simulation, and so without its noise [-]. A step of 1e-4
    * moves the set pressure by a hundredth of the width in which a regulator shuts, and the slope by
@@ -66,19 +65,9 @@ final class HypothesisModel implements LogLikelihood {
     return members;
   }
 
-  @Override
-  public int dimension() {
+  /** Number of latent coordinates. */
+  int dimension() {
     return latents.dimension();
-  }
-
-  @Override
-  public double logLikelihood(double[] u) {
-    double[] departures = departures(u);
-    if (departures == null) {
-      return Double.NEGATIVE_INFINITY;
-    }
-    Scales scales = scales(u);
-    return data.logDensityAtZero(scales) - 0.5 * data.misfit(departures, scales);
   }
 
   /** One row a reading, then those of what else was found out. */

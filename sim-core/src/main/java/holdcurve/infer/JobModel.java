@@ -119,27 +119,9 @@ record JobModel(
   }
 
   /**
-   * rᵀΣ⁻¹r of departures r, that of readings times its power [-].
-   *
-   * @param departures of all readings [Pa], then residuals of side evidence [-]
-   */
-  double misfit(double[] departures, Scales scales) {
-    double sum = 0;
-    int place = 0;
-    for (ReadingError error : errors) {
-      sum += coarsening.power() * error.misfit(error.weighted(departures, place), scales);
-      place += error.size();
-    }
-    for (int i = place; i < departures.length; i++) {
-      sum += departures[i] * departures[i];
-    }
-    return sum;
-  }
-
-  /**
    * Departures in units of their own scatter, one a reading, and side evidence as it is [-].
    *
-   * @param departures as for {@link #misfit}
+   * @param departures of all readings [Pa], then residuals of side evidence [-]
    */
   double[] whitened(double[] departures, Scales scales) {
     double[] rows = departures.clone();

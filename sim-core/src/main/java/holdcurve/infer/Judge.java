@@ -1,7 +1,6 @@
 package holdcurve.infer;
 
 import holdcurve.evidence.Evidence;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -11,19 +10,10 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
- * Works out the evidence of hypotheses: all are fitted, then those that could matter are sampled.
- * The answer depends on the seed, not on the threads.
+ * Works out the evidence of hypotheses, each from where it fits best. Draws depend on the seed, and
+ * nothing on the threads.
  */
 final class Judge {
-  /**
-   * A fit this far behind the best, as far as it is believed, is taken at its approximate evidence,
-   * which is seldom off by more than one: its probability is below five per cent either way [nat].
-   */
-  private static final double NEGLIGIBLE = 4;
-
-  /** A pair holds a leading single fault, so its fit is as near and its approximation as good. */
-  private static final double NEGLIGIBLE_PAIR = 2;
-
   /** A fit this far behind needn't be brought to its end [nat]. */
   private static final double HOPELESS = 12;
 
@@ -133,39 +123,27 @@ final class Judge {
   }
 
   /**
-   * Samples those whose fit is good enough to matter, the likeliest first: they take longest, and
-   * one begun last would be waited for.
+   * Laplace's evidence of each, with draws from its posterior. The draws depend on the seed, the
+   * evidence doesn't.
    *
-   * @param best log posterior of the best explanation [nat]
    * @return all, the best fit first
    */
-  List<Judged> sample(List<Fitted> fitted, double best, double from, double to) {
-    double[] odds = fitted.stream().mapToDouble(f -> Math.exp(f.logPosterior() - best)).toArray();
-    double sum = Math.max(1, Arrays.stream(odds).sum());
+  List<Judged> judged(List<Fitted> fitted, double from, double to) {
     return workers.each(
         fitted.stream()
             .sorted(Comparator.comparingDouble(Fitted::logPosterior).reversed())
             .toList(),
         Judge::name,
-        one -> Optional.of(sample(one, best, Math.exp(one.logPosterior() - best) / sum)),
+        one -> Optional.of(judged(one)),
         from,
         to);
   }
 
-  private Judged sample(Fitted fit, double best, double probability) {
+  private Judged judged(Fitted fit) {
     MarginalLikelihood likelihood = new MarginalLikelihood(data, fit.model(), fit.fits());
     long own = seed * 31 + fit.hypothesis().id().hashCode();
-    Evidence evidence = CheckedEvidence.approximate(likelihood.modes(), own);
+    Evidence evidence = Evidence.laplace(likelihood.modes().get(0), own);
     return new Judged(fit.hypothesis(), fit.model(), likelihood, evidence);
-  }
-
-  /**
-   * Monte Carlo error worth paying for: a tenth of a nat is two percentage points at most, less
-   * where a probability is near 0 or 1.
-   */
-  private static double error(double probability) {
-    double percent = 0.025 / Math.max(0.025, probability * (1 - probability));
-    return Math.max(0.1, Math.min(0.3, percent));
   }
 
   private static String name(Fitted fitted) {

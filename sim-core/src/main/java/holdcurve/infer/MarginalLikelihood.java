@@ -1,7 +1,6 @@
 package holdcurve.infer;
 
 import holdcurve.check.Cancellation;
-import holdcurve.evidence.LogLikelihood;
 import holdcurve.evidence.Mode;
 import java.util.Comparator;
 import java.util.List;
@@ -12,7 +11,7 @@ import java.util.List;
  * leaves a Gaussian integral (Laplace's approximation of the conditional, as in Rue, Martino and
  * Chopin, J. R. Statist. Soc. B 71 (2009) 319).
  */
-final class MarginalLikelihood implements LogLikelihood {
+final class MarginalLikelihood {
   /**
    * A fit this far behind the best lends no expectation: its neighbourhood is another's tail [nat].
    */
@@ -39,20 +38,14 @@ final class MarginalLikelihood implements LogLikelihood {
             .toList();
   }
 
-  @Override
-  public int dimension() {
+  /** Number of sampled coordinates. */
+  int dimension() {
     return latents.dimension() - conditional.length;
   }
 
-  /** Modes over the sampled coordinates, for the proposals. */
+  /** Modes over the sampled coordinates, the best first. */
   List<Mode> modes() {
     return centres.stream().map(Centre::mode).toList();
-  }
-
-  @Override
-  public double logLikelihood(double[] s) {
-    Point point = at(s);
-    return point == null ? Double.NEGATIVE_INFINITY : point.logLikelihood();
   }
 
   /**
@@ -61,12 +54,7 @@ final class MarginalLikelihood implements LogLikelihood {
    * @param u all coordinates, the conditional ones at their posterior mean
    * @param conditional distribution of the conditional ones
    */
-  record Point(double[] u, Conditional conditional) {
-    /** With the conditional coordinates integrated out [nat]. */
-    double logLikelihood() {
-      return conditional.logMarginal();
-    }
-  }
+  record Point(double[] u, Conditional conditional) {}
 
   /**
    * The conditional distribution at a point of the sampled coordinates, from curves simulated where
@@ -75,54 +63,12 @@ final class MarginalLikelihood implements LogLikelihood {
   Point at(double[] s) {
     Cancellation.check();
     Foreseen foreseen = foresee(s);
-    return search(foreseen.slopes()).from(foreseen.point().u());
-  }
-
-  private ConditionalSearch search(ScaledSlopes slopes) {
-    return new ConditionalSearch(model, slopes, conditional);
+    return new ConditionalSearch(model, foreseen.slopes(), conditional).from(foreseen.point().u());
   }
 
   /** Likewise, but from curves foreseen: nothing is simulated. */
   Point pointForeseen(double[] s) {
     return foresee(s).point();
-  }
-
-  /** This likelihood from curves foreseen. */
-  LogLikelihood foreseen() {
-    return new LogLikelihood() {
-      @Override
-      public int dimension() {
-        return MarginalLikelihood.this.dimension();
-      }
-
-      @Override
-      public double logLikelihood(double[] s) {
-        return pointForeseen(s).logLikelihood();
-      }
-    };
-  }
-
-  /**
-   * A look at what was foreseen.
-   *
-   * @param excess log likelihood from simulated curves less that from foreseen ones; negative
-   *     infinity where the model fails [nat]
-   * @param learn takes the simulated curves in
-   */
-  record Check(double excess, Runnable learn) {}
-
-  /** Simulates where curves were foreseen. */
-  Check check(double[] s) {
-    Foreseen foreseen = foresee(s);
-    ConditionalSearch search = search(foreseen.slopes());
-    Point point = search.from(foreseen.point().u());
-    if (point == null) {
-      return new Check(Double.NEGATIVE_INFINITY, () -> {});
-    }
-    CurveField field = nearest(s).field();
-    return new Check(
-        point.logLikelihood() - foreseen.point().logLikelihood(),
-        () -> field.learn(search.place(), search.departures()));
   }
 
   private record Foreseen(Point point, ScaledSlopes slopes) {}

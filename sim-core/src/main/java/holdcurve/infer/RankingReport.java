@@ -1,7 +1,6 @@
 package holdcurve.infer;
 
 import holdcurve.attribution.FallReport;
-import holdcurve.evidence.Evidence;
 import holdcurve.evidence.Mode;
 import holdcurve.evidence.ModelProbabilities;
 import holdcurve.fault.FaultParameter;
@@ -35,7 +34,7 @@ final class RankingReport {
   private final List<Judged> judged;
   private final long seed;
   private final List<Saying> notes;
-  private final ModelProbabilities probabilities;
+  private final double[] probabilities;
   private final Map<String, Double> byId = new HashMap<>();
 
   RankingReport(
@@ -48,14 +47,13 @@ final class RankingReport {
     this.notes = new ArrayList<>(notes);
     probabilities = probabilities(judged);
     for (int i = 0; i < judged.size(); i++) {
-      byId.put(judged.get(i).hypothesis().id(), probabilities.probabilities()[i]);
+      byId.put(judged.get(i).hypothesis().id(), probabilities[i]);
     }
   }
 
-  private static ModelProbabilities probabilities(List<Judged> judged) {
+  private static double[] probabilities(List<Judged> judged) {
     return ModelProbabilities.of(
         judged.stream().mapToDouble(Judged::logEvidence).toArray(),
-        judged.stream().mapToDouble(j -> Math.min(j.evidence().standardError(), 10)).toArray(),
         judged.stream().mapToDouble(j -> Math.log(j.hypothesis().priorWeight())).toArray());
   }
 
@@ -76,7 +74,6 @@ final class RankingReport {
     List<SuspectGroup> groups =
         new Grouping(alike, byId, !job.findings().isEmpty()).groups(singles);
     List<Judged> ordered = ordered();
-    addDoubts(ordered.get(0).evidence());
     new FoundApart(data, alike).sentence(singles).map(Saying::plain).ifPresent(notes::add);
     List<FallReport> falls = new FallShares(job, ordered, byId, seed).reports(workers);
     Misfit misfit = new Misfit(data, ordered.get(0));
@@ -127,7 +124,7 @@ final class RankingReport {
 
   private Belief belief(int i, UnknownPriors unknowns, int draws) {
     Judged one = judged.get(i);
-    double probability = probabilities.probabilities()[i];
+    double probability = probabilities[i];
     List<Possibility> possibilities =
         probability < MATTERS
             ? List.of()
@@ -141,25 +138,15 @@ final class RankingReport {
     return judged.get(i).hypothesis().name();
   }
 
-  private void addDoubts(Evidence best) {
-    if (!best.reliable()) {
-      notes.add(
-          Saying.plain(
-              "The method's own check is not satisfied for the leading suspect: take the"
-                  + " percentages as rough."));
-    }
-  }
-
   private Suspect suspect(int i, boolean curves) {
     Judged one = judged.get(i);
     Hypothesis hypothesis = one.hypothesis();
-    double probability = probabilities.probabilities()[i];
+    double probability = probabilities[i];
     return new Suspect(
         hypothesis.id(),
         hypothesis.name(),
         hypothesis.where(),
         probability,
-        probabilities.standardErrors()[i],
         size(one),
         hypothesis.symptoms(),
         hypothesis.repair(),

@@ -87,11 +87,11 @@ public final class RankingService implements Ranker {
     Judge judge = new Judge(data, unknowns, seed, workers);
     List<Hypothesis> first = all.stream().filter(h -> h.members().size() < 2).toList();
     List<Fitted> fitted =
-        new ArrayList<>(judge.likeTwins(judge.fitSingles(first, 0, 0.3), alike, 0.3));
+        new ArrayList<>(judge.likeTwins(judge.fitSingles(first, 0, 0.5), alike, 0.5));
     List<Hypothesis> pairs = plausiblePairs(all, fitted, alike);
-    List<Fitted> together = judge.fitPairs(pairs, List.copyOf(fitted), best(fitted), 0.3, 0.5);
-    fitted.addAll(judge.likeTwins(together, alike, 0.5));
-    List<Judged> judged = judge.sample(fitted, best(fitted), 0.5, 0.9);
+    List<Fitted> together = judge.fitPairs(pairs, List.copyOf(fitted), best(fitted), 0.5, 0.9);
+    fitted.addAll(judge.likeTwins(together, alike, 0.9));
+    List<Judged> judged = judge.judged(fitted, 0.9, 0.9);
     if (judged.isEmpty()) {
       throw new NoAnswerException(
           "%s: no explanation could be simulated. %s %s"

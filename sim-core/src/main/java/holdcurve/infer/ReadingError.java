@@ -116,14 +116,8 @@ final class ReadingError {
     return sums;
   }
 
-  /** h_k, the part of shape k that the model error may explain away. */
-  private double share(int k, Scales scales) {
-    double ratio = ratio(scales);
-    return ratio / (1 + ratio * strength[k]);
-  }
-
   /**
-   * Fills in h_k of each shape.
+   * Fills in h_k of each shape, the part of it that the model error may explain away.
    *
    * @param first place of the first
    * @return the place after the last
@@ -144,19 +138,6 @@ final class ReadingError {
       sum += Math.log1p(Math.max(0, ratio * g));
     }
     return sum;
-  }
-
-  /** rᵀΣ⁻¹r of this test's departures r, given as (ρ W)^½ r [-]. */
-  double misfit(double[] weighted, Scales scales) {
-    double sum = 0;
-    for (double r : weighted) {
-      sum += r * r;
-    }
-    for (int k = 0; k < shapes.length; k++) {
-      double along = along(k, weighted);
-      sum -= share(k, scales) * along * along;
-    }
-    return sum / (scales.deviation() * scales.deviation());
   }
 
   /**

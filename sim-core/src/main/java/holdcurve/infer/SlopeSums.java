@@ -234,7 +234,11 @@ final class SlopeSums {
     }
   }
 
-  /** Like {@link JobModel#misfit}. */
+  /**
+   * rᵀΣ⁻¹r of departures r, that of readings times its power, and rᵀr of side evidence [-].
+   *
+   * @param shares h_k of the scales
+   */
   double misfit(Pull pull, Scales scales, double[] shares) {
     double sum = pull.squares;
     for (int k = 0; k < shares.length; k++) {

@@ -10,7 +10,6 @@ import java.util.Optional;
  * @param name plain words, such as "Check valve leaks back to the tank"
  * @param where where in this circuit; empty for no fault
  * @param probability that it is the true one among those considered [-]
- * @param probabilityError Monte Carlo standard error of the probability [-]
  * @param size how bad it is; absent for no fault
  * @param symptoms what is seen on the car
  * @param repair what puts it right
@@ -21,7 +20,6 @@ public record Suspect(
     String name,
     String where,
     double probability,
-    double probabilityError,
     Optional<FaultSize> size,
     String symptoms,
     String repair,

@@ -5,7 +5,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 /**
  * Polynomial of a given degree through 8 points with known error: the evidence has a closed form.
  */
-final class Ladder implements ResidualLikelihood {
+public final class Ladder implements LogLikelihood {
   private static final JsonNode CASE =
       Reference.json("evidence_benchmarks.json").get("linear_gaussian");
   private final double[] x = Reference.numbers(CASE.get("x"));
@@ -13,23 +13,28 @@ final class Ladder implements ResidualLikelihood {
   private final double sigma = CASE.get("sigma").asDouble();
   private final int degree;
 
-  Ladder(int degree) {
+  /** A polynomial with coefficients of one more than its degree. */
+  public Ladder(int degree) {
     this.degree = degree;
   }
 
-  static double logEvidence(int degree) {
+  /** In closed form [nat]. */
+  public static double logEvidence(int degree) {
     return CASE.get("models").get(Integer.toString(degree)).get("logZ").asDouble();
   }
 
-  static double[] probabilities() {
+  /** Of four degrees, all as likely beforehand [-]. */
+  public static double[] probabilities() {
     return Reference.numbers(CASE.get("equal_prior_probabilities"));
   }
 
-  static double[] posteriorMean(int degree) {
+  /** Of each coefficient. */
+  public static double[] posteriorMean(int degree) {
     return Reference.numbers(CASE.get("models").get("" + degree).get("posterior_mean"));
   }
 
-  static double[] posteriorDeviation(int degree) {
+  /** Of each coefficient. */
+  public static double[] posteriorDeviation(int degree) {
     return Reference.numbers(CASE.get("models").get("" + degree).get("posterior_sd"));
   }
 
@@ -38,13 +43,9 @@ final class Ladder implements ResidualLikelihood {
     return degree + 1;
   }
 
-  @Override
-  public int residualCount() {
-    return x.length;
-  }
-
-  @Override
-  public double residuals(double[] u, double[] out) {
+  /** Departures of the points over their error, one a point [-]. */
+  public double[] residuals(double[] u) {
+    double[] out = new double[x.length];
     for (int i = 0; i < x.length; i++) {
       double value = 0;
       for (int k = degree; k >= 0; k--) {
@@ -52,6 +53,18 @@ final class Ladder implements ResidualLikelihood {
       }
       out[i] = (y[i] - value) / sigma;
     }
-    return -0.5 * LogSum.squaredNorm(out) - x.length * (Math.log(sigma) + 0.5 * LogSum.LOG_TWO_PI);
+    return out;
+  }
+
+  /** Log density of the points less that of their residuals [nat]. */
+  public double logScale() {
+    return -x.length * Math.log(sigma);
+  }
+
+  @Override
+  public double logLikelihood(double[] u) {
+    return -0.5 * LogSum.squaredNorm(residuals(u))
+        - 0.5 * x.length * LogSum.LOG_TWO_PI
+        + logScale();
   }
 }

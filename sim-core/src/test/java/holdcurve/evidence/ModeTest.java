@@ -10,7 +10,7 @@ class ModeTest {
   @Test
   void drawsScatterAsTheCurvatureHasIt() {
     double[][] hessian = {{2, 1}, {1, 2}};
-    Mode mode = new Mode(new double[] {1, -2}, 0, hessian, Gaussians.factor(hessian), true);
+    Mode mode = new Mode(new double[] {1, -2}, 0, Gaussians.factor(hessian));
     WeightedDraws draws = mode.draws(1, 20_000);
     assertArrayEquals(mode.u(), draws.point(0));
     double first = draws.mean(u -> u[0]);

@@ -2,14 +2,10 @@ package holdcurve.evidence;
 
 import java.util.function.ToDoubleFunction;
 
-/** A log likelihood without residuals. */
+/** A log likelihood from a formula. */
 record Plain(int dimension, ToDoubleFunction<double[]> value) implements LogLikelihood {
   static LogLikelihood of(int dimension, ToDoubleFunction<double[]> value) {
     return new Plain(dimension, value);
-  }
-
-  static LogLikelihood of(LogLikelihood other) {
-    return new Plain(other.dimension(), other::logLikelihood);
   }
 
   @Override

@@ -9,10 +9,11 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 
 /** Reads the published reference values among the test resources. */
-final class Reference {
+public final class Reference {
   private Reference() {}
 
-  static JsonNode json(String name) {
+  /** A JSON file. */
+  public static JsonNode json(String name) {
     try (InputStream in = open(name)) {
       return new ObjectMapper().readTree(in);
     } catch (IOException e) {

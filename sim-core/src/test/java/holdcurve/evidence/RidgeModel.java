@@ -5,11 +5,11 @@ import java.util.function.DoubleUnaryOperator;
 
 /**
  * Residuals that are, given the first coordinate, linear in each further one: (u_k − g_k(u_1))/s_k.
- * With curved g the posterior is a bent ridge, with r_0 quadratic it has two modes. The inner
- * integrals are Gaussian, so that the evidence is one integral over u_1, done by the trapezoid rule
- * (exact to rounding for such integrands).
+ * With curved g the posterior is a bent ridge. The inner integrals are Gaussian, so that the
+ * evidence is one integral over u_1, done by the trapezoid rule (exact to rounding for such
+ * integrands).
  */
-final class RidgeModel implements ResidualLikelihood {
+final class RidgeModel implements LogLikelihood {
   private final DoubleUnaryOperator first;
   private final DoubleUnaryOperator[] ridge;
   private final double[] width;
@@ -26,39 +26,6 @@ final class RidgeModel implements ResidualLikelihood {
         t -> 0.6 * (t - 0.5),
         new DoubleUnaryOperator[] {t -> 1 - t * t, t -> 0.5 * t, t -> Math.sin(2 * t)},
         new double[] {0.25, 0.3, 0.5});
-  }
-
-  /** Two separate modes near u_1 = ±1.4 of unequal weight, three coordinates. */
-  static RidgeModel twoModes() {
-    return new RidgeModel(
-        t -> (t * t - 2) / 0.3,
-        new DoubleUnaryOperator[] {t -> 0.4 * t + 0.2, t -> 0.1 * t},
-        new double[] {0.3, 0.5});
-  }
-
-  /** Eight coordinates, one mode, mildly bent: the usual case. */
-  static RidgeModel smoothEight() {
-    return new RidgeModel(
-        t -> 2 * (t - 0.4),
-        new DoubleUnaryOperator[] {
-          t -> 0.3 * t,
-          t -> 0.2 + 0.1 * t * t,
-          t -> Math.sin(t) / 3,
-          t -> 0.5 - 0.2 * t,
-          t -> 0.2 * t * t - 0.5,
-          t -> Math.exp(0.3 * t) - 1,
-          t -> -0.4 * t
-        },
-        new double[] {0.1, 0.2, 0.3, 0.05, 0.4, 0.15, 0.8});
-  }
-
-  /** Posterior probability of a positive first coordinate, by the same integral. */
-  double probabilityOfPositiveFirst() {
-    int n = 20_000;
-    double h = 8.0 / n;
-    double[] terms = new double[n];
-    Arrays.setAll(terms, i -> logIntegrand(h * (i + 0.5)) + Math.log(h));
-    return Math.exp(LogSum.of(terms) - logEvidence());
   }
 
   double logEvidence() {
@@ -86,12 +53,8 @@ final class RidgeModel implements ResidualLikelihood {
   }
 
   @Override
-  public int residualCount() {
-    return 1 + ridge.length;
-  }
-
-  @Override
-  public double residuals(double[] u, double[] out) {
+  public double logLikelihood(double[] u) {
+    double[] out = new double[dimension()];
     out[0] = first.applyAsDouble(u[0]);
     for (int k = 0; k < ridge.length; k++) {
       out[k + 1] = (u[k + 1] - ridge[k].applyAsDouble(u[0])) / width[k];

@@ -44,12 +44,12 @@ class HypothesisSlopesTest {
   void aPointHasOneAnswerWhateverWasAskedBefore() {
     MarginalLikelihood first = marginal();
     double[] mode = first.modes().get(0).u();
-    double answer = first.logLikelihood(mode);
-    first.logLikelihood(new double[mode.length]);
-    assertEquals(answer, first.logLikelihood(mode));
+    double answer = first.at(mode).conditional().logMarginal();
+    first.at(new double[mode.length]);
+    assertEquals(answer, first.at(mode).conditional().logMarginal());
     MarginalLikelihood again = marginal();
     assertArrayEquals(mode, again.modes().get(0).u());
-    assertEquals(answer, again.logLikelihood(mode));
+    assertEquals(answer, again.at(mode).conditional().logMarginal());
   }
 
   private static MarginalLikelihood marginal() {

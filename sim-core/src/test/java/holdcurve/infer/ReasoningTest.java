@@ -36,8 +36,7 @@ class ReasoningTest {
     try (Workers workers = new Workers(1, Progress.NONE, problems)) {
       Judge judge = new Judge(DATA, UnknownPriors.usual(), 1, workers);
       List<Fitted> fitted = judge.fitSingles(both, 0, 0.5);
-      double best = fitted.stream().mapToDouble(Fitted::logPosterior).max().orElseThrow();
-      List<Judged> judged = judge.sample(fitted, best, 0.5, 1);
+      List<Judged> judged = judge.judged(fitted, 0.5, 1);
       drip = judged.get(0);
       none = judged.get(1);
     }

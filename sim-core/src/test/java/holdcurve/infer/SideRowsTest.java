@@ -34,21 +34,24 @@ class SideRowsTest {
   private static final List<SideEvidence> SEEN =
       List.of(new SeenLeak(Truth.ALL_TESTS), new SeenLeak(1));
 
-  private static HypothesisModel model(List<SideEvidence> sides) {
-    InventedJob.Drip drip = new InventedJob.Drip();
-    Hypothesis.Member member = new Hypothesis.Member(drip, drip.sites(JOB.circuit()).get(0));
+  private static JobModel data(List<SideEvidence> sides) {
     JobModel data = JobModel.of(JOB);
-    JobModel more =
-        new JobModel(
-            JOB,
-            data.series(),
-            data.errors(),
-            data.operations(),
-            data.temperatures(),
-            sides,
-            data.coarsening());
-    return new HypothesisModel(
-        more, new Hypothesis(List.of(member), 1), UnknownPriors.usual(), new HoldSimulator());
+    return new JobModel(
+        JOB,
+        data.series(),
+        data.errors(),
+        data.operations(),
+        data.temperatures(),
+        sides,
+        data.coarsening());
+  }
+
+  private static HypothesisModel model(List<SideEvidence> sides) {
+    return InventedJob.model(data(sides), new HoldSimulator());
+  }
+
+  private static double logLikelihood(List<SideEvidence> sides, double[] u) {
+    return new WholeLikelihood(data(sides), model(sides)).at(u);
   }
 
   private static double[] drawn(int dimension) {
@@ -58,10 +61,9 @@ class SideRowsTest {
   @Test
   void sideEvidenceAddsItsOwnLogLikelihood() {
     HypothesisModel with = model(SEEN);
-    HypothesisModel without = model(List.of());
     double[] u = drawn(with.dimension());
     double[] rows = with.departures(u);
-    double more = with.logLikelihood(u) - without.logLikelihood(u);
+    double more = logLikelihood(SEEN, u) - logLikelihood(List.of(), u);
     double all = rows[rows.length - 2];
     double one = rows[rows.length - 1];
     assertEquals(-0.5 * (all * all + one * one) - Math.log(2 * Math.PI), more, 1e-9);

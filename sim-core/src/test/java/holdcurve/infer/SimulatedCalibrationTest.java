@@ -72,13 +72,13 @@ class SimulatedCalibrationTest {
     return read;
   }
 
-  /** As a ranking has them: fitted along with a sound circuit, then sampled. */
+  /** As a ranking has them: fitted along with a sound circuit, then drawn from. */
   private List<double[]> draws(Job job, long seed) {
     JobModel data = JobModel.of(job, Coarsening.NONE);
     Judge judge = new Judge(data, UnknownPriors.usual(), seed, workers);
     List<Hypothesis> both = List.of(SOUND, InventedJob.hypothesis(job));
     Fitted fitted = judge.fitSingles(both, 0, 0.5).get(1);
-    Judged judged = judge.sample(List.of(fitted), fitted.logPosterior(), 0.5, 1).get(0);
+    Judged judged = judge.judged(List.of(fitted), 0.5, 1).get(0);
     return PosteriorDraws.of(judged, seed, DRAWS);
   }
 

@@ -35,7 +35,6 @@ class FiguresOfACheckTest {
                         "",
                         "",
                         0.8 / leaks.length,
-                        0,
                         Optional.of(new FaultSize("", Unit.MILLILITRE_PER_MINUTE, leak)),
                         "",
                         "",

@@ -63,7 +63,6 @@ final class CrowdedRanking implements Ranker {
         "Cold-start injector drips and the joint at the gauge tee weeps",
         "cold-start-injector and gauge-tee-joint, both on the ring line before the regulator",
         Math.pow(0.76, i) * 0.24,
-        0.02 * Math.pow(0.76, i),
         Optional.of(
             i % 2 == 0
                 ? new FaultSize(

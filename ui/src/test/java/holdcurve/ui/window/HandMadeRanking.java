@@ -137,7 +137,6 @@ public final class HandMadeRanking implements Ranker {
         name,
         where,
         p,
-        0.012 * p,
         leak == 0
             ? Optional.empty()
             : Optional.of(

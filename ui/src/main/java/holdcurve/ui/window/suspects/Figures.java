@@ -14,11 +14,8 @@ final class Figures {
 
   private Figures() {}
 
-  /**
-   * @param probability [-]
-   * @param error its standard error [-], shown where it reaches half a per cent
-   */
-  static String percent(double probability, double error) {
+  /** A probability, as far as it is known. */
+  static String percent(double probability) {
     double percent = 100 * probability;
     if (percent < 1) {
       return "below 1 %";
@@ -26,8 +23,7 @@ final class Figures {
     if (percent > 99) {
       return "above 99 %";
     }
-    String text = Math.round(percent) + " %";
-    return error < 0.005 ? text : Math.round(percent) + " ± " + Math.round(100 * error) + " %";
+    return Math.round(percent) + " %";
   }
 
   /** How bad a fault is, with its 90 % range; for a leak in drops too; pressures in a unit. */

@@ -122,7 +122,7 @@ final class NextTestPane extends VBox {
             "If it shows "
                 + branch.said().in(model.unit().get())
                 + " ("
-                + Figures.percent(branch.probability(), 0)
+                + Figures.percent(branch.probability())
                 + "):",
             "hc-strong"));
     branch.believed().stream()
@@ -131,7 +131,7 @@ final class NextTestPane extends VBox {
         .forEach(
             share ->
                 lines.add(
-                    line("    " + Figures.percent(share.probability(), 0) + "  " + share.name())));
+                    line("    " + Figures.percent(share.probability()) + "  " + share.name())));
     return lines;
   }
 

@@ -19,7 +19,7 @@ record SuspectRow(Suspect suspect, boolean inGroup, Optional<SuspectGroup> group
   }
 
   String percent() {
-    return Figures.percent(suspect.probability(), suspect.probabilityError());
+    return Figures.percent(suspect.probability());
   }
 
   /** How bad it is; empty for no fault. */

@@ -34,7 +34,6 @@ final class KnowingRanker implements Ranker {
   }
 
   private static Suspect suspect(String id, double probability) {
-    return new Suspect(
-        id, "Suspect " + id, "", probability, 0, Optional.empty(), "", "", List.of());
+    return new Suspect(id, "Suspect " + id, "", probability, Optional.empty(), "", "", List.of());
   }
 }

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 
 class RankingOrderTest {
   private static Suspect suspect(String id, double probability) {
-    return new Suspect(id, id, "", probability, 0, Optional.empty(), "", "", List.of());
+    return new Suspect(id, id, "", probability, Optional.empty(), "", "", List.of());
   }
 
   private static Ranking ranking(List<Suspect> suspects, SuspectGroup... groups) {

@@ -26,16 +26,11 @@ final class Gaussians {
     return decompose(matrix).getL().getData();
   }
 
-  /** Inverse of a symmetric positive definite matrix. */
-  static double[][] inverse(double[][] matrix) {
-    return decompose(matrix).getSolver().getInverse().getData();
-  }
-
   /**
    * Cholesky decomposition of a matrix that is positive definite but for rounding: where that
    * shows, the diagonal is raised by a small part of itself.
    */
-  static CholeskyDecomposition decompose(double[][] matrix) {
+  private static CholeskyDecomposition decompose(double[][] matrix) {
     for (double lift = 0; lift < 1e-3; lift = lift == 0 ? 1e-12 : 100 * lift) {
       try {
         return new CholeskyDecomposition(symmetric(matrix, lift), 1e-12, 0);

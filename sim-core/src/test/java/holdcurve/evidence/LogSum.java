@@ -35,11 +35,6 @@ final class LogSum {
     return Arrays.stream(terms).map(term -> term / sum).toArray();
   }
 
-  /** Log density of N(0, I). */
-  static double standardNormal(double[] u) {
-    return -0.5 * (squaredNorm(u) + u.length * LOG_TWO_PI);
-  }
-
   static double squaredNorm(double[] u) {
     double sum = 0;
     for (double value : u) {

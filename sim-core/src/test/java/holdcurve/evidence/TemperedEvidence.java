@@ -12,23 +12,26 @@ import org.apache.commons.math3.random.Well19937c;
  * <p>The evidence is the mean over the runs. Its error is the larger of two: the spread between the
  * runs, and what each run's family tree says about itself; either alone can be lucky.
  */
-final class TemperedEvidence {
+public final class TemperedEvidence {
   private final List<TemperedRun> runs = new ArrayList<>();
 
-  TemperedEvidence(LogLikelihood likelihood, long seed, Settings settings) {
-    for (int r = 0; r < settings.temperedRuns(); r++) {
+  /**
+   * @param particles of one run, at least 20 [-]
+   * @param count independent runs, at least 2 [-]
+   * @param moves accepted moves per particle and temperature [-]
+   */
+  public TemperedEvidence(
+      LogLikelihood likelihood, long seed, int particles, int count, double moves) {
+    for (int r = 0; r < count; r++) {
       TemperedRun run =
-          new TemperedRun(
-              likelihood,
-              new Well19937c(Gaussians.seed(seed, r)),
-              settings.temperedParticles(),
-              settings.temperedMoves());
+          new TemperedRun(likelihood, new Well19937c(Gaussians.seed(seed, r)), particles, moves);
       run.run();
       runs.add(run);
     }
   }
 
-  double logEvidence() {
+  /** ln Z [nat]; negative infinity when no possible point was found. */
+  public double logEvidence() {
     return LogSum.of(logEvidences()) - Math.log(runs.size());
   }
 
@@ -37,7 +40,7 @@ final class TemperedEvidence {
   }
 
   /** Standard error of the log evidence [nat]. */
-  double standardError() {
+  public double standardError() {
     if (logEvidence() == Double.NEGATIVE_INFINITY) {
       return Double.POSITIVE_INFINITY;
     }
@@ -53,7 +56,7 @@ final class TemperedEvidence {
   }
 
   /** Particles of all runs, each run weighted by its evidence. */
-  WeightedDraws draws() {
+  public WeightedDraws draws() {
     double[] share =
         logEvidence() == Double.NEGATIVE_INFINITY
             ? new double[runs.size()]

@@ -1,0 +1,98 @@
+package holdcurve.infer;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import holdcurve.evidence.TemperedEvidence;
+import holdcurve.file.JobReader;
+import holdcurve.hold.HoldSimulator;
+import holdcurve.job.Job;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * Laplace's evidence, as a ranking takes it, against tempered sequential Monte Carlo over all
+ * coordinates with curves all simulated. That took hours of likelihood calls, so its answers are
+ * kept in {@code sampled_evidence.json}. {@code -Dholdcurve.sample=true} makes them anew and prints
+ * them.
+ */
+class SampledEvidenceTest {
+  private static final int PARTICLES = Integer.getInteger("holdcurve.sample.particles", 500);
+  private static final int RUNS = 6;
+  private static final double MOVES = 5;
+
+  /** An explanation of one hold test. */
+  private record Case(Job job, boolean drips) {
+    static Case of(String name) {
+      String[] words = name.split(", ");
+      return new Case(job(words[0]), words[1].equals("drip"));
+    }
+
+    private static Job job(String name) {
+      Job job = name.startsWith("invented") ? InventedJob.of() : scenario(name);
+      int test = name.equals("invented clamped") ? 3 : 0;
+      return job.withTests(List.of(job.tests().get(test)));
+    }
+
+    private static Job scenario(String name) {
+      String root = System.getProperty("holdcurve.root", "..");
+      return JobReader.read(Path.of(root, "scenarios", name + ".job.json"));
+    }
+
+    Hypothesis hypothesis() {
+      return drips ? InventedJob.hypothesis(job) : new Hypothesis(List.of(), 1);
+    }
+  }
+
+  private static double laplace(Case of) {
+    try (Workers workers = new Workers(1, Progress.NONE, new java.util.ArrayList<>())) {
+      Judge judge = new Judge(JobModel.of(of.job()), UnknownPriors.usual(), 1, workers);
+      List<Hypothesis> both =
+          List.of(new Hypothesis(List.of(), 1), InventedJob.hypothesis(of.job()));
+      Fitted fitted = judge.fitSingles(both, 0, 0.5).get(of.drips() ? 1 : 0);
+      return judge.judged(List.of(fitted), 0.5, 1).get(0).logEvidence();
+    }
+  }
+
+  private static JsonNode stored() throws IOException {
+    try (InputStream in =
+        SampledEvidenceTest.class.getResourceAsStream("/reference/sampled_evidence.json")) {
+      return new ObjectMapper().readTree(in);
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "invented, sound",
+        "invented, drip",
+        "invented clamped, drip",
+        "acceptable-fall, sound",
+        "check-valve, sound"
+      })
+  @EnabledIfSystemProperty(named = "holdcurve.sample", matches = "true")
+  void sampleAnew(String name) throws IOException {
+    Case of = Case.of(name);
+    JobModel data = JobModel.of(of.job());
+    HypothesisModel model =
+        new HypothesisModel(data, of.hypothesis(), UnknownPriors.usual(), new HoldSimulator());
+    WholeLikelihood whole = new WholeLikelihood(data, model);
+    TemperedEvidence sampled = new TemperedEvidence(whole, 1, PARTICLES, RUNS, MOVES);
+    ObjectNode node = new ObjectMapper().createObjectNode();
+    node.put("log_evidence", sampled.logEvidence());
+    node.put("standard_error", sampled.standardError());
+    node.put("coordinates", whole.dimension());
+    node.put("laplace_then", laplace(of));
+    System.out.println(
+        new ObjectMapper()
+            .enable(SerializationFeature.INDENT_OUTPUT)
+            .writeValueAsString(Map.of(name, node)));
+  }
+}
