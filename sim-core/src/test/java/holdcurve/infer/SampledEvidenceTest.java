@@ -1,32 +1,37 @@
 package holdcurve.infer;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import holdcurve.evidence.Reference;
 import holdcurve.evidence.TemperedEvidence;
 import holdcurve.file.JobReader;
 import holdcurve.hold.HoldSimulator;
 import holdcurve.job.Job;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Laplace's evidence, as a ranking takes it, against tempered sequential Monte Carlo over all
- * coordinates with curves all simulated. That took hours of likelihood calls, so its answers are
- * kept in {@code sampled_evidence.json}. {@code -Dholdcurve.sample=true} makes them anew and prints
+ * coordinates with every curve simulated. That takes a quarter of an hour, so its answers are kept
+ * in {@code sampled_evidence.json}; {@code -Dholdcurve.sample=true} makes them anew and prints
  * them.
  */
 class SampledEvidenceTest {
   private static final int PARTICLES = Integer.getInteger("holdcurve.sample.particles", 500);
   private static final int RUNS = 6;
   private static final double MOVES = 5;
+  private static final JsonNode STORED = Reference.json("sampled_evidence.json").get("cases");
 
   /** An explanation of one hold test. */
   private record Case(Job job, boolean drips) {
@@ -52,7 +57,7 @@ class SampledEvidenceTest {
   }
 
   private static double laplace(Case of) {
-    try (Workers workers = new Workers(1, Progress.NONE, new java.util.ArrayList<>())) {
+    try (Workers workers = new Workers(1, Progress.NONE, new ArrayList<>())) {
       Judge judge = new Judge(JobModel.of(of.job()), UnknownPriors.usual(), 1, workers);
       List<Hypothesis> both =
           List.of(new Hypothesis(List.of(), 1), InventedJob.hypothesis(of.job()));
@@ -61,21 +66,35 @@ class SampledEvidenceTest {
     }
   }
 
-  private static JsonNode stored() throws IOException {
-    try (InputStream in =
-        SampledEvidenceTest.class.getResourceAsStream("/reference/sampled_evidence.json")) {
-      return new ObjectMapper().readTree(in);
-    }
+  /**
+   * The gaps are those measured, rounded up: 0.03, 0.03, 0.27, 0.68 and 0.99 nat, give or take
+   * 0.09, 0.04, 0.10, 0.27 and 0.07 by the sampler. 0.2 is what would be wanted. Laplace misses
+   * where the posterior is no Gaussian: a sound circuit that has to explain a leak, far out in its
+   * priors, comes out too likely, and a leak whose size one clamped hold leaves open too unlikely.
+   */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "invented, drip | 0.2",
+        "acceptable-fall, sound | 0.2",
+        "check-valve, sound | 0.4",
+        "invented, sound | 0.8",
+        "invented clamped, drip | 1.1"
+      })
+  void laplaceIsAsNearAsMeasured(String name, double gap) {
+    double sampled = STORED.get(name).get("log_evidence").asDouble();
+    assertEquals(sampled, laplace(Case.of(name)), gap, name);
   }
 
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "invented, sound",
         "invented, drip",
-        "invented clamped, drip",
         "acceptable-fall, sound",
-        "check-valve, sound"
+        "check-valve, sound",
+        "invented, sound",
+        "invented clamped, drip"
       })
   @EnabledIfSystemProperty(named = "holdcurve.sample", matches = "true")
   void sampleAnew(String name) throws IOException {
@@ -89,6 +108,7 @@ class SampledEvidenceTest {
     node.put("log_evidence", sampled.logEvidence());
     node.put("standard_error", sampled.standardError());
     node.put("coordinates", whole.dimension());
+    node.put("particles", PARTICLES);
     node.put("laplace_then", laplace(of));
     System.out.println(
         new ObjectMapper()
