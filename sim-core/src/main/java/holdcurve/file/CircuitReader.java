@@ -48,7 +48,7 @@ public final class CircuitReader {
     return read(JsonFiles.read(name, text, "holdcurve-circuit", 1), name);
   }
 
-  private static Circuit read(JsonPlace root, String untitled) {
+  static Circuit read(JsonPlace root, String untitled) {
     root.allow(ENTRIES);
     String title = root.find("title").map(place -> place.text("give it a name")).orElse(untitled);
     Circuit circuit = new Circuit(title, readFluid(root), parts(root));

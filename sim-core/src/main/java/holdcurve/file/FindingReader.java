@@ -180,7 +180,7 @@ final class FindingReader {
     if (to >= from) {
       throw after.bad(
           after.shown() + " bar is not below the " + Words.number(from) + " bar before",
-          "write the pressure before in from_bar and that after in to_bar");
+          "name the higher one as the pressure before");
     }
     return new DrawOff(
         drawn * 1e-6,

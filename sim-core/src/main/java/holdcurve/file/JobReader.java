@@ -108,10 +108,19 @@ public final class JobReader {
     return new GaugeSpec(range, usual.accuracyClass(), usual.resolution());
   }
 
+  /** Reads what is to stand in a job file, as {@link #readUnfinished(Path)} would then do. */
+  static Job readUnfinished(Path file, JsonPlace root) {
+    return new JobReader(file, true).read(root);
+  }
+
   private Job read() {
     List<String> said = new ArrayList<>();
     JsonPlace root = JsonFiles.read(file, "holdcurve-job", 1, said);
     understood.addAll(Saying.plain(said));
+    return read(root);
+  }
+
+  private Job read(JsonPlace root) {
     Troubles troubles = new Troubles();
     troubles.attempt(
         () -> {
@@ -261,11 +270,18 @@ public final class JobReader {
     Path logFile = Siblings.of(file, test.get("log", "name its log file"), "name its log file");
     LogImport log =
         unfinished ? GaugeLogReader.readUnfinished(logFile) : GaugeLogReader.read(logFile);
+    understood(log, circuit).forEach(sentence -> understood.add(Saying.of("%s: %s", id, sentence)));
+    return log.log();
+  }
+
+  /** What is to be said about a log that was read on a circuit. */
+  static List<Saying> understood(LogImport log, Circuit circuit) {
+    List<Saying> said = new ArrayList<>();
     log.understood().stream()
         .filter(sentence -> !ROUTINE.contains(sentence.toString()))
-        .forEach(sentence -> understood.add(Saying.of("%s: %s", id, sentence)));
-    UnitDoubt.of(log, circuit).ifPresent(doubt -> understood.add(Saying.of("%s: %s", id, doubt)));
-    return log.log();
+        .forEach(said::add);
+    UnitDoubt.of(log, circuit).ifPresent(said::add);
+    return said;
   }
 
   /** The hoses that the entry {@code clamped} lists; none without it. */

@@ -112,6 +112,11 @@ public final class JobWriter {
   }
 
   private String stem() {
+    return stem(file);
+  }
+
+  /** The name of a job without its ending. */
+  static String stem(Path file) {
     String name = file.getFileName().toString();
     return name.endsWith(ENDING) ? name.substring(0, name.length() - ENDING.length()) : name;
   }

@@ -114,6 +114,11 @@ final class JsonFiles {
     return MAPPER.getFactory().createParser(text);
   }
 
+  /** A text, number, flag or list of texts as it stands in a file. */
+  static JsonNode node(Object value) {
+    return MAPPER.valueToTree(value);
+  }
+
   static ObjectNode object() {
     return MAPPER.createObjectNode();
   }

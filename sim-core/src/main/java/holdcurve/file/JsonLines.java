@@ -4,15 +4,51 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonStreamContext;
 import com.fasterxml.jackson.core.JsonToken;
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * In which line of a JSON text a value stands. Looked up when it is asked for, since that is when
  * something is wrong.
  *
  * @param text empty where the values come from something else
+ * @param stated entries that stand in no text yet, since a person states them now
  */
-record JsonLines(String text) {
+record JsonLines(String text, List<Stated> stated) {
   static final JsonLines NONE = new JsonLines("");
+
+  /**
+   * An entry that was put into what was read.
+   *
+   * @param path where it now stands
+   */
+  record Stated(String path, StatedEntry entry) {
+    Optional<String> words(String asked) {
+      if (asked.equals(path)) {
+        return path.isEmpty() ? Optional.empty() : Optional.of("");
+      }
+      return asked.startsWith(path)
+          ? entry.words(asked.substring(path.length()).replaceFirst("^\\.", ""))
+          : Optional.empty();
+    }
+  }
+
+  JsonLines(String text) {
+    this(text, List.of());
+  }
+
+  /** The same, and what a person states besides. */
+  JsonLines with(Stated entry) {
+    List<Stated> all = new ArrayList<>(stated);
+    all.add(entry);
+    return new JsonLines(text, all);
+  }
+
+  /** How a person stated what stands there; empty where it stood in the file. */
+  Optional<String> words(String path) {
+    return stated.stream().flatMap(one -> one.words(path).stream()).findFirst();
+  }
 
   /** {@code line 8}, or nothing for the whole text and for what stands in no line. */
   String of(String path) {

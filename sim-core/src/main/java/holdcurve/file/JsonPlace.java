@@ -27,6 +27,10 @@ record JsonPlace(String file, String path, JsonNode node, JsonLines lines) {
   private static final Pattern UNSEEN = Pattern.compile("[\\p{Cc}&&[^\\n\\t]]");
 
   InputException bad(String problem, String remedy) {
+    Optional<String> words = lines.words(path);
+    if (words.isPresent()) {
+      return InputException.at("command line", words.get(), problem, remedy);
+    }
     String line = lines.of(path);
     return InputException.at(file, line.isEmpty() ? path : line + ", " + path, problem, remedy);
   }

@@ -55,8 +55,24 @@ public final class PriceListReader {
    */
   public static PriceList read(Path file, Circuit circuit, Set<String> faults) {
     PriceListReader reader = new PriceListReader(file, circuit, faults);
-    boolean csv = file.toString().toLowerCase(Locale.ROOT).endsWith(".csv");
-    PriceList list = csv ? reader.csv() : reader.json();
+    PriceList list =
+        isTable(file) ? reader.csv() : reader.json(JsonFiles.read(file, "holdcurve-prices", 1));
+    requireSome(file, list);
+    return list;
+  }
+
+  /** Checks what is to stand in a file, as {@link #read} would then do. */
+  static PriceList check(Path file, JsonPlace root, Circuit circuit, Set<String> faults) {
+    PriceList list = new PriceListReader(file, circuit, faults).json(root);
+    requireSome(file, list);
+    return list;
+  }
+
+  static boolean isTable(Path file) {
+    return file.toString().toLowerCase(Locale.ROOT).endsWith(".csv");
+  }
+
+  private static void requireSome(Path file, PriceList list) {
     if (list.offers().size() > MOST_OFFERS) {
       throw InputException.at(
           file.toString(),
@@ -68,11 +84,9 @@ public final class PriceListReader {
       throw InputException.at(
           file.toString(), "", "there is no repair on the list", "add one with its price");
     }
-    return list;
   }
 
-  private PriceList json() {
-    JsonPlace root = JsonFiles.read(file, "holdcurve-prices", 1);
+  private PriceList json(JsonPlace root) {
     root.allow(ENTRIES);
     List<RepairOffer> offers = new ArrayList<>();
     for (JsonPlace place : root.get("repairs", "list the repairs").items("list the repairs")) {
@@ -87,16 +101,15 @@ public final class PriceListReader {
   private RepairOffer offer(JsonPlace place) {
     place.requireObject("write { \"name\": ..., \"part\": ..., \"price\": ..., \"minutes\": ... }");
     place.allow(REPAIR_ENTRIES);
-    Optional<String> part = place.find("part").map(p -> p.text("write the id of a part"));
-    part.ifPresent(id -> checkPart(place.path(), id));
+    Optional<String> part = place.find("part").map(p -> part(p, p.text("write the id of a part")));
     List<String> cures = new ArrayList<>();
     place
         .find("cures")
         .ifPresent(
             list ->
                 list.items("list fault ids")
-                    .forEach(p -> cures.add(checked(p.path(), p.text("write a fault id")))));
-    requireCure(place.path(), part, cures);
+                    .forEach(p -> cures.add(fault(p, p.text("write a fault id")))));
+    requireCure(place, part, cures);
     return new RepairOffer(
         place.get("name", "give the repair a name").text("write a name"),
         part,
@@ -105,32 +118,25 @@ public final class PriceListReader {
         place.find("minutes").map(p -> p.number(0, MOST_MINUTES, " min")).orElse(0.0));
   }
 
-  private void requireCure(String place, Optional<String> part, List<String> cures) {
+  private static void requireCure(JsonPlace place, Optional<String> part, List<String> cures) {
     if (part.isEmpty() && cures.isEmpty()) {
-      throw InputException.at(
-          file.toString(),
-          place,
-          "the repair cures nothing",
-          "name the part that is replaced, or the faults it cures");
+      throw place.bad(
+          "the repair cures nothing", "name the part that is replaced, or the faults it cures");
     }
   }
 
-  private void checkPart(String place, String id) {
+  private String part(JsonPlace place, String id) {
     List<String> known = circuit.parts().stream().map(Part::id).toList();
     if (!known.contains(id)) {
-      throw InputException.at(
-          file.toString(),
-          place,
-          "there is no part '" + id + "' in this circuit",
-          "use one of " + Words.list(known));
+      throw place.bad(
+          "there is no part '" + id + "' in this circuit", "use one of " + Words.list(known));
     }
+    return id;
   }
 
-  private String checked(String place, String fault) {
+  private String fault(JsonPlace place, String fault) {
     if (!faults.contains(fault.split("@", 2)[0])) {
-      throw InputException.at(
-          file.toString(),
-          place,
+      throw place.bad(
           "there is no fault '" + fault + "'",
           "use one of " + Words.list(faults.stream().sorted().toList()));
     }
@@ -153,15 +159,14 @@ public final class PriceListReader {
   }
 
   private RepairOffer offer(SheetFields row, SheetTable.Cell written) {
-    Optional<String> part = word(row, "part");
-    part.ifPresent(id -> checkPart(row.get("part", "").path(), id));
+    Optional<String> part = word(row, "part").map(id -> part(row.get("part", ""), id));
     List<String> cures = new ArrayList<>();
     word(row, "cures")
         .ifPresent(
             all ->
                 List.of(all.split("[;| ]+"))
-                    .forEach(f -> cures.add(checked(row.get("cures", "").path(), f))));
-    requireCure(row.place(), part, cures);
+                    .forEach(f -> cures.add(fault(row.get("cures", ""), f))));
+    requireCure(row.whole(), part, cures);
     JsonPlace price = row.get("price", "state its price");
     return new RepairOffer(
         word(row, "name").orElse(part.orElse("repair")),

@@ -2,6 +2,7 @@ package holdcurve.file;
 
 import com.fasterxml.jackson.databind.node.DoubleNode;
 import com.fasterxml.jackson.databind.node.IntNode;
+import com.fasterxml.jackson.databind.node.NullNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import holdcurve.check.InputException;
 import holdcurve.log.SheetTable;
@@ -58,6 +59,11 @@ record SheetFields(String file, String place, Map<String, JsonPlace> fields) {
         cell.place(),
         whole ? IntNode.valueOf((int) value) : DoubleNode.valueOf(value),
         JsonLines.NONE);
+  }
+
+  /** All of it, for messages. */
+  JsonPlace whole() {
+    return new JsonPlace(file, place, NullNode.getInstance(), JsonLines.NONE);
   }
 
   Optional<JsonPlace> find(String name) {

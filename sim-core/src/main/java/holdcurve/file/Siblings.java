@@ -3,6 +3,7 @@ package holdcurve.file;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.Optional;
 
 /** Files that a file names, relative to its own folder. */
 final class Siblings {
@@ -18,10 +19,8 @@ final class Siblings {
     if (named.isAbsolute()) {
       throw place.bad("'" + name + "' is an absolute path", "write it relative to this file");
     }
-    Path folder = file.toAbsolutePath().normalize().getParent();
-    Path target = folder.resolve(named).normalize();
-    Path highest = folder.getParent() == null ? folder : folder.getParent();
-    if (!target.startsWith(highest)) {
+    Path folder = folder(file);
+    if (!isInReach(folder, folder.resolve(named).normalize())) {
       throw place.bad(
           "'" + name + "' leads out of the folder of this file",
           "keep the file beside it or in a folder beside it");
@@ -35,6 +34,24 @@ final class Siblings {
       throw place.bad("'" + name + "' is a folder", "name a file inside it");
     }
     return found;
+  }
+
+  private static Path folder(Path file) {
+    return file.toAbsolutePath().normalize().getParent();
+  }
+
+  private static boolean isInReach(Path folder, Path target) {
+    Path highest = folder.getParent() == null ? folder : folder.getParent();
+    return target.startsWith(highest);
+  }
+
+  /** How a file can name another one; empty where that lies too far off. */
+  static Optional<String> name(Path file, Path other) {
+    Path folder = folder(file);
+    Path target = other.toAbsolutePath().normalize();
+    return isInReach(folder, target)
+        ? Optional.of(folder.relativize(target).toString().replace('\\', '/'))
+        : Optional.empty();
   }
 
   private static Path named(String name, JsonPlace place) {

@@ -69,7 +69,7 @@ final class ChangeOptions {
       all = all.and(words.replace(part));
     }
     for (String fault : repaired) {
-      String name = FaultChoice.fault(catalogue, fault.split("@", 2)[0]).name();
+      String name = FaultChoice.fault(catalogue, "--repair", fault.split("@", 2)[0]).name();
       all = all.and(Changes.cure(fault, "put right: " + name.toLowerCase(Locale.ROOT)));
     }
     for (String property : set) {

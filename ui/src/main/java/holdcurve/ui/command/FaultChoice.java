@@ -14,6 +14,8 @@ import java.util.List;
  * {@code =size}.
  */
 final class FaultChoice {
+  private static final String FAULT = "--fault";
+
   private FaultChoice() {}
 
   /**
@@ -38,18 +40,23 @@ final class FaultChoice {
   static Choice choose(Circuit circuit, FaultCatalogue catalogue, String choice) {
     String[] parts = choice.split("=", 2);
     String[] place = parts[0].split("@", 2);
-    LeakFault fault = fault(catalogue, place[0]);
+    LeakFault fault = fault(catalogue, FAULT, place[0]);
     Site site = site(fault, circuit, place.length > 1 ? place[1] : "");
     return new Choice(fault, site, values(fault, choice, parts));
   }
 
-  static LeakFault fault(FaultCatalogue catalogue, String id) {
+  /**
+   * The fault of an id.
+   *
+   * @param option at which it was named
+   */
+  static LeakFault fault(FaultCatalogue catalogue, String option, String id) {
     return catalogue
         .byId(id)
         .orElseThrow(
             () ->
                 bad(
-                    id,
+                    option + " " + id,
                     "there is no such fault",
                     "use one of "
                         + String.join(
@@ -64,7 +71,7 @@ final class FaultChoice {
         .orElseThrow(
             () ->
                 bad(
-                    fault.id() + (id.isEmpty() ? "" : "@" + id),
+                    FAULT + " " + fault.id() + (id.isEmpty() ? "" : "@" + id),
                     "this circuit has no such place for it",
                     sites.isEmpty()
                         ? "choose another fault"
@@ -85,7 +92,7 @@ final class FaultChoice {
         values[0] = size.unit().toSi(given);
       } catch (NumberFormatException e) {
         throw bad(
-            choice,
+            FAULT + " " + choice,
             "'" + parts[1] + "' is no size",
             "give "
                 + size.name()
@@ -99,7 +106,7 @@ final class FaultChoice {
     return values;
   }
 
-  private static InputException bad(String value, String problem, String remedy) {
-    return InputException.at("command line", "--fault " + value, problem, remedy);
+  private static InputException bad(String place, String problem, String remedy) {
+    return InputException.at("command line", place, problem, remedy);
   }
 }

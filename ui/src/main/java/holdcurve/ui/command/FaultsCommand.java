@@ -53,7 +53,9 @@ final class FaultsCommand implements Callable<Integer> {
     FaultCatalogue catalogue = plugins.catalogue();
     Circuit circuit = circuitFile == null ? null : CircuitReader.read(circuitFile);
     List<LeakFault> faults =
-        explained == null ? catalogue.faults() : List.of(FaultChoice.fault(catalogue, explained));
+        explained == null
+            ? catalogue.faults()
+            : List.of(FaultChoice.fault(catalogue, "--explain", explained));
     if (explained == null) {
       list(faults, circuit, out);
       catalogue.problems().forEach(out::println);

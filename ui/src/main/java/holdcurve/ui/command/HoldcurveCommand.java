@@ -46,6 +46,7 @@ public final class HoldcurveCommand implements Callable<Integer> {
   /** In the order of the help. */
   private static Map<String, Class<?>> commands() {
     Map<String, Class<?>> commands = new LinkedHashMap<>();
+    commands.put("job", JobCommand.class);
     commands.put("rank", RankCommand.class);
     commands.put("plan", PlanCommand.class);
     commands.put("whatif", WhatIfCommand.class);

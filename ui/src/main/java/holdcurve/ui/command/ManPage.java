@@ -62,12 +62,14 @@ final class ManPage {
   }
 
   private void command(CommandSpec command) {
-    line(".SS " + escaped(command.name()));
+    String name = command.qualifiedName();
+    line(".SS " + escaped(name.substring(name.indexOf(' ') + 1)));
     described(command.usageMessage().description());
     command.positionalParameters().forEach(value -> entry(value.paramLabel(), value));
     command.options().stream()
         .filter(option -> !option.hidden() && !option.usageHelp() && !option.versionHelp())
         .forEach(option -> entry(named(option), option));
+    commands(command).values().forEach(this::command);
   }
 
   private static String named(OptionSpec option) {

@@ -1,7 +1,6 @@
 package holdcurve.ui.command;
 
 import holdcurve.check.InputException;
-import holdcurve.file.JobLock;
 import holdcurve.file.JobReader;
 import holdcurve.file.RefitFile;
 import holdcurve.file.RefitListWriter;
@@ -66,20 +65,12 @@ final class RefitCommand implements Callable<Integer> {
   }
 
   private void write(RefitList changed) {
-    JobLock lock =
-        JobLock.of(file)
-            .orElseThrow(
-                () ->
-                    InputException.at(
-                        file.toString(),
-                        "",
-                        "a window works on this job",
-                        "tick it there, or close the window first"));
-    try {
-      RefitFile.write(file, changed);
-    } finally {
-      lock.close();
-    }
+    JobArgument.locked(
+        file,
+        () -> {
+          RefitFile.write(file, changed);
+          return changed;
+        });
   }
 
   private RefitList changed(RefitList list) {

@@ -22,6 +22,9 @@ final class WrongUse {
           "is not an int", "is not a whole number",
           "is not a double", "is not a number; write it with figures and a decimal point");
 
+  /** How the parser begins what it says of a choice that wasn't made. */
+  private static final String NONE_OF = "Error: Missing required argument (specify one of these): ";
+
   private WrongUse() {}
 
   /**
@@ -38,7 +41,8 @@ final class WrongUse {
     } else {
       err.println(plain(e.getMessage()));
       if (!UnmatchedArgumentException.printSuggestions(e, err)) {
-        command.usage(err);
+        err.println(
+            "'" + command.getCommandSpec().qualifiedName() + " --help' says how it is used.");
       }
     }
     err.flush();
@@ -47,7 +51,7 @@ final class WrongUse {
 
   /** The word that stands where a command belongs, if it is none. */
   private static Optional<String> strangeCommand(ParameterException e) {
-    boolean top = e.getCommandLine().getParent() == null;
+    boolean top = !e.getCommandLine().getSubcommands().isEmpty();
     return top && e instanceof UnmatchedArgumentException unmatched && !unmatched.isUnknownOption()
         ? unmatched.getUnmatched().stream().findFirst()
         : Optional.empty();
@@ -55,16 +59,22 @@ final class WrongUse {
 
   private static String instead(String word, CommandLine top) {
     if (FILES.stream().anyMatch(word::endsWith)) {
+      String such = top.getParent() == null ? " rank " : " show ";
       return "'"
           + word
-          + "' is the name of a file; say first what to do with it, such as: holdcurve rank "
+          + "' is the name of a file; say first what to do with it, such as: "
+          + top.getCommandSpec().qualifiedName()
+          + such
           + word;
     }
     return "There is no command '"
         + word
         + "'"
         + nearest(word, top).map(name -> "; did you mean '" + name + "'?").orElse(".")
-        + " 'holdcurve help' lists them.";
+        + " '"
+        + "holdcurve help"
+        + (top.getParent() == null ? "" : " " + top.getCommandName())
+        + "' lists them.";
   }
 
   private static Optional<String> nearest(String word, CommandLine top) {
@@ -100,7 +110,9 @@ final class WrongUse {
     return row[b.length()];
   }
 
-  private static String plain(String message) {
+  private static String plain(String said) {
+    String message =
+        said.replace(NONE_OF, "One of these is missing: ").replaceFirst("^Error: ", "");
     for (Map.Entry<String, String> wording : NUMBERS.entrySet()) {
       if (message.endsWith(wording.getKey())) {
         return message.replace(wording.getKey(), wording.getValue()) + ".";

@@ -38,6 +38,9 @@ class CommandOptionsTest {
   /** Writes a zip: there is no result to work on further. */
   private static final String PROBLEM = "report-problem";
 
+  /** Its result is the job file; what it says of bad input has a test of its own. */
+  private static final String JOB = "job";
+
   /** Commands that chance has no part in. */
   private static final Set<String> CERTAIN = Set.of("refit", "faults", "bench-sheet");
 
@@ -61,13 +64,13 @@ class CommandOptionsTest {
 
   static List<String> commandsWithResult() {
     List<String> names = commands();
-    names.removeAll(Set.of(ABOUT, PROBLEM));
+    names.removeAll(Set.of(ABOUT, PROBLEM, JOB));
     return names;
   }
 
   static List<String> commandsWithFile() {
     List<String> names = commands();
-    names.remove(ABOUT);
+    names.removeAll(Set.of(ABOUT, JOB));
     return names;
   }
 
@@ -161,6 +164,10 @@ class CommandOptionsTest {
     "bench six.csv, did you mean 'bench-sheet'?",
     "tyres, There is no command 'tyres'. 'holdcurve help' lists them.",
     "my-car.job.json, holdcurve rank my-car.job.json",
+    "faults --explain nosuch, --explain nosuch: there is no such fault; use one of",
+    "rank --circuit a.circuit.json --expalin log.csv, Unknown option: '--expalin'",
+    "job my-car.job.json, holdcurve job show my-car.job.json",
+    "job tets my-car.job.json, did you mean 'test'? 'holdcurve help job' lists them.",
     "simulate --every 0;5 c.circuit.json, '0;5' is not a number; write it with figures",
     "rank --seed one my-car.job.json, 'one' is not a whole number."
   })

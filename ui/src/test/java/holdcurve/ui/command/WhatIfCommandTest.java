@@ -49,6 +49,8 @@ class WhatIfCommandTest {
   @Test
   void unknownPropertyPartAndRange() {
     says(circuit("--set", "feed-hose.lenght_m=2"), "a hose has no property 'lenght_m'");
+    says(circuit("--repair", "nosuch"), "--repair nosuch: there is no such fault");
+    says(circuit("--fault", "nosuch"), "--fault nosuch: there is no such fault");
     says(circuit("--set", "hose.length_m=2"), "there is no part 'hose' in this circuit");
     says(circuit("--set", "feed-hose.length_m=200"), "give a number from 0.01 to 20 m");
     says(circuit("--set", "feed-hose.kind=steel"), "use soft, fuel, braided, plastic");

@@ -1,0 +1,37 @@
+package holdcurve.ui.command;
+
+import holdcurve.circuit.Circuit;
+import holdcurve.file.StatedEntry;
+import holdcurve.finding.Finding;
+import holdcurve.job.Job;
+import holdcurve.saying.PressureUnit;
+import java.util.function.BiFunction;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** The job that a finding is added to. */
+final class FindingArgument {
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec spec;
+
+  @Mixin private JobArgument job;
+
+  /**
+   * Adds it and says so.
+   *
+   * @param stated the finding, on a circuit and with pressures typed in a unit
+   */
+  int add(BiFunction<Circuit, PressureUnit, StatedEntry> stated) {
+    return job.locked(
+        () -> {
+          PressureUnit unit = job.unit();
+          StatedEntry entry = stated.apply(job.edited().circuit(), unit);
+          Job changed = job.edited().addFinding(entry);
+          Finding last = changed.findings().get(changed.findings().size() - 1);
+          Printout out = new Printout(spec.commandLine().getOut(), unit);
+          Wrapped.print(out, "", "Noted: " + last.inDatedWords(unit) + ".");
+          return 0;
+        });
+  }
+}
