@@ -26,7 +26,10 @@ public final class GaugeLogWriter {
   private final boolean temperatures;
   private final boolean events;
 
-  private GaugeLogWriter(GaugeLog log) {
+  private final PressureUnit unit;
+
+  private GaugeLogWriter(GaugeLog log, PressureUnit unit) {
+    this.unit = unit;
     this.log = log.fromPumpStop();
     this.temperatures = log.readings().stream().anyMatch(Reading::hasTemperature);
     this.events = !log.events().isEmpty();
@@ -34,9 +37,14 @@ public final class GaugeLogWriter {
 
   /** The whole file as text. */
   public static String write(GaugeLog log) {
+    return write(log, PressureUnit.BAR);
+  }
+
+  /** The whole file as text, with pressures in a unit that its heading names. */
+  public static String write(GaugeLog log, PressureUnit unit) {
     StringBuilder text = new StringBuilder();
     try {
-      write(log, text);
+      new GaugeLogWriter(log, unit).writeTo(text);
     } catch (IOException e) {
       throw new UncheckedIOException("a StringBuilder does not fail", e);
     }
@@ -45,7 +53,7 @@ public final class GaugeLogWriter {
 
   /** Appends the whole file to something that is open. */
   public static void write(GaugeLog log, Appendable out) throws IOException {
-    new GaugeLogWriter(log).writeTo(out);
+    new GaugeLogWriter(log, PressureUnit.BAR).writeTo(out);
   }
 
   private void writeTo(Appendable out) throws IOException {
@@ -59,7 +67,7 @@ public final class GaugeLogWriter {
   }
 
   private List<String> headings() {
-    List<String> headings = new ArrayList<>(List.of("time_s", "pressure_bar"));
+    List<String> headings = new ArrayList<>(List.of("time_s", "pressure_" + unit.symbol()));
     if (temperatures) {
       headings.add("fuel_temp_C");
     }
@@ -80,12 +88,19 @@ public final class GaugeLogWriter {
   }
 
   private Line line(Reading reading) {
-    double bar = PressureUnit.BAR.fromPascal(reading.pressure());
-    String pressure = Digits.between(2, 5, bar) + (reading.doubtful() ? "?" : "");
+    double shown = unit.fromPascal(reading.pressure());
+    String pressure =
+        Digits.between(unit == PressureUnit.BAR ? 2 : 1, decimals(), shown)
+            + (reading.doubtful() ? "?" : "");
     String temperature =
         reading.hasTemperature() ? Digits.between(1, 2, reading.fuelTemperature() - ICE_POINT) : "";
     return line(
         reading.time(), pressure, temperature, reading.event().map(LogEvent::written).orElse(""));
+  }
+
+  /** So many that a pascal shows. */
+  private int decimals() {
+    return (int) Math.ceil(Math.log10(unit.toPascal(1)) - 1e-9);
   }
 
   private Line line(TimedEvent event) {

@@ -18,6 +18,9 @@ import java.util.regex.Pattern;
 public record Saying(String format, List<Object> arguments) {
   private static final Pattern STATED = Pattern.compile("\\b([0-9]+(?:\\.[0-9]+)?) bar\\b");
 
+  /** A difference too small to show has no sign. */
+  private static final Pattern NOUGHT = Pattern.compile("-0(\\.0+)?");
+
   /**
    * A pressure in a saying.
    *
@@ -29,7 +32,8 @@ public record Saying(String format, List<Object> arguments) {
     String in(PressureUnit unit) {
       int further = digits == Digits.FINE || digits == Digits.LOGGED ? 1 : 0;
       int decimals = decimals(unit) + further;
-      String number = String.format(Locale.ROOT, "%." + decimals + "f", unit.fromPascal(pascals));
+      String signed = String.format(Locale.ROOT, "%." + decimals + "f", unit.fromPascal(pascals));
+      String number = NOUGHT.matcher(signed).matches() ? signed.substring(1) : signed;
       boolean nought = digits == Digits.LOGGED && decimals > 1 && number.endsWith("0");
       String whole = nought ? number.substring(0, number.length() - 1) : number;
       String shown =

@@ -2,7 +2,6 @@ package holdcurve.ui.command;
 
 import holdcurve.caution.Caution;
 import holdcurve.infer.Diagnosis;
-import java.io.PrintWriter;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -11,9 +10,9 @@ import java.util.Set;
 final class AnswerText {
   private AnswerText() {}
 
-  static void print(Diagnosis diagnosis, PrintWriter out) {
-    Wrapped.print(out, "", diagnosis.verdict().sentence());
-    String next = diagnosis.next().words().toString();
+  static void print(Diagnosis diagnosis, Printout out) {
+    out.wrapped("", diagnosis.verdict().words());
+    String next = out.said(diagnosis.next().words());
     if (!next.isEmpty()) {
       Wrapped.print(out, "", "Do next: " + next);
     }

@@ -19,7 +19,7 @@ import holdcurve.injector.FlowPoint;
 import holdcurve.injector.MatchedSets;
 import holdcurve.injector.SheetFindings;
 import holdcurve.job.Job;
-import java.io.PrintWriter;
+import holdcurve.saying.PressureUnit;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -62,9 +62,10 @@ final class BenchSheetCommand implements Callable<Integer> {
 
   @Option(
       names = "--pressure",
-      paramLabel = "BAR",
+      paramLabel = "P",
+      converter = StatedPressure.Typed.class,
       description = "Show flows at this pressure (default: the circuit's, else the bench's).")
-  private Double bar;
+  private StatedPressure asked;
 
   @Option(
       names = "--fuel",
@@ -97,15 +98,17 @@ final class BenchSheetCommand implements Callable<Integer> {
       description = "Also write the figures of the result as CSV to this file.")
   private Path csv;
 
+  @Mixin private Units units;
+
   @Mixin private Output output;
 
   @Override
   public Integer call() {
-    PrintWriter out = spec.commandLine().getOut();
     BenchLimits limits = BenchLimits.shipped();
     BenchSheet sheet = BenchSheetReader.read(file, limits);
     LocalDate day = today == null ? LocalDate.now() : today;
     Job job = jobFile == null ? null : JobReader.read(jobFile);
+    Printout out = new Printout(spec.commandLine().getOut(), unit());
     Circuit known =
         job != null ? job.circuit() : circuit == null ? null : CircuitReader.read(circuit);
     BenchReport report = BenchJudge.judge(sheet, point(sheet, known), limits, day);
@@ -132,7 +135,7 @@ final class BenchSheetCommand implements Callable<Integer> {
     return 0;
   }
 
-  private void feed(Job job, BenchReport report, PrintWriter out) {
+  private void feed(Job job, BenchReport report, Printout out) {
     List<Finding> drops = SheetFindings.drops(report, job.circuit());
     if (drops.isEmpty()) {
       throw InputException.at(
@@ -149,14 +152,19 @@ final class BenchSheetCommand implements Callable<Integer> {
         out, "", "The drops of " + drops.size() + " injectors now stand in " + jobFile + ".");
   }
 
+  private PressureUnit unit() {
+    return jobFile == null ? units.unit() : units.ofJob(jobFile);
+  }
+
   private FlowPoint point(BenchSheet sheet, Circuit known) {
     if (!(celsius >= -10 && celsius <= 60)) {
       throw bad("--fuel-temp " + celsius, "out of range", "give -10 to 60 °C");
     }
     double pressure = sheet.bench(sheet.latest()).point().pressure();
-    if (bar != null) {
+    if (asked != null) {
+      double bar = asked.bar(unit());
       if (!(bar >= 0.5 && bar <= 12)) {
-        throw bad("--pressure " + bar, "out of range", "give 0.5 to 12 bar");
+        throw bad("--pressure " + asked.typed(), "out of range", "give 0.5 to 12 bar");
       }
       pressure = bar * 1e5;
     } else if (known != null) {

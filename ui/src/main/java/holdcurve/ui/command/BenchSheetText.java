@@ -8,7 +8,6 @@ import holdcurve.injector.FlowReport;
 import holdcurve.injector.InjectorReport;
 import holdcurve.injector.MatchedSets;
 import holdcurve.injector.Service;
-import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -20,15 +19,15 @@ final class BenchSheetText {
 
   private final BenchReport report;
   private final List<String> sprayGrades;
-  private final PrintWriter out;
+  private final Printout out;
 
-  private BenchSheetText(BenchReport report, List<String> sprayGrades, PrintWriter out) {
+  private BenchSheetText(BenchReport report, List<String> sprayGrades, Printout out) {
     this.report = report;
     this.sprayGrades = sprayGrades;
     this.out = out;
   }
 
-  static void print(BenchReport report, List<String> sprayGrades, PrintWriter out) {
+  static void print(BenchReport report, List<String> sprayGrades, Printout out) {
     new BenchSheetText(report, sprayGrades, out).print();
   }
 
@@ -36,12 +35,12 @@ final class BenchSheetText {
     out.println(report.sheet().title());
     out.println();
     Cautions.BENCH.print(out);
-    report.verdict().forEach(sentence -> Wrapped.print(out, "", sentence.toString()));
+    report.verdict().forEach(sentence -> out.wrapped("", sentence));
     out.println();
     printTable();
     printLines();
     out.println("What was understood and assumed:");
-    report.notes().forEach(note -> Wrapped.print(out, "  - ", note.toString()));
+    report.notes().forEach(note -> out.wrapped("  - ", note));
   }
 
   private void printTable() {
@@ -113,7 +112,7 @@ final class BenchSheetText {
   }
 
   /** Sets for engines. */
-  static void print(MatchedSets matched, PrintWriter out) {
+  static void print(MatchedSets matched, Printout out) {
     out.println("Matched sets, in order of flow:");
     int number = 1;
     for (MatchedSets.MatchedSet set : matched.sets()) {

@@ -6,7 +6,6 @@ import holdcurve.job.Job;
 import holdcurve.repair.CheckVerdict;
 import holdcurve.repair.RepairCheck;
 import holdcurve.repair.RepairCheckService;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -37,12 +36,14 @@ final class CheckCommand implements Callable<Integer> {
   @Option(names = "--test", paramLabel = "ID", description = "Check this hold test alone.")
   private String test;
 
+  @Mixin private Units units;
+
   @Mixin private SeededOutput output;
 
   @Override
   public Integer call() {
-    PrintWriter out = spec.commandLine().getOut();
     Job job = JobReader.read(file);
+    Printout out = new Printout(spec.commandLine().getOut(), units.ofJob(file));
     ProgressLine progress = new ProgressLine(spec.commandLine().getErr());
     RepairCheck check =
         RepairCheckService.of(plugins.catalogue())

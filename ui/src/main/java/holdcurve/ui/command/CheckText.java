@@ -9,7 +9,6 @@ import holdcurve.job.Session;
 import holdcurve.repair.HoldTable;
 import holdcurve.repair.RepairCheck;
 import holdcurve.text.Titles;
-import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -19,7 +18,7 @@ import java.util.stream.Collectors;
 final class CheckText {
   private CheckText() {}
 
-  static void print(RepairCheck check, Job job, PrintWriter out) {
+  static void print(RepairCheck check, Job job, Printout out) {
     out.println(Titles.shown(check.job()));
     printRecord(check, job, out);
     out.println();
@@ -34,7 +33,7 @@ final class CheckText {
     printNotes(check, out);
   }
 
-  private static void printRecord(RepairCheck check, Job job, PrintWriter out) {
+  private static void printRecord(RepairCheck check, Job job, Printout out) {
     check.timeline().earlier().forEach(session -> out.println("  before:  " + tests(session)));
     check
         .timeline()
@@ -59,17 +58,17 @@ final class CheckText {
     return repair.date() + "  " + repair.part() + note;
   }
 
-  private static void printMark(RepairCheck check, PassMark mark, String source, PrintWriter out) {
+  private static void printMark(RepairCheck check, PassMark mark, String source, Printout out) {
     double minutes = check.limit().time() / 60;
     String limit =
         String.format(
             Locale.ROOT,
-            "Pass limit (%s): %.2f bar after %s min; %s shows ",
+            "Pass limit (%s): %s after %s min; %s shows ",
             source,
-            check.limit().pressure() / 1e5,
+            out.pressure(check.limit().pressure()),
             minutes == Math.rint(minutes) ? String.valueOf((long) minutes) : minutes,
             mark.test());
-    String shown = String.format(Locale.ROOT, "%.2f bar", mark.reading() / 1e5);
+    String shown = out.pressure(mark.reading());
     Wrapped.print(
         out,
         "",
@@ -82,10 +81,10 @@ final class CheckText {
         });
   }
 
-  private static void printTable(RepairCheck check, int i, PrintWriter out) {
+  private static void printTable(RepairCheck check, int i, Printout out) {
     HoldTable table = HoldTable.of(check, i);
     Optional<HoldTest> last = table.last();
-    out.println("Pressure in bar, " + table.test().id() + ":");
+    out.println("Pressure in " + out.unit() + ", " + table.test().id() + ":");
     out.println(
         "   min   read   should show"
             + (table.remembered().isPresent() ? "    by its own history" : "")
@@ -94,36 +93,34 @@ final class CheckText {
     for (double time : table.times()) {
       out.println(
           String.format(Locale.ROOT, "  %4.1f", time / 60)
-              + cell(table.read(time))
-              + band(Optional.of(table.described()), time, 16)
-              + (table.remembered().isPresent() ? band(table.remembered(), time, 21) : "")
-              + last.map(test -> "  " + cell(HoldTable.read(test, time))).orElse(""));
+              + cell(table.read(time), out)
+              + band(Optional.of(table.described()), time, 16, out)
+              + (table.remembered().isPresent() ? band(table.remembered(), time, 21, out) : "")
+              + last.map(test -> "  " + cell(HoldTable.read(test, time), out)).orElse(""));
     }
   }
 
-  private static String cell(double pressure) {
-    return Double.isNaN(pressure) ? "      -" : String.format(Locale.ROOT, "%7.2f", pressure / 1e5);
+  private static String cell(double pressure, Printout out) {
+    return Double.isNaN(pressure) ? "      -" : String.format("%7s", out.number(pressure));
   }
 
-  private static String band(Optional<HoldCurve> curve, double time, int width) {
+  private static String band(Optional<HoldCurve> curve, double time, int width, Printout out) {
     String text =
         curve
             .map(
                 c ->
-                    String.format(
-                        Locale.ROOT,
-                        "%.2f to %.2f",
-                        HoldTable.at(c.time(), c.low(), time) / 1e5,
-                        HoldTable.at(c.time(), c.high(), time) / 1e5))
+                    out.number(HoldTable.at(c.time(), c.low(), time))
+                        + " to "
+                        + out.number(HoldTable.at(c.time(), c.high(), time)))
             .orElse("");
     return " ".repeat(Math.max(1, width - text.length())) + text;
   }
 
-  private static void printNotes(RepairCheck check, PrintWriter out) {
+  private static void printNotes(RepairCheck check, Printout out) {
     if (!check.notes().isEmpty()) {
       out.println();
       out.println("What was understood and assumed:");
-      check.notes().forEach(note -> Wrapped.print(out, "  - ", note.toString()));
+      check.notes().forEach(note -> out.wrapped("  - ", note));
     }
   }
 }

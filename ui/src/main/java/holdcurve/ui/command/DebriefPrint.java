@@ -2,9 +2,7 @@ package holdcurve.ui.command;
 
 import holdcurve.practice.Debrief;
 import holdcurve.practice.Exercise;
-import holdcurve.saying.Saying;
 import holdcurve.ui.practice.DebriefText;
-import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
 
@@ -12,20 +10,20 @@ import java.util.Locale;
 final class DebriefPrint {
   private DebriefPrint() {}
 
-  static void print(Exercise exercise, Debrief debrief, PrintWriter out) {
+  static void print(Exercise exercise, Debrief debrief, Printout out) {
     DebriefText text = new DebriefText(exercise, debrief);
     out.println();
     out.println("DEBRIEF");
     text.outcome().forEach(sentence -> Wrapped.print(out, "", sentence));
     table(debrief, out);
     text.steps().forEach(sentence -> Wrapped.print(out, "  - ", sentence));
-    paragraphs(Saying.inBar(text.contrast()), out);
+    paragraphs(text.contrast().stream().map(out::said).toList(), out);
     paragraphs(text.lesson(), out);
     paragraphs(text.score(), out);
     out.flush();
   }
 
-  private static void table(Debrief debrief, PrintWriter out) {
+  private static void table(Debrief debrief, Printout out) {
     out.println();
     if (!debrief.lines().isEmpty()) {
       out.println("You and the evidence: per cent given to the right answer.");
@@ -43,7 +41,7 @@ final class DebriefPrint {
     }
   }
 
-  private static void paragraphs(List<String> sentences, PrintWriter out) {
+  private static void paragraphs(List<String> sentences, Printout out) {
     if (!sentences.isEmpty()) {
       out.println();
       sentences.forEach(sentence -> Wrapped.print(out, "", sentence));

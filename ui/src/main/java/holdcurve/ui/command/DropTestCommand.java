@@ -8,7 +8,6 @@ import holdcurve.file.CircuitReader;
 import holdcurve.file.DropReportWriter;
 import holdcurve.file.DropTestReader;
 import holdcurve.injector.BenchLimits;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -40,11 +39,13 @@ final class DropTestCommand implements Callable<Integer> {
       description = "The circuit that was tested; with it flows are given too.")
   private Path circuit;
 
+  @Mixin private Units units;
+
   @Mixin private SeededOutput output;
 
   @Override
   public Integer call() {
-    PrintWriter out = spec.commandLine().getOut();
+    Printout out = new Printout(spec.commandLine().getOut(), units.unit());
     DropTest test = DropTestReader.read(file);
     DropReport report = DropJudge.judge(test, fuel(test), BenchLimits.shipped(), output.seed);
     DropTestText.print(report, out);

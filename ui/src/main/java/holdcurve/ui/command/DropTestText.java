@@ -7,7 +7,6 @@ import holdcurve.infer.Interval;
 import holdcurve.injector.Standing;
 import holdcurve.text.Rounded;
 import holdcurve.text.Titles;
-import java.io.PrintWriter;
 import java.util.Locale;
 
 /** A drop report as text for a terminal. */
@@ -16,34 +15,34 @@ final class DropTestText {
 
   private DropTestText() {}
 
-  static void print(DropReport report, PrintWriter out) {
+  static void print(DropReport report, Printout out) {
     out.println(Titles.shown(report.test().title()));
     out.println();
     Cautions.FIRING.print(out);
-    report.verdict().forEach(sentence -> Wrapped.print(out, "", sentence.toString()));
+    report.verdict().forEach(sentence -> out.wrapped("", sentence));
     out.println();
     row(out, "Injector", "fired", "drop", "passes, against the", "flow, mL/min", "");
-    row(out, "", "times", "bar", "middle one (90 %)", flowHead(report), "");
+    row(out, "", "times", out.unit(), "middle one (90 %)", flowHead(report, out), "");
     for (InjectorDrop injector : report.injectors()) {
       row(
           out,
           injector.id(),
           injector.firings(),
-          String.format(Locale.ROOT, "%.2f", injector.meanDrop() / 1e5),
+          out.number(injector.meanDrop()),
           range(injector.departure()),
           injector.flow().map(DropTestText::flow).orElse("–"),
           standing(injector));
     }
     out.println();
     out.println("What was understood and assumed:");
-    report.notes().forEach(note -> Wrapped.print(out, "  - ", note.toString()));
+    report.notes().forEach(note -> out.wrapped("  - ", note));
   }
 
-  private static String flowHead(DropReport report) {
-    return String.format(Locale.ROOT, "at %.1f bar", report.pressure() / 1e5);
+  private static String flowHead(DropReport report, Printout out) {
+    return "at " + out.pressure(report.pressure());
   }
 
-  private static void row(PrintWriter out, Object... cells) {
+  private static void row(Printout out, Object... cells) {
     out.println(String.format(Locale.ROOT, ROW, cells).stripTrailing());
   }
 

@@ -7,7 +7,6 @@ import holdcurve.attribution.LeakShare;
 import holdcurve.circuit.Unit;
 import holdcurve.infer.Ranking;
 import holdcurve.text.Rounded;
-import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
 
@@ -18,27 +17,27 @@ final class FallText {
 
   private FallText() {}
 
-  static void print(Ranking ranking, PrintWriter out) {
+  static void print(Ranking ranking, Printout out) {
     if (ranking.falls().isEmpty()) {
       return;
     }
     out.println("Where the fall went (in brackets: the range that holds it nine times in ten)");
-    out.printf("%37s%24s%n", "bar", "mL");
+    out.printf("%37s%24s%n", out.unit(), "mL");
     for (FallReport fall : ranking.falls()) {
       print(fall, out);
     }
     out.println();
   }
 
-  private static void print(FallReport fall, PrintWriter out) {
+  private static void print(FallReport fall, Printout out) {
     out.printf(
         Locale.ROOT,
-        "  %s: %.2f to %.2f bar in %.0f min, a fall of %.2f bar%n",
+        "  %s: %s to %s in %.0f min, a fall of %s%n",
         fall.test(),
-        Unit.BAR.fromSi(fall.first()),
-        Unit.BAR.fromSi(fall.last()),
+        out.number(fall.first()),
+        out.pressure(fall.last()),
         (fall.to() - fall.from()) / 60,
-        Unit.BAR.fromSi(fall.fall()));
+        out.pressure(fall.fall()));
     for (FallShare share : fall.shares()) {
       if (reaches(share.pressure())) {
         print(share.cause().title(), share.pressure(), share.volume(), out);
@@ -56,33 +55,26 @@ final class FallText {
     return Unit.BAR.fromSi(most) >= SHOWN;
   }
 
-  private static void print(String what, Amount pressure, Amount volume, PrintWriter out) {
-    String bar =
+  private static void print(String what, Amount pressure, Amount volume, Printout out) {
+    String fall =
         String.format(
             Locale.ROOT,
-            "    %-27s %5.2f %-16s",
+            "    %-27s %5s %-16s",
             what.length() > 27 ? what.substring(0, 27) : what,
-            hundredths(pressure.mean(), Unit.BAR),
-            range(pressure, Unit.BAR));
+            out.number(pressure.mean()),
+            "(" + out.number(pressure.low()) + " to " + out.number(pressure.high()) + ")");
     String millilitres =
-        String.format(
-            Locale.ROOT,
-            " %5.2f %s",
-            hundredths(volume.mean(), Unit.MILLILITRE),
-            range(volume, Unit.MILLILITRE));
+        String.format(Locale.ROOT, " %5.2f %s", hundredths(volume.mean()), range(volume));
     boolean none = volume.low() == 0 && volume.high() == 0;
-    out.println((none ? bar : bar + millilitres).stripTrailing());
+    out.println((none ? fall : fall + millilitres).stripTrailing());
   }
 
-  private static String range(Amount amount, Unit unit) {
+  private static String range(Amount amount) {
     return String.format(
-        Locale.ROOT,
-        "(%.2f to %.2f)",
-        hundredths(amount.low(), unit),
-        hundredths(amount.high(), unit));
+        Locale.ROOT, "(%.2f to %.2f)", hundredths(amount.low()), hundredths(amount.high()));
   }
 
-  private static double hundredths(double si, Unit unit) {
-    return Rounded.hundredths(unit.fromSi(si));
+  private static double hundredths(double volume) {
+    return Rounded.hundredths(Unit.MILLILITRE.fromSi(volume));
   }
 }

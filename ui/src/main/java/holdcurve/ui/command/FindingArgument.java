@@ -25,8 +25,9 @@ final class FindingArgument {
   int add(BiFunction<Circuit, PressureUnit, StatedEntry> stated) {
     return job.locked(
         () -> {
+          Circuit circuit = job.edited().circuit();
           PressureUnit unit = job.unit();
-          StatedEntry entry = stated.apply(job.edited().circuit(), unit);
+          StatedEntry entry = stated.apply(circuit, unit);
           Job changed = job.edited().addFinding(entry);
           Finding last = changed.findings().get(changed.findings().size() - 1);
           Printout out = new Printout(spec.commandLine().getOut(), unit);

@@ -1,20 +1,17 @@
 package holdcurve.ui.command;
 
-import holdcurve.circuit.Unit;
 import holdcurve.infer.Chance;
 import holdcurve.plan.CostPlan;
-import holdcurve.saying.PressureUnit;
 import holdcurve.ui.offer.Money;
 import holdcurve.ui.offer.OrderWords;
 import holdcurve.whatif.RepairOffer;
-import java.io.PrintWriter;
 import java.util.Locale;
 
 /** Repairs with prices and chances, as text for a terminal, 80 columns wide. */
 final class OffersText {
-  private final PrintWriter out;
+  private final Printout out;
 
-  OffersText(PrintWriter out) {
+  OffersText(Printout out) {
     this.out = out;
   }
 
@@ -23,8 +20,8 @@ final class OffersText {
     out.println();
     out.printf(
         Locale.ROOT,
-        "Chance that the hold then passes (%.2f bar after %.0f min):%n%n",
-        Unit.BAR.fromSi(offers.limit().pressure()),
+        "Chance that the hold then passes (%s after %.0f min):%n%n",
+        out.pressure(offers.limit().pressure()),
         offers.limit().time() / 60);
     out.println("   Chance          Price  Minutes  Repair");
     out.printf("%9s  %13s  %7s  nothing%n", Chance.words(offers.chances().passes(0)), "", "");
@@ -48,7 +45,7 @@ final class OffersText {
       return;
     }
     out.println();
-    for (OrderWords.Line line : OrderWords.lines(order, PressureUnit.BAR)) {
+    for (OrderWords.Line line : OrderWords.lines(order, out.pressureUnit())) {
       String indent = "  ".repeat(1 + line.depth());
       String head = line.head().isEmpty() ? "" : line.head() + ": ";
       Wrapped.print(out, indent + head, line.text());

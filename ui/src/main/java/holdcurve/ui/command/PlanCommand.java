@@ -9,7 +9,6 @@ import holdcurve.job.CurrentTests;
 import holdcurve.job.Job;
 import holdcurve.plan.Plan;
 import holdcurve.plan.Planner;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -35,6 +34,8 @@ final class PlanCommand implements Callable<Integer> {
   @Option(names = "--all", description = "Show steps and outcomes of every test, not of the best.")
   private boolean all;
 
+  @Mixin private Units units;
+
   @Mixin private SeededOutput output;
 
   @Override
@@ -47,7 +48,7 @@ final class PlanCommand implements Callable<Integer> {
     Undecided.stopIfUnexplained(beliefs.ranking());
     Plan plan = Planner.plan(beliefs, output.seed, progress);
     progress.clear();
-    PrintWriter out = spec.commandLine().getOut();
+    Printout out = new Printout(spec.commandLine().getOut(), units.ofJob(file));
     new PlanText(out).print(plan, beliefs.ranking(), all);
     out.flush();
     output.write(() -> PlanWriter.json(plan));

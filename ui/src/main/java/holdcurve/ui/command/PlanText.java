@@ -7,7 +7,6 @@ import holdcurve.plan.Plan;
 import holdcurve.plan.PlannedTest;
 import holdcurve.plan.Procedure;
 import holdcurve.text.Titles;
-import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -28,9 +27,9 @@ final class PlanText {
 
   private static final String OTHERS = ", the others dry";
 
-  private final PrintWriter out;
+  private final Printout out;
 
-  PlanText(PrintWriter out) {
+  PlanText(Printout out) {
     this.out = out;
   }
 
@@ -109,7 +108,7 @@ final class PlanText {
     out.println();
     procedure.cautions().forEach(caution -> Wrapped.print(out, "  ! ", caution));
     for (int i = 0; i < procedure.steps().size(); i++) {
-      Wrapped.print(out, "  " + (i + 1) + ". ", procedure.steps().get(i).toString());
+      out.wrapped("  " + (i + 1) + ". ", procedure.steps().get(i));
     }
     out.println();
     alike(test.branches()).forEach(this::branch);
@@ -134,7 +133,7 @@ final class PlanText {
 
   private void branch(List<Branch> branches) {
     double together = branches.stream().mapToDouble(Branch::probability).sum();
-    String outcomes = outcomes(branches.stream().map(Branch::outcome).toList());
+    String outcomes = outcomes(branches.stream().map(Branch::said).map(out::said).toList());
     Wrapped.print(
         out,
         "  ",

@@ -16,7 +16,6 @@ import holdcurve.ui.practice.PracticeResults;
 import holdcurve.ui.practice.PracticeTalk;
 import java.io.BufferedReader;
 import java.io.InputStreamReader;
-import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -62,6 +61,8 @@ final class PractiseCommand implements Callable<Integer> {
       description = "How hard, 1 easy to 5 nasty (default: ${DEFAULT-VALUE}).")
   private int level;
 
+  @Mixin private Units units;
+
   @Mixin private SeededOutput output;
 
   @Mixin private ClassFiles files;
@@ -96,13 +97,13 @@ final class PractiseCommand implements Callable<Integer> {
   }
 
   private int practise(Exercise exercise) {
-    PrintWriter out = spec.commandLine().getOut();
+    Printout out = new Printout(spec.commandLine().getOut(), units.unit());
     FaultCatalogue catalogue = plugins.catalogue();
     Session session = new Session(exercise, catalogue);
     BufferedReader in =
         new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset()));
     double times = lapse > 0 ? lapse : Double.POSITIVE_INFINITY;
-    Optional<Belief> answer = new PracticeTalk(session, in, out, times).run();
+    Optional<Belief> answer = new PracticeTalk(session, in, out, units.unit(), times).run();
     if (answer.isEmpty()) {
       out.println("\nNo answer was given, so there is no debrief.");
       return HoldcurveCommand.NO_ANSWER;

@@ -14,6 +14,11 @@ public final class Printout extends PrintWriter {
     this.unit = unit;
   }
 
+  /** The unit itself. */
+  PressureUnit pressureUnit() {
+    return unit;
+  }
+
   /** The name of the unit, for headings. */
   String unit() {
     return unit.symbol();

@@ -9,7 +9,7 @@ import holdcurve.infer.Ranking;
 import holdcurve.infer.RankingService;
 import holdcurve.job.CurrentTests;
 import holdcurve.job.Job;
-import java.io.PrintWriter;
+import holdcurve.saying.PressureUnit;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -63,6 +63,8 @@ final class RankCommand implements Callable<Integer> {
       description = "Also write the figures of the result as CSV to this file.")
   private Path csv;
 
+  @Mixin private Units units;
+
   @Mixin private SeededOutput output;
 
   /** The file as a job; a log alone is none. */
@@ -77,11 +79,15 @@ final class RankCommand implements Callable<Integer> {
     return file;
   }
 
+  private PressureUnit unit() {
+    return circuit == null ? units.ofJob(job()) : units.ofLog(file);
+  }
+
   @Override
   public Integer call() {
-    PrintWriter out = spec.commandLine().getOut();
     Job job =
         circuit == null ? CurrentTests.of(JobReader.read(job())) : JobReader.of(circuit, file);
+    Printout out = new Printout(spec.commandLine().getOut(), unit());
     ProgressLine progress = new ProgressLine(spec.commandLine().getErr());
     RankingService service = new RankingService(plugins.catalogue());
     Ranking ranking =

@@ -10,7 +10,6 @@ import holdcurve.infer.SuspectGroup;
 import holdcurve.job.HoldTest;
 import holdcurve.job.Job;
 import holdcurve.text.Titles;
-import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
 
@@ -28,7 +27,7 @@ public final class RankingText {
   private RankingText() {}
 
   /** Prints verdict, suspects, groups, what to do and notes. */
-  public static void print(Ranking ranking, Job job, PrintWriter out) {
+  public static void print(Ranking ranking, Job job, Printout out) {
     print(ranking, job, false, false, out);
   }
 
@@ -38,11 +37,11 @@ public final class RankingText {
    * @param full whether to list every suspect, where the fall went and what was understood
    * @param explain whether to say what speaks for and against the likeliest suspects
    */
-  static void print(Ranking ranking, Job job, boolean full, boolean explain, PrintWriter out) {
+  static void print(Ranking ranking, Job job, boolean full, boolean explain, Printout out) {
     out.println(Titles.shown(ranking.job()));
     Wrapped.print(out, "", tests(job));
     if (!job.findings().isEmpty()) {
-      List<String> found = job.findings().stream().map(Finding::inWords).toList();
+      List<String> found = job.findings().stream().map(Finding::saying).map(out::said).toList();
       Wrapped.print(out, "", "Found: " + String.join("; ", found));
     }
     out.println();
@@ -62,13 +61,13 @@ public final class RankingText {
     }
   }
 
-  private static void printYardsticks(Ranking ranking, boolean full, PrintWriter out) {
-    ranking.diagnosis().yardsticks().forEach(said -> Wrapped.print(out, "", said.toString()));
+  private static void printYardsticks(Ranking ranking, boolean full, Printout out) {
+    ranking.diagnosis().yardsticks().forEach(said -> out.wrapped("", said));
     ranking.diagnosis().assumed().stream()
         .limit(full ? Integer.MAX_VALUE : 1)
-        .forEach(said -> Wrapped.print(out, "", said.toString()));
+        .forEach(said -> out.wrapped("", said));
     if (full) {
-      ranking.diagnosis().reasons().forEach(said -> Wrapped.print(out, "", said.toString()));
+      ranking.diagnosis().reasons().forEach(said -> out.wrapped("", said));
     }
     out.println();
   }
@@ -85,7 +84,7 @@ public final class RankingText {
     return String.format(Locale.ROOT, "%s, %.0f min", clamps, test.log().holdSpan() / 60);
   }
 
-  private static void printSuspects(Ranking ranking, int most, PrintWriter out) {
+  private static void printSuspects(Ranking ranking, int most, Printout out) {
     out.println("  Chance  Suspect");
     int unlisted = 0;
     int listed = 0;
@@ -97,7 +96,7 @@ public final class RankingText {
         if (!suspect.where().isEmpty()) {
           Wrapped.print(out, "          ", "at: " + suspect.where());
         }
-        suspect.size().ifPresent(size -> Wrapped.print(out, "          ", size(size)));
+        suspect.size().ifPresent(size -> Wrapped.print(out, "          ", size(size, out)));
       }
     }
     if (unlisted > 0) {
@@ -118,12 +117,19 @@ public final class RankingText {
     return p < 0.01 ? "<1 %" : Math.round(100 * p) + " %";
   }
 
-  private static String size(FaultSize size) {
+  private static String size(FaultSize size, Printout out) {
+    if (size.unit() == Unit.BAR) {
+      return pressure(size, out);
+    }
     Unit unit = size.unit();
     Interval v = size.value();
     String middle =
         String.format(
-            Locale.ROOT, "%s: %s %s", size.name(), figure(unit.fromSi(v.middle())), unit.symbol());
+            Locale.ROOT,
+            "%s: %s %s",
+            out.said(size.words()),
+            figure(unit.fromSi(v.middle())),
+            unit.symbol());
     String range =
         v.low() < v.high()
             ? middle
@@ -134,6 +140,14 @@ public final class RankingText {
                     figure(unit.fromSi(v.high())))
             : middle;
     return size.isLeak() ? range + drops(unit.fromSi(v.middle())) : range;
+  }
+
+  private static String pressure(FaultSize size, Printout out) {
+    Interval v = size.value();
+    String middle = out.said(size.words()) + ": " + out.pressure(v.middle());
+    return v.low() < v.high()
+        ? middle + ", 90 % range " + out.number(v.low()) + " to " + out.number(v.high())
+        : middle;
   }
 
   private static String drops(double millilitresPerMinute) {
@@ -151,7 +165,7 @@ public final class RankingText {
         value);
   }
 
-  private static void printGroups(Ranking ranking, PrintWriter out) {
+  private static void printGroups(Ranking ranking, Printout out) {
     for (SuspectGroup group : ranking.groups()) {
       if (group.probability() > 0.05) {
         String names =
@@ -168,11 +182,11 @@ public final class RankingText {
   }
 
   /** What the files were understood to say is left out of a short answer. */
-  private static void printNotes(Ranking ranking, Job job, boolean full, PrintWriter out) {
+  private static void printNotes(Ranking ranking, Job job, boolean full, Printout out) {
     List<String> notes =
         ranking.notes().stream()
             .filter(note -> full || !job.understood().contains(note))
-            .map(Object::toString)
+            .map(out::said)
             .toList();
     if (!notes.isEmpty()) {
       out.println(full ? "What was understood and assumed:" : "Mind:");

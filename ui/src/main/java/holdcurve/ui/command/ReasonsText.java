@@ -4,7 +4,6 @@ import holdcurve.infer.Ranking;
 import holdcurve.infer.Reason;
 import holdcurve.infer.Reasons;
 import holdcurve.infer.Suspect;
-import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
 
@@ -14,7 +13,7 @@ final class ReasonsText {
 
   private ReasonsText() {}
 
-  static void print(Ranking ranking, PrintWriter out) {
+  static void print(Ranking ranking, Printout out) {
     for (Reasons reasons : ranking.reasons()) {
       Suspect suspect = ranking.suspect(reasons.suspect());
       Suspect rival = ranking.suspect(reasons.rival());
@@ -33,10 +32,10 @@ final class ReasonsText {
     return suspect.name() + where;
   }
 
-  private static void print(String heading, List<Reason> reasons, PrintWriter out) {
+  private static void print(String heading, List<Reason> reasons, Printout out) {
     out.println("  " + heading + (reasons.isEmpty() ? " nothing to speak of" : ""));
     for (Reason reason : reasons.stream().limit(MOST).toList()) {
-      Wrapped.print(out, "    - ", reason.what() + " (" + reason.strength() + ")");
+      Wrapped.print(out, "    - ", out.said(reason.said()) + " (" + reason.strength() + ")");
     }
     if (reasons.size() > MOST) {
       out.printf(Locale.ROOT, "    - and %d lesser ones%n", reasons.size() - MOST);

@@ -5,7 +5,6 @@ import holdcurve.file.JobReader;
 import holdcurve.job.Job;
 import holdcurve.repair.RepairCheck;
 import holdcurve.repair.RepairCheckService;
-import holdcurve.saying.PressureUnit;
 import holdcurve.ui.report.JobReport;
 import holdcurve.ui.report.ReportFiles;
 import java.io.PrintWriter;
@@ -42,6 +41,8 @@ final class ReportCommand implements Callable<Integer> {
       description = "Where to write it (default: beside the job).")
   private Path folder;
 
+  @Mixin private Units units;
+
   @Mixin private SeededOutput output;
 
   @Override
@@ -53,7 +54,7 @@ final class ReportCommand implements Callable<Integer> {
         RepairCheckService.of(plugins.catalogue())
             .check(job, Optional.empty(), output.seed, progress);
     progress.clear();
-    files.write(new JobReport(job, check, LocalDate.now(), PressureUnit.BAR));
+    files.write(new JobReport(job, check, LocalDate.now(), units.ofJob(file)));
     PrintWriter out = spec.commandLine().getOut();
     out.println("Written to " + files.html() + " and " + files.pdf() + ".");
     out.flush();

@@ -5,6 +5,7 @@ import holdcurve.file.JobWriter;
 import holdcurve.infer.RankingService;
 import holdcurve.job.CurrentTests;
 import holdcurve.job.Job;
+import holdcurve.saying.PressureUnit;
 import holdcurve.ui.problem.Notes;
 import holdcurve.ui.problem.ProblemFile;
 import java.io.PrintWriter;
@@ -81,7 +82,7 @@ final class ReportProblemCommand implements Callable<Integer> {
       RankingText.print(
           new RankingService(plugins.catalogue()).rank(job, seed, progress),
           job,
-          new PrintWriter(ranked, true));
+          new Printout(new PrintWriter(ranked), PressureUnit.BAR));
       notes.add(ranked.toString());
       return "Ranking it again worked.";
     } catch (CancellationException e) {

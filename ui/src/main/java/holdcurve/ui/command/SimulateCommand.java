@@ -12,6 +12,7 @@ import holdcurve.log.GaugeLogWriter;
 import holdcurve.log.Reading;
 import holdcurve.part.Pump;
 import holdcurve.part.Regulator;
+import holdcurve.saying.Saying;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -64,6 +65,8 @@ final class SimulateCommand implements Callable<Integer> {
           "Round as a person reads a class 1.6 gauge to 4 bar, to 0.02 bar, with its error.")
   private boolean byEye;
 
+  @Mixin private Units units;
+
   @Mixin private SeededOutput output;
 
   @Option(names = "--log", paramLabel = "FILE", description = "Write the log to this file instead.")
@@ -77,9 +80,9 @@ final class SimulateCommand implements Callable<Integer> {
     HoldOptions.Curve curve = hold.simulate(circuit, condition);
     GaugeSpec gauge = GaugeSpec.usual();
     double[] shown = byEye ? EyeReadings.of(curve.needle(), gauge, output.seed) : curve.needle();
-    warn(circuit, shown, gauge);
+    warn(circuit, shown, gauge, new Printout(spec.commandLine().getErr(), units.unit()));
     GaugeLog readings = log(curve.times(), shown);
-    String log = MARK + GaugeLogWriter.write(readings);
+    String log = MARK + GaugeLogWriter.write(readings, units.unit());
     PrintWriter out = spec.commandLine().getOut();
     if (logFile == null) {
       out.print(log);
@@ -93,32 +96,31 @@ final class SimulateCommand implements Callable<Integer> {
   }
 
   /** What a person should know who takes the curve for an ordinary one. */
-  private void warn(Circuit circuit, double[] shown, GaugeSpec gauge) {
-    PrintWriter err = spec.commandLine().getErr();
+  private void warn(Circuit circuit, double[] shown, GaugeSpec gauge, Printout err) {
     double set = circuit.partsOf(Regulator.KIND).get(0).value(Regulator.SET);
     double reach = Pump.reach(circuit);
     if (reach < set) {
       err.printf(
           Locale.ROOT,
-          "Note: the pump holds no more than %.2f bar behind its check valve, less than the %.2f"
-              + " bar of the regulator; look at stall_bar, relief_bar and crack_bar.%n",
-          Math.max(0, reach) / 1e5,
-          set / 1e5);
+          "Note: the pump holds no more than %s behind its check valve, less than the %s"
+              + " of the regulator; look at stall_bar, relief_bar and crack_bar.%n",
+          err.pressure(Math.max(0, reach)),
+          err.pressure(set));
     }
     double most = Arrays.stream(shown).max().orElse(0);
     if (most > HIGH && most > shown[0]) {
       err.printf(
           Locale.ROOT,
-          "Note: the pressure climbs to %.1f bar, since fuel that is shut in warms. Hoses, joints"
+          "Note: the pressure climbs to %s, since fuel that is shut in warms. Hoses, joints"
               + " and gauge may not stand that: on a car, take a clamp off in time.%n",
-          most / 1e5);
+          err.pressure(most));
     }
     long atStop = Arrays.stream(shown).filter(p -> byEye && p >= gauge.range()).count();
     if (atStop > 0) {
       err.printf(
           Locale.ROOT,
-          "Note: the needle stands at its stop, %.0f bar, in %d of %d readings.%n",
-          gauge.range() / 1e5,
+          "Note: the needle stands at its stop, %s, in %d of %d readings.%n",
+          err.said(Saying.of("%s", Saying.round(gauge.range()))),
           atStop,
           shown.length);
     }

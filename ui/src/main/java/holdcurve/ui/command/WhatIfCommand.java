@@ -21,7 +21,6 @@ import holdcurve.whatif.Change;
 import holdcurve.whatif.Comparison;
 import holdcurve.whatif.PriceList;
 import holdcurve.whatif.WhatIf;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -82,6 +81,8 @@ final class WhatIfCommand implements Callable<Integer> {
       description = "What an hour of work counts, instead of what the file says.")
   private Double perHour;
 
+  @Mixin private Units units;
+
   @Mixin private SeededOutput output;
 
   /**
@@ -115,7 +116,9 @@ final class WhatIfCommand implements Callable<Integer> {
                     .compare(asked.title(), circuit, change));
     Optional<Offers> offers =
         list.flatMap(l -> asked.believed().map(b -> Offers.of(b, l, limit(job), output.seed)));
-    PrintWriter out = spec.commandLine().getOut();
+    Printout out =
+        new Printout(
+            spec.commandLine().getOut(), job == null ? units.unit() : units.ofJob(jobFile));
     comparison.ifPresent(c -> WhatIfText.print(c, out));
     if (job == null) {
       Wrapped.print(

@@ -1,12 +1,10 @@
 package holdcurve.ui.command;
 
-import holdcurve.circuit.Unit;
 import holdcurve.infer.Chance;
 import holdcurve.infer.HoldCurve;
 import holdcurve.infer.Interval;
 import holdcurve.whatif.Comparison;
 import holdcurve.whatif.Outlook;
-import java.io.PrintWriter;
 import java.util.Locale;
 
 /** A comparison as text for a terminal, 80 columns wide. */
@@ -16,7 +14,7 @@ final class WhatIfText {
 
   private WhatIfText() {}
 
-  static void print(Comparison comparison, PrintWriter out) {
+  static void print(Comparison comparison, Printout out) {
     out.println(comparison.title());
     out.println();
     if (comparison.changes().isEmpty()) {
@@ -27,43 +25,51 @@ final class WhatIfText {
     Outlook before = comparison.before();
     Outlook after = comparison.after();
     row(out, "", "before", "after");
-    row(out, "Hold, no clamp, bar", "", "");
+    row(out, "Hold, no clamp, " + out.unit(), "", "");
     for (double minutes : SHOWN_MINUTES) {
       String when = minutes == 0 ? "at the pump stop" : String.format("after %.0f min", minutes);
-      row(out, "  " + when, pressure(before, minutes), pressure(after, minutes));
+      row(out, "  " + when, pressure(before, minutes, out), pressure(after, minutes, out));
     }
     row(
         out,
         "Chance that it passes",
         Chance.words(before.hold().passChance()),
         Chance.words(after.hold().passChance()));
-    row(out, "  which asks for", limit(before), limit(after));
+    row(out, "  which asks for", limit(before, out), limit(after, out));
     row(out, "Build-up", seconds(before.buildUp()), seconds(after.buildUp()));
-    row(out, "Pump on, engine off, bar", bar(before.primed()), bar(after.primed()));
-    row(out, "Engine at idle, bar", bar(before.idle()), bar(after.idle()));
-    row(out, "Engine at full load, bar", bar(before.fullLoad()), bar(after.fullLoad()));
+    row(
+        out,
+        "Pump on, engine off, " + out.unit(),
+        range(before.primed(), out),
+        range(after.primed(), out));
+    row(out, "Engine at idle, " + out.unit(), range(before.idle(), out), range(after.idle(), out));
+    row(
+        out,
+        "Engine at full load, " + out.unit(),
+        range(before.fullLoad(), out),
+        range(after.fullLoad(), out));
     out.println();
     out.println("In brackets the range that holds it with 90 %.");
     comparison.notes().forEach(note -> Wrapped.print(out, "", note));
   }
 
-  private static void row(PrintWriter out, String name, String before, String after) {
+  private static void row(Printout out, String name, String before, String after) {
     out.println(String.format(Locale.ROOT, ROW, name, before, after).stripTrailing());
   }
 
-  private static String pressure(Outlook outlook, double minutes) {
+  private static String pressure(Outlook outlook, double minutes, Printout out) {
     HoldCurve hold = outlook.hold().curve();
     int k = java.util.Arrays.binarySearch(hold.time(), minutes * 60);
-    return k < 0 ? "" : bar(new Interval(hold.low()[k], hold.middle()[k], hold.high()[k]));
+    return k < 0 ? "" : range(new Interval(hold.low()[k], hold.middle()[k], hold.high()[k]), out);
   }
 
-  static String bar(Interval value) {
-    return String.format(
-        Locale.ROOT,
-        "%.2f (%.2f to %.2f)",
-        Unit.BAR.fromSi(value.middle()),
-        Unit.BAR.fromSi(value.low()),
-        Unit.BAR.fromSi(value.high()));
+  private static String range(Interval value, Printout out) {
+    return out.number(value.middle())
+        + " ("
+        + out.number(value.low())
+        + " to "
+        + out.number(value.high())
+        + ")";
   }
 
   private static String seconds(Interval value) {
@@ -71,11 +77,11 @@ final class WhatIfText {
         Locale.ROOT, "%.1f s (%.1f to %.1f)", value.middle(), value.low(), value.high());
   }
 
-  private static String limit(Outlook outlook) {
+  private static String limit(Outlook outlook, Printout out) {
     return String.format(
         Locale.ROOT,
-        "%.2f bar after %.0f min",
-        Unit.BAR.fromSi(outlook.hold().limit().pressure()),
+        "%s after %.0f min",
+        out.pressure(outlook.hold().limit().pressure()),
         outlook.hold().limit().time() / 60);
   }
 }

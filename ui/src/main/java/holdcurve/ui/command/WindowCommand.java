@@ -4,8 +4,10 @@ import holdcurve.check.InputException;
 import holdcurve.check.NoAnswerException;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.JobReader;
+import holdcurve.file.LogUnits;
 import holdcurve.infer.RankingService;
 import holdcurve.job.Job;
+import holdcurve.saying.PressureUnit;
 import holdcurve.ui.scenario.Scenarios;
 import holdcurve.ui.window.WindowLauncher;
 import java.io.PrintWriter;
@@ -82,7 +84,10 @@ final class WindowCommand implements Callable<Integer> {
       out.println();
       Job job = JobReader.read(file);
       ProgressLine progress = new ProgressLine(spec.commandLine().getErr());
-      RankingText.print(new RankingService(catalogue).rank(job, SEED, progress), job, out);
+      RankingText.print(
+          new RankingService(catalogue).rank(job, SEED, progress),
+          job,
+          new Printout(out, LogUnits.ofJob(file).orElse(PressureUnit.BAR)));
     }
     out.flush();
   }

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -21,6 +23,9 @@ final class WrongUse {
           "is not a long", "is not a whole number",
           "is not an int", "is not a whole number",
           "is not a double", "is not a number; write it with figures and a decimal point");
+
+  private static final Pattern NO_DATE =
+      Pattern.compile("(.*: )cannot convert ('.*') to class java\\.time\\.LocalDate.*");
 
   /** How the parser begins what it says of a choice that wasn't made. */
   private static final String NONE_OF = "Error: Missing required argument (specify one of these): ";
@@ -113,6 +118,12 @@ final class WrongUse {
   private static String plain(String said) {
     String message =
         said.replace(NONE_OF, "One of these is missing: ").replaceFirst("^Error: ", "");
+    Matcher date = NO_DATE.matcher(message);
+    if (date.matches()) {
+      return date.group(1)
+          + date.group(2)
+          + " is no date; write year, month and day as 2026-04-11.";
+    }
     for (Map.Entry<String, String> wording : NUMBERS.entrySet()) {
       if (message.endsWith(wording.getKey())) {
         return message.replace(wording.getKey(), wording.getValue()) + ".";

@@ -11,6 +11,8 @@ import holdcurve.practice.Session;
 import holdcurve.practice.Step;
 import holdcurve.practice.Suspicions;
 import holdcurve.practice.Suspicions.Suspicion;
+import holdcurve.saying.PressureUnit;
+import holdcurve.saying.Saying;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -32,15 +34,19 @@ public final class PracticeTalk {
   private final Session session;
   private final BufferedReader in;
   private final PrintWriter out;
+  private final PressureUnit unit;
   private final double lapse;
 
   /**
+   * @param unit in which the gauge is shown
    * @param lapse how many times faster than in truth readings come in [-]; infinite for at once
    */
-  public PracticeTalk(Session session, BufferedReader in, PrintWriter out, double lapse) {
+  public PracticeTalk(
+      Session session, BufferedReader in, PrintWriter out, PressureUnit unit, double lapse) {
     this.session = session;
     this.in = in;
     this.out = out;
+    this.unit = unit;
     this.lapse = lapse;
   }
 
@@ -179,7 +185,7 @@ public final class PracticeTalk {
   private void show(Session.Taken taken) {
     taken.hold().ifPresent(this::needle);
     for (Finding finding : taken.found()) {
-      out.println("  " + finding.inWords());
+      out.println("  " + finding.inWords(unit));
     }
     out.flush();
   }
@@ -193,10 +199,10 @@ public final class PracticeTalk {
       int place = (int) Math.round(reading.pressure() / range * DIAL);
       out.printf(
           Locale.ROOT,
-          "  %2d:%02d  %5.2f bar  |%s^%s|%n",
+          "  %2d:%02d  %9s  |%s^%s|%n",
           (int) reading.time() / 60,
           (int) reading.time() % 60,
-          reading.pressure() / 1e5,
+          Saying.of("%s", Saying.pressure(reading.pressure())).in(unit),
           " ".repeat(Math.max(0, Math.min(DIAL, place))),
           " ".repeat(DIAL - Math.max(0, Math.min(DIAL, place))));
       out.flush();

@@ -164,6 +164,7 @@ class CommandOptionsTest {
     "bench six.csv, did you mean 'bench-sheet'?",
     "tyres, There is no command 'tyres'. 'holdcurve help' lists them.",
     "my-car.job.json, holdcurve rank my-car.job.json",
+    "refit my-car.job.json --date 1.2.2026, Invalid value for option '--date': '1.2.2026' is no date",
     "faults --explain nosuch, --explain nosuch: there is no such fault; use one of",
     "rank --circuit a.circuit.json --expalin log.csv, Unknown option: '--expalin'",
     "job my-car.job.json, holdcurve job show my-car.job.json",
