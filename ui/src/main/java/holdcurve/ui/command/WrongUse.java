@@ -24,6 +24,9 @@ final class WrongUse {
           "is not an int", "is not a whole number",
           "is not a double", "is not a number; write it with figures and a decimal point");
 
+  private static final Pattern TOO_MANY =
+      Pattern.compile("Unmatched argument at index [0-9]+: (.*)");
+
   private static final Pattern NO_DATE =
       Pattern.compile("(.*: )cannot convert ('.*') to class java\\.time\\.LocalDate.*");
 
@@ -118,6 +121,10 @@ final class WrongUse {
   private static String plain(String said) {
     String message =
         said.replace(NONE_OF, "One of these is missing: ").replaceFirst("^Error: ", "");
+    Matcher more = TOO_MANY.matcher(message);
+    if (more.matches()) {
+      return more.group(1) + " is one word too many.";
+    }
     Matcher date = NO_DATE.matcher(message);
     if (date.matches()) {
       return date.group(1)
