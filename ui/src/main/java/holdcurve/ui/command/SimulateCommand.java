@@ -42,6 +42,9 @@ final class SimulateCommand implements Callable<Integer> {
   /** More than any circuit of this sort is made for, and than its pump gives: assumed [Pa]. */
   private static final double HIGH = 6e5;
 
+  /** A pressure that only warns is told in tenths of a bar [Pa]. */
+  private static final double TENTH = 1e4;
+
   @Spec private CommandSpec spec;
 
   @Mixin private Plugins plugins;
@@ -113,7 +116,7 @@ final class SimulateCommand implements Callable<Integer> {
           Locale.ROOT,
           "Note: the pressure climbs to %s, since fuel that is shut in warms. Hoses, joints"
               + " and gauge may not stand that: on a car, take a clamp off in time.%n",
-          err.pressure(most));
+          err.said(Saying.of("%s", Saying.round(TENTH * Math.rint(most / TENTH)))));
     }
     long atStop = Arrays.stream(shown).filter(p -> byEye && p >= gauge.range()).count();
     if (atStop > 0) {
