@@ -23,10 +23,10 @@ final class SoundWeep {
   private static final double SHARPNESS = 4;
 
   /** Share of what is left over that weeps may take, since set pressures differ: assumed [-]. */
-  private static final double GRANTED = 0.9;
+  private static final double GRANTED = 0.75;
 
   /** Room is no less than this share of what the circuit gives up on the way to the limit [-]. */
-  private static final double LEAST_ROOM = 0.1;
+  private static final double LEAST_ROOM = 0.02;
 
   private final PassLimit limit;
   private final double prime;

@@ -31,7 +31,7 @@ import holdcurve.job.GaugeSpec;
  * @param modelError amplitude of the model's own error while little has fallen [Pa]
  * @param modelErrorFactor likewise, as a factor [-]
  */
-record UnknownPriors(
+public record UnknownPriors(
     double quickCreep,
     double airShare,
     double weepShare,
@@ -51,14 +51,15 @@ record UnknownPriors(
     double leastEye,
     double modelError,
     double modelErrorFactor) {
-  static UnknownPriors usual() {
+  /** The usual ones. */
+  public static UnknownPriors usual() {
     return new UnknownPriors(
         0.8,
         1.2,
         1.5,
         3e3,
         4e3,
-        0.03,
+        0.025,
         0.01e-6 / 60,
         1,
         0.08e-6,
@@ -79,7 +80,7 @@ record UnknownPriors(
    *
    * @param eye what the eye and the hand add beside rounding, of the usual [-]
    */
-  double readingDeviation(GaugeSpec gauge, double eye) {
+  public double readingDeviation(GaugeSpec gauge, double eye) {
     double usual = Math.max(eyeShare * gauge.resolution(), leastEye);
     return Math.hypot(gauge.roundingUncertainty(), eye * usual);
   }

@@ -13,6 +13,7 @@ import holdcurve.infer.HoldCurve;
 import holdcurve.infer.Possibility;
 import holdcurve.infer.Progress;
 import holdcurve.infer.ReadingScatter;
+import holdcurve.infer.UnknownPriors;
 import holdcurve.job.GaugeSpec;
 import holdcurve.job.HoldTest;
 import holdcurve.log.Reading;
@@ -39,12 +40,6 @@ public final class SoundHold {
 
   /** Leak by which the needle's answer to a leak is measured, at 2 bar [m³/s]. */
   private static final double PROBE = 0.2e-6 / 60;
-
-  /** Spread of the set pressure about the stated one, as in a ranking: assumed, 5 % [-]. */
-  private static final double SET_SHARE = 0.05;
-
-  /** Spread of the pressure at the stop about the set pressure, as in a ranking: assumed [Pa]. */
-  private static final double START_DEVIATION = 1e4;
 
   private final Circuit circuit;
   private final GaugeSpec gauge;
@@ -125,8 +120,8 @@ public final class SoundHold {
   /** Shifts set pressure and pressure at the stop by their shares of what is left unexplained. */
   private Hold agree(Hold hold, double difference) {
     Part regulator = circuit.partsOf(Regulator.KIND).get(0);
-    double set = Math.pow(SET_SHARE * regulator.value(Regulator.SET), 2);
-    double start = START_DEVIATION * START_DEVIATION;
+    double set = Math.pow(UnknownPriors.usual().setShare() * regulator.value(Regulator.SET), 2);
+    double start = Math.pow(UnknownPriors.usual().startDeviation(), 2);
     double offset = gauge.classUncertainty() * gauge.classUncertainty();
     double all = set + start + offset;
     double setNow =

@@ -62,7 +62,7 @@ public final class Hose implements PartEquations {
           12,
           0,
           200,
-          0.6,
+          0.45,
           "further stretch within minutes, of what it takes up at once",
           "assumed");
   public static final Property SLOW_CREEP_TIME =
