@@ -1,5 +1,6 @@
 package holdcurve.plugin;
 
+import holdcurve.caution.Caution;
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Condition;
 import holdcurve.circuit.LeakPath;
@@ -46,7 +47,8 @@ public final class SupplyJointLeak implements LeakFault {
 
   @Override
   public String repair() {
-    return "Wipe the joints at tank and pump dry, let the pump run and look again; renew the hose"
+    return Caution.COLD_LAMP.text()
+        + " Wipe the joints at tank and pump dry, let the pump run and look again; renew the hose"
         + " end, union or clamp that turns wet.";
   }
 

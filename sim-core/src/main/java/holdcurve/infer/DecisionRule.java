@@ -200,6 +200,10 @@ final class DecisionRule {
   private Optional<Answer> neverReached() {
     if (sound < SOUND && evidence.misfit().where().isPresent()) {
       return low()
+          .filter(
+              r ->
+                  job.tests().get(r.test()).log().hold().get(0).pressure()
+                      < r.set() - r.tolerance())
           .map(r -> notReached("The pump only brought it to %s; %s is set.", Kind.FAULT, r));
     }
     return Optional.empty();

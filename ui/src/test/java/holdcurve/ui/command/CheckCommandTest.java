@@ -27,7 +27,7 @@ class CheckCommandTest {
             "--json",
             json.toString());
     assertEquals(0, console.exitCode(), console.err());
-    assertTrue(console.out().contains("Holds as expected"), console.out());
+    assertTrue(console.out().contains("No fault found"), console.out());
     assertTrue(console.out().contains("2025-04-26"), console.out());
     JsonNode check = new ObjectMapper().readTree(json.toFile());
     assertEquals("holds", check.get("verdict").get("kind").asText());
@@ -53,7 +53,7 @@ class CheckCommandTest {
             SCENARIOS.resolve("wrong-part-renewed.job.json").toString(),
             "--json",
             json.toString());
-    assertTrue(console.out().contains("Still loses"), console.out());
+    assertTrue(console.out().contains("Still leaking"), console.out());
     JsonNode loss = new ObjectMapper().readTree(json.toFile()).get("loss_if_it_leaks");
     assertTrue(loss.get("low_5_percent").asDouble() < 0.25, loss.toString());
     assertTrue(loss.get("high_95_percent").asDouble() > 0.25, loss.toString());
