@@ -6,9 +6,10 @@ import java.util.List;
 
 /**
  * How much a hold can tell of a slow leak, as a share of what a whole one can. A leak takes away
- * pressure in proportion to time, so what n readings over the time t say of it grows with n t²,
- * Fisher's information of a slope. A circuit that has lost half its pressure has shown what there
- * is to see, however quickly.
+ * pressure in proportion to time, so by Fisher's information of a slope n readings over the time t
+ * would say n t² of it; but hose stretch and the closing regulator look like it in the first
+ * minutes, so a short hold says still less: n t⁴, assumed. A circuit that has lost half its
+ * pressure has shown what there is to see, however quickly.
  */
 final class TestInformation {
   /** A hold of this length with {@link #WHOLE_READINGS} readings counts as whole: assumed [s]. */
@@ -36,6 +37,6 @@ final class TestInformation {
     double first = hold.get(0).pressure();
     double last = hold.get(hold.size() - 1).pressure();
     double fall = first > 0 ? Math.max(0, first - last) / first / WHOLE_FALL : 0;
-    return Math.max(LEAST, Math.min(1, Math.max(length * length * number, fall * fall)));
+    return Math.max(LEAST, Math.min(1, Math.max(number * Math.pow(length, 4), Math.pow(fall, 4))));
   }
 }

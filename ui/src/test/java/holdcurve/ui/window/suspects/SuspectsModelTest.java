@@ -90,7 +90,7 @@ class SuspectsModelTest {
   void everyRowCanBeHeard() {
     jobs.open(Jobs.TWO_HOLDS);
     assertEquals(
-        "Check valve leaks back to the tank, at the pump outlet, 55 ± 1 %,"
+        "Check valve leaks back to the tank, at the pump outlet, 55 %,"
             + " 0.41 mL/min (0.31 to 0.53), about 12 drops a minute",
         model.rows().get(0).spoken(PressureUnit.BAR));
     assertEquals("", model.rows().get(3).size(PressureUnit.BAR));
