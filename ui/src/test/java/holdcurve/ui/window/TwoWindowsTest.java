@@ -174,7 +174,7 @@ class TwoWindowsTest {
             .execute("refit", job.toString(), "--tick", step, "--by", "AB");
     assertEquals(HoldcurveCommand.BAD_INPUT, code);
     assertEquals(
-        job + ": a window works on this job; tick it there, or close the window first.",
+        job + ": a window works on this job; do it there, or close the window first.",
         err.toString().strip());
   }
 }

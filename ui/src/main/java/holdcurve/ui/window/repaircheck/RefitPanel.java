@@ -76,7 +76,7 @@ final class RefitPanel extends VBox {
   }
 
   private CheckBox box(int row) {
-    return (CheckBox) ((VBox) steps.getChildren().get(row)).getChildren().get(0);
+    return (CheckBox) ((VBox) steps.getChildren().get(row)).getChildren().get(1);
   }
 
   private VBox row(RefitStep step) {
