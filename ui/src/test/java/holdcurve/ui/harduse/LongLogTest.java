@@ -43,7 +43,7 @@ class LongLogTest {
     assertEquals(0, program.exitValue(), () -> said(said));
     String page = Files.readString(folder.resolve("long.report.html"));
     assertTrue(page.contains("72001 readings of the hold over 7200 s"), page);
-    assertTrue(page.contains("It leaks"), page);
+    assertTrue(page.contains("Leaking"), page);
     assertTrue(page.contains("<svg"), "no plot");
     assertTrue(page.length() < 200_000, () -> "a plot of " + page.length() + " characters");
     assertTrue(Files.size(folder.resolve("long.report.pdf")) > 10_000);
