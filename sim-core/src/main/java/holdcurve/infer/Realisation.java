@@ -189,7 +189,7 @@ final class Realisation {
       room = weep.room(varied);
       rooms.put(key, room);
     }
-    return SoundWeep.weeping(varied, weep.factor(varied, room));
+    return weep.within(varied, room);
   }
 
   /**

@@ -15,7 +15,7 @@ import holdcurve.pass.PassLimit;
  * closing pressure of its regulator and the limit, hose stretch taken off: that is the room for
  * weeps. A stiff circuit has little of it, and its seats must be the tighter.
  */
-final class SoundWeep {
+public final class SoundWeep {
   /** Share of the room that the usual weeps take at most: assumed [-]. */
   private static final double USUAL_SHARE = 0.4;
 
@@ -37,7 +37,7 @@ final class SoundWeep {
    * @param limit what a sound one stays above
    * @param prime how long the pump runs before the hold [s]
    */
-  SoundWeep(Circuit circuit, PassLimit limit, double prime) {
+  public SoundWeep(Circuit circuit, PassLimit limit, double prime) {
     this.limit = limit;
     this.prime = prime;
     scale = Math.min(1, USUAL_SHARE * room(circuit) / lost(circuit));
@@ -85,18 +85,36 @@ final class SoundWeep {
   }
 
   /**
+   * A circuit with as much weep as leaves it sound.
+   *
+   * @param circuit its weeps in units of the usual ones of the described circuit
+   */
+  public Circuit within(Circuit circuit) {
+    return within(circuit, room(circuit));
+  }
+
+  /**
+   * Likewise.
+   *
+   * @param room of that circuit [m³]
+   */
+  Circuit within(Circuit circuit, double room) {
+    return weeping(circuit, factor(circuit, room));
+  }
+
+  /**
    * By how much all weeps of a circuit are to be multiplied.
    *
    * @param circuit its weeps in units of the usual ones of the described circuit
    * @param room of that circuit [m³]
    */
-  double factor(Circuit circuit, double room) {
+  private double factor(Circuit circuit, double room) {
     double share = scale * lost(circuit) / room;
     return scale / Math.pow(1 + Math.pow(share, SHARPNESS), 1 / SHARPNESS);
   }
 
   /** The same circuit with all weeps multiplied. */
-  static Circuit weeping(Circuit circuit, double factor) {
+  private static Circuit weeping(Circuit circuit, double factor) {
     return circuit.map(part -> weeping(part, factor));
   }
 

@@ -3,6 +3,8 @@ package holdcurve.practice;
 import holdcurve.circuit.Circuit;
 import holdcurve.circuit.Part;
 import holdcurve.circuit.Property;
+import holdcurve.infer.SoundWeep;
+import holdcurve.pass.PassLimit;
 import org.apache.commons.math3.random.Well19937c;
 
 /** Makes a car that differs from its description, as every car does. */
@@ -12,9 +14,13 @@ final class Spread {
 
   private Spread() {}
 
-  /** Parts of one kind are of one make, and differ alike. */
+  /**
+   * Parts of one kind are of one make, and differ alike. Without a fault the car is sound, as in a
+   * ranking: else an apprentice would look for a second fault.
+   */
   static Circuit of(Circuit circuit, long seed) {
-    return circuit.map(part -> spread(part, seed));
+    SoundWeep weep = new SoundWeep(circuit, PassLimit.usual(circuit), TrainingCar.PRIME_TIME);
+    return weep.within(circuit.map(part -> spread(part, seed)));
   }
 
   private static Part spread(Part part, long seed) {

@@ -38,7 +38,7 @@ public final class TrainingCar {
   private static final double OVERPRESSURE = Unit.BAR.toSi(0.05);
 
   private static final double CLAMP_TIME = 6;
-  private static final double PRIME_TIME = 20;
+  static final double PRIME_TIME = 20;
 
   /** What a clamp in good order lets past, at most: assumed [m³/(s·Pa)]. */
   private static final double CLAMP_LEAK = 2e-16;
