@@ -21,13 +21,19 @@ final class UnknownLaws {
     this.twins = new Twins(alike);
   }
 
-  /** The same hypotheses in order, their evidences averaged over laws. */
+  /**
+   * The same hypotheses in order, their evidences averaged over laws. One whose model fails where
+   * it fits best can't be divided into readings and findings, and keeps its own.
+   */
   List<Judged> averaged(List<Judged> judged) {
     double[] found = judged.stream().mapToDouble(this::found).toArray();
     List<Judged> averaged = new ArrayList<>();
     for (int i = 0; i < found.length; i++) {
       Judged one = judged.get(i);
-      averaged.add(one.withLogEvidence(ofReadings(judged, found, i) + found[i]));
+      averaged.add(
+          Double.isFinite(found[i])
+              ? one.withLogEvidence(ofReadings(judged, found, i) + found[i])
+              : one);
     }
     return averaged;
   }
@@ -40,7 +46,7 @@ final class UnknownLaws {
     for (int j = 0; j < found.length; j++) {
       Hypothesis other = judged.get(j).hypothesis();
       boolean equivalent = j == i || twins.areLike(judged.get(i).hypothesis(), other);
-      if (equivalent && found[j] > Double.NEGATIVE_INFINITY) {
+      if (equivalent && Double.isFinite(found[j])) {
         weights += other.priorWeight();
         sum += other.priorWeight() * Math.exp(judged.get(j).logEvidence() - found[j] - own);
       }
