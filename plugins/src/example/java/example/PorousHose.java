@@ -1,12 +1,12 @@
 package example;
 
-import holdcurve.circuit.*;
+import holdcurve.physics.circuit.*;
 import holdcurve.fault.FaultParameter;
 import holdcurve.fault.LeakFault;
 import holdcurve.fault.Prior;
 import holdcurve.fault.Site;
-import holdcurve.flow.LaminarLaw;
-import holdcurve.part.Hose;
+import holdcurve.physics.flow.LaminarLaw;
+import holdcurve.physics.part.Hose;
 import java.util.List;
 
 /** Fuel sweats through a perished hose all along its length, in proportion to the pressure. */

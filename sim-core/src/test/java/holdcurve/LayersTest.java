@@ -1,13 +1,27 @@
 package holdcurve;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static java.util.stream.Collectors.groupingBy;
+import static java.util.stream.Collectors.mapping;
+import static java.util.stream.Collectors.toCollection;
+import static java.util.stream.Collectors.toList;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchRule;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Which package may know which. Each rule says why. */
 class LayersTest {
@@ -21,6 +35,85 @@ class LayersTest {
   }
 
   @Test
+  void storeysStandOnThoseBelow() {
+    holds(
+        layeredArchitecture()
+            .consideringOnlyDependenciesInLayers()
+            .layer("common")
+            .definedBy("holdcurve.common..")
+            .layer("physics")
+            .definedBy("holdcurve.physics..")
+            .layer("record")
+            .definedBy("holdcurve.record..")
+            .layer("fault")
+            .definedBy("holdcurve.fault..")
+            .layer("bench")
+            .definedBy("holdcurve.bench..")
+            .layer("inference")
+            .definedBy("holdcurve.inference..")
+            .layer("advice")
+            .definedBy("holdcurve.advice..")
+            .layer("training")
+            .definedBy("holdcurve.training..")
+            .layer("file")
+            .definedBy("holdcurve.file..")
+            .whereLayer("common")
+            .mayNotAccessAnyLayer()
+            .whereLayer("physics")
+            .mayOnlyAccessLayers("common")
+            .whereLayer("record")
+            .mayOnlyAccessLayers("physics", "common")
+            .whereLayer("fault")
+            .mayOnlyAccessLayers("physics", "common")
+            .whereLayer("bench")
+            .mayOnlyAccessLayers("record", "physics", "common")
+            .whereLayer("inference")
+            .mayOnlyAccessLayers("fault", "record", "physics", "common")
+            .whereLayer("advice")
+            .mayOnlyAccessLayers("inference", "fault", "record", "physics", "common")
+            .whereLayer("training")
+            .mayOnlyAccessLayers("inference", "fault", "record", "physics", "common")
+            .whereLayer("file")
+            .mayNotBeAccessedByAnyLayer()
+            .because("someone who reads one storey needs to know only what is below it"));
+  }
+
+  /** Rooms of a storey, lowest first: none uses one that comes after it. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "physics: fluid flow ode storage circuit network part hold run balance",
+        "inference: prior finding runup answer hypothesis data noise likelihood fit evidence"
+            + " posterior explain decision ranking",
+        "record: finding refit log limit job"
+      })
+  void roomsStandInOrder(String order) {
+    String storey = order.substring(0, order.indexOf(':'));
+    List<String> rooms =
+        List.of(order.substring(order.indexOf(' ') + 1).split(" ")).stream()
+            .map(room -> "holdcurve." + storey + "." + room)
+            .toList();
+    assertEquals(
+        new TreeSet<>(rooms),
+        CORE.stream()
+            .map(JavaClass::getPackageName)
+            .filter(name -> name.startsWith("holdcurve." + storey + "."))
+            .collect(toCollection(TreeSet::new)),
+        "every room of the storey is in the list");
+    IntStream.range(0, rooms.size() - 1)
+        .mapToObj(
+            i ->
+                noClasses()
+                    .that()
+                    .resideInAPackage(rooms.get(i))
+                    .should()
+                    .dependOnClassesThat()
+                    .resideInAnyPackage(rooms.subList(i + 1, rooms.size()).toArray(String[]::new))
+                    .because("the rooms of a storey stand in order"))
+        .forEach(LayersTest::holds);
+  }
+
+  @Test
   void coreKnowsNoScreen() {
     holds(
         noClasses()
@@ -31,35 +124,14 @@ class LayersTest {
   }
 
   @Test
-  void physicsKnowsNoInference() {
-    holds(
-        noClasses()
-            .that()
-            .resideInAnyPackage(
-                "holdcurve.fluid..",
-                "holdcurve.flow..",
-                "holdcurve.line..",
-                "holdcurve.ode..",
-                "holdcurve.model..",
-                "holdcurve.circuit..",
-                "holdcurve.part..",
-                "holdcurve.hold..")
-            .should()
-            .dependOnClassesThat()
-            .resideInAnyPackage(
-                "holdcurve.infer..", "holdcurve.evidence..", "holdcurve.file..", "holdcurve.job..")
-            .because("a circuit behaves the same whoever asks, and whatever was read"));
-  }
-
-  @Test
   void evidenceKnowsNoCircuit() {
     holds(
         noClasses()
             .that()
-            .resideInAPackage("holdcurve.evidence..")
+            .resideInAPackage("holdcurve.inference.evidence")
             .should()
             .dependOnClassesThat()
-            .resideInAnyPackage("holdcurve.circuit..", "holdcurve.model..", "holdcurve.infer..")
+            .resideInAnyPackage("holdcurve.physics..", "holdcurve.record..", "holdcurve.fault..")
             .because(
                 "evidence is checked against analytic values that have nothing to do with cars"));
   }
@@ -69,20 +141,33 @@ class LayersTest {
     holds(
         noClasses()
             .that()
-            .resideInAPackage("holdcurve.ode..")
+            .resideInAPackage("holdcurve.physics.ode")
             .should()
             .dependOnClassesThat()
-            .resideInAnyPackage("holdcurve.model..", "holdcurve.fluid..", "holdcurve.circuit..")
+            .resideInAnyPackage(
+                "holdcurve.physics.network", "holdcurve.physics.fluid", "holdcurve.physics.circuit")
             .because("it is checked on published problems of chemistry and circuits"));
   }
 
   @Test
   void packagesRunNoCircles() {
     slices()
-        .matching("holdcurve.(*)..")
+        .matching("holdcurve.(**)")
         .should()
         .beFreeOfCycles()
         .because("a reader must be able to start somewhere")
         .check(CORE);
+  }
+
+  @Test
+  void noClassNameStandsTwice() {
+    Map<String, List<String>> byName =
+        CORE.stream()
+            .filter(type -> type.isTopLevelClass() && !type.getSimpleName().equals("package-info"))
+            .collect(
+                groupingBy(
+                    JavaClass::getSimpleName, TreeMap::new, mapping(JavaClass::getName, toList())));
+    byName.values().removeIf(names -> names.size() < 2);
+    assertEquals(Map.of(), byName);
   }
 }

@@ -1,17 +1,17 @@
 package holdcurve.plugin;
 
-import holdcurve.caution.Caution;
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Condition;
-import holdcurve.circuit.Part;
-import holdcurve.circuit.Property;
-import holdcurve.circuit.Unit;
+import holdcurve.common.caution.Caution;
 import holdcurve.fault.FaultParameter;
 import holdcurve.fault.Prior;
 import holdcurve.fault.Site;
-import holdcurve.part.Hose;
-import holdcurve.part.Regulator;
-import holdcurve.part.RigidPipe;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Condition;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.circuit.Property;
+import holdcurve.physics.circuit.Unit;
+import holdcurve.physics.part.Hose;
+import holdcurve.physics.part.Regulator;
+import holdcurve.physics.part.RigidPipe;
 import java.util.List;
 
 /**

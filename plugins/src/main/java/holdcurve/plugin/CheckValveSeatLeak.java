@@ -1,16 +1,16 @@
 package holdcurve.plugin;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Condition;
-import holdcurve.circuit.LeakPath;
-import holdcurve.circuit.Part;
-import holdcurve.circuit.Unit;
 import holdcurve.fault.FaultParameter;
 import holdcurve.fault.LeakFault;
 import holdcurve.fault.Prior;
 import holdcurve.fault.Site;
-import holdcurve.flow.SeatLaw;
-import holdcurve.part.CheckValve;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Condition;
+import holdcurve.physics.circuit.LeakPath;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.circuit.Unit;
+import holdcurve.physics.flow.SeatLaw;
+import holdcurve.physics.part.CheckValve;
 import java.util.List;
 
 /** Fuel back past the check valve to the tank: a gap that the pressure itself presses shut. */

@@ -1,11 +1,11 @@
 package holdcurve.plugin;
 
-import holdcurve.circuit.Condition;
-import holdcurve.circuit.Part;
-import holdcurve.circuit.Unit;
 import holdcurve.fault.FaultParameter;
 import holdcurve.fault.Prior;
-import holdcurve.part.Filter;
+import holdcurve.physics.circuit.Condition;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.circuit.Unit;
+import holdcurve.physics.part.Filter;
 import java.util.List;
 
 /**

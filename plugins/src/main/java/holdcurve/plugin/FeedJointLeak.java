@@ -1,11 +1,11 @@
 package holdcurve.plugin;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Part;
 import holdcurve.fault.Site;
-import holdcurve.part.CheckValve;
-import holdcurve.part.Pump;
-import holdcurve.part.Regions;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.part.CheckValve;
+import holdcurve.physics.part.Pump;
+import holdcurve.physics.part.Regions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;

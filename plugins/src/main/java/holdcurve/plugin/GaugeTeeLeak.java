@@ -1,11 +1,11 @@
 package holdcurve.plugin;
 
-import holdcurve.caution.Caution;
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Part;
+import holdcurve.common.caution.Caution;
 import holdcurve.fault.Site;
-import holdcurve.part.Gauge;
-import holdcurve.part.Joint;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.part.Gauge;
+import holdcurve.physics.part.Joint;
 import java.util.List;
 import java.util.stream.Stream;
 

@@ -1,12 +1,12 @@
 package holdcurve.plugin;
 
-import holdcurve.caution.Caution;
-import holdcurve.caution.Cautions;
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Part;
+import holdcurve.common.caution.Caution;
+import holdcurve.common.caution.Cautions;
 import holdcurve.fault.FaultParameter;
 import holdcurve.fault.Site;
-import holdcurve.part.Injector;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.part.Injector;
 import java.util.List;
 
 /**

@@ -1,15 +1,15 @@
 package holdcurve.plugin;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Part;
-import holdcurve.circuit.PartKind;
-import holdcurve.circuit.Ports;
 import holdcurve.fault.Site;
-import holdcurve.part.CheckValve;
-import holdcurve.part.Hose;
-import holdcurve.part.Pump;
-import holdcurve.part.Regions;
-import holdcurve.part.Regulator;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.circuit.PartKind;
+import holdcurve.physics.circuit.Ports;
+import holdcurve.physics.part.CheckValve;
+import holdcurve.physics.part.Hose;
+import holdcurve.physics.part.Pump;
+import holdcurve.physics.part.Regions;
+import holdcurve.physics.part.Regulator;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;

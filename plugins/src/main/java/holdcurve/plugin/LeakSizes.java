@@ -1,9 +1,9 @@
 package holdcurve.plugin;
 
-import holdcurve.circuit.Unit;
 import holdcurve.fault.FaultParameter;
 import holdcurve.fault.Prior;
-import holdcurve.part.Seats;
+import holdcurve.physics.circuit.Unit;
+import holdcurve.physics.part.Seats;
 
 /** What the leaks of the first set have in common. */
 final class LeakSizes {

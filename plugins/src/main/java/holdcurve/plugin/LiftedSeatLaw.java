@@ -1,6 +1,6 @@
 package holdcurve.plugin;
 
-import holdcurve.flow.FlowLaw;
+import holdcurve.physics.flow.FlowLaw;
 
 /**
  * Leak past the seat of a relief valve that is still shut: the pressure takes load off the seat, so

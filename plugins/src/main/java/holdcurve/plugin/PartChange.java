@@ -1,11 +1,11 @@
 package holdcurve.plugin;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Condition;
-import holdcurve.circuit.Part;
-import holdcurve.circuit.PartKind;
 import holdcurve.fault.LeakFault;
 import holdcurve.fault.Site;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Condition;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.circuit.PartKind;
 import java.util.List;
 
 /**

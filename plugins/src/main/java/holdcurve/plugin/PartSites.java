@@ -1,9 +1,9 @@
 package holdcurve.plugin;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Part;
-import holdcurve.circuit.PartKind;
 import holdcurve.fault.Site;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.circuit.PartKind;
 import java.util.List;
 import java.util.function.Function;
 

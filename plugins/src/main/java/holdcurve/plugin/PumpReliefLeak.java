@@ -1,18 +1,18 @@
 package holdcurve.plugin;
 
-import holdcurve.caution.Caution;
-import holdcurve.caution.Cautions;
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Condition;
-import holdcurve.circuit.LeakPath;
-import holdcurve.circuit.Part;
-import holdcurve.circuit.Unit;
+import holdcurve.common.caution.Caution;
+import holdcurve.common.caution.Cautions;
 import holdcurve.fault.FaultParameter;
 import holdcurve.fault.LeakFault;
 import holdcurve.fault.Prior;
 import holdcurve.fault.Site;
-import holdcurve.part.CheckValve;
-import holdcurve.part.Pump;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Condition;
+import holdcurve.physics.circuit.LeakPath;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.circuit.Unit;
+import holdcurve.physics.part.CheckValve;
+import holdcurve.physics.part.Pump;
 import java.util.List;
 
 /**

@@ -1,9 +1,9 @@
 package holdcurve.plugin;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Part;
 import holdcurve.fault.Site;
-import holdcurve.part.Injector;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.part.Injector;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;

@@ -1,14 +1,14 @@
 package holdcurve.plugin;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Condition;
-import holdcurve.circuit.LeakPath;
-import holdcurve.circuit.Part;
 import holdcurve.fault.FaultParameter;
 import holdcurve.fault.LeakFault;
 import holdcurve.fault.Site;
-import holdcurve.flow.OrificeLaw;
-import holdcurve.part.Regulator;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Condition;
+import holdcurve.physics.circuit.LeakPath;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.flow.OrificeLaw;
+import holdcurve.physics.part.Regulator;
 import java.util.List;
 
 /**

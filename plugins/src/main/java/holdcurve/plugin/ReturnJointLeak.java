@@ -1,15 +1,15 @@
 package holdcurve.plugin;
 
-import holdcurve.caution.Caution;
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Condition;
-import holdcurve.circuit.LeakPath;
-import holdcurve.circuit.Unit;
+import holdcurve.common.caution.Caution;
 import holdcurve.fault.FaultParameter;
 import holdcurve.fault.LeakFault;
 import holdcurve.fault.Prior;
 import holdcurve.fault.Site;
-import holdcurve.flow.OrificeLaw;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Condition;
+import holdcurve.physics.circuit.LeakPath;
+import holdcurve.physics.circuit.Unit;
+import holdcurve.physics.flow.OrificeLaw;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;

@@ -1,12 +1,12 @@
 package holdcurve.plugin;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Condition;
-import holdcurve.circuit.LeakPath;
 import holdcurve.fault.FaultParameter;
 import holdcurve.fault.LeakFault;
 import holdcurve.fault.Site;
-import holdcurve.flow.OrificeLaw;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Condition;
+import holdcurve.physics.circuit.LeakPath;
+import holdcurve.physics.flow.OrificeLaw;
 
 /**
  * Fuel past a needle or a plunger into the intake: a short annular hole, an orifice with a laminar

@@ -1,12 +1,12 @@
 package holdcurve.plugin;
 
-import holdcurve.caution.Caution;
-import holdcurve.circuit.Condition;
-import holdcurve.circuit.Part;
-import holdcurve.circuit.Unit;
+import holdcurve.common.caution.Caution;
 import holdcurve.fault.FaultParameter;
 import holdcurve.fault.Prior;
-import holdcurve.part.Pump;
+import holdcurve.physics.circuit.Condition;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.circuit.Unit;
+import holdcurve.physics.part.Pump;
 import java.util.List;
 
 /**

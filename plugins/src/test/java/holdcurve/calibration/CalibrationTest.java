@@ -3,10 +3,10 @@ package holdcurve.calibration;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdcurve.calibration.blind.BlindCases;
+import holdcurve.common.work.Progress;
 import holdcurve.fault.FaultCatalogue;
-import holdcurve.infer.FaultPriors;
-import holdcurve.infer.Progress;
-import holdcurve.infer.RankingService;
+import holdcurve.inference.prior.FaultPriors;
+import holdcurve.inference.ranking.RankingService;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -36,13 +36,13 @@ class CalibrationTest {
     ExecutorService workers = Executors.newFixedThreadPool(threads());
     try {
       Path table = table(tests);
-      List<Future<Outcome>> running = new ArrayList<>();
+      List<Future<CaseOutcome>> running = new ArrayList<>();
       for (int i = 0; i < CASES; i++) {
         long seed = FIRST_SEED + i;
         running.add(workers.submit(() -> rank(seed, tests, table)));
       }
-      List<Outcome> outcomes = new ArrayList<>();
-      for (Future<Outcome> one : running) {
+      List<CaseOutcome> outcomes = new ArrayList<>();
+      for (Future<CaseOutcome> one : running) {
         outcomes.add(one.get());
       }
       Scores scores = new Scores(outcomes);
@@ -59,10 +59,10 @@ class CalibrationTest {
     return Runtime.getRuntime().availableProcessors();
   }
 
-  private Outcome rank(long seed, int tests, Path table) {
+  private CaseOutcome rank(long seed, int tests, Path table) {
     GeneratedCase generated = new BlindCases(folder).make(seed, tests);
     RankingService ranker = new RankingService(FaultCatalogue.load(), FaultPriors.shipped(), 1);
-    Outcome outcome = Outcome.of(generated, ranker.rank(generated.job(), 1, Progress.NONE));
+    CaseOutcome outcome = CaseOutcome.of(generated, ranker.rank(generated.job(), 1, Progress.NONE));
     append(table, outcome.line());
     return outcome;
   }
@@ -71,7 +71,7 @@ class CalibrationTest {
     try {
       Path target = Files.createDirectories(Path.of("target"));
       Path table = target.resolve("calibration-" + tests + ".csv");
-      Files.writeString(table, Outcome.heading() + "\n");
+      Files.writeString(table, CaseOutcome.heading() + "\n");
       return table;
     } catch (IOException e) {
       throw new UncheckedIOException(e);

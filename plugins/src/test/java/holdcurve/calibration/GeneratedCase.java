@@ -1,7 +1,7 @@
 package holdcurve.calibration;
 
 import holdcurve.file.JobReader;
-import holdcurve.job.Job;
+import holdcurve.record.job.Job;
 import java.nio.file.Path;
 import java.util.List;
 

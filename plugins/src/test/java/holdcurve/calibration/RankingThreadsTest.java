@@ -2,14 +2,14 @@ package holdcurve.calibration;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import holdcurve.common.work.Progress;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.JobReader;
 import holdcurve.file.RankingWriter;
-import holdcurve.infer.FaultPriors;
-import holdcurve.infer.Progress;
-import holdcurve.infer.Ranking;
-import holdcurve.infer.RankingService;
-import holdcurve.job.Job;
+import holdcurve.inference.answer.Ranking;
+import holdcurve.inference.prior.FaultPriors;
+import holdcurve.inference.ranking.RankingService;
+import holdcurve.record.job.Job;
 import java.nio.file.Path;
 import java.util.Set;
 import org.junit.jupiter.api.Test;

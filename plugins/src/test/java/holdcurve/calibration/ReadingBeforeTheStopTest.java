@@ -3,12 +3,12 @@ package holdcurve.calibration;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import holdcurve.common.work.Progress;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.JobReader;
-import holdcurve.infer.Progress;
-import holdcurve.infer.Ranking;
-import holdcurve.infer.RankingService;
-import holdcurve.infer.Suspect;
+import holdcurve.inference.answer.Ranking;
+import holdcurve.inference.answer.Suspect;
+import holdcurve.inference.ranking.RankingService;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

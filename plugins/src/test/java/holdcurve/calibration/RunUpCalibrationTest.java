@@ -3,11 +3,11 @@ package holdcurve.calibration;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdcurve.calibration.blind.RunUpCases;
+import holdcurve.common.work.Progress;
 import holdcurve.fault.FaultCatalogue;
-import holdcurve.infer.FaultPriors;
-import holdcurve.infer.Progress;
-import holdcurve.infer.Ranking;
-import holdcurve.infer.RankingService;
+import holdcurve.inference.answer.Ranking;
+import holdcurve.inference.prior.FaultPriors;
+import holdcurve.inference.ranking.RankingService;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -68,7 +68,7 @@ class RunUpCalibrationTest {
     RankingService ranker = new RankingService(FaultCatalogue.load(), FaultPriors.shipped(), 1);
     long begun = System.nanoTime();
     Ranking ranking = ranker.rank(truth.job(), 1, Progress.NONE);
-    Outcome outcome = Outcome.of(truth, ranking);
+    CaseOutcome outcome = CaseOutcome.of(truth, ranking);
     System.out.printf("%s (%.1f s)%n", outcome.line(), (System.nanoTime() - begun) / 1e9);
     return outcome.rightFirst()
         || isOfRegulator(truth.faults())

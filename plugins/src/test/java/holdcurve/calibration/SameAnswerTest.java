@@ -2,14 +2,14 @@ package holdcurve.calibration;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import holdcurve.common.work.Progress;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.JobReader;
-import holdcurve.infer.FaultPriors;
-import holdcurve.infer.Progress;
-import holdcurve.infer.RankingService;
-import holdcurve.infer.Suspect;
-import holdcurve.job.HoldTest;
-import holdcurve.job.Job;
+import holdcurve.inference.answer.Suspect;
+import holdcurve.inference.prior.FaultPriors;
+import holdcurve.inference.ranking.RankingService;
+import holdcurve.record.job.HoldTest;
+import holdcurve.record.job.Job;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;

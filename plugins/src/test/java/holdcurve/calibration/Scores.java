@@ -14,20 +14,20 @@ final class Scores {
   /** Claims below this are not made: nobody reads them [-]. */
   private static final double SPOKEN = 0.01;
 
-  private final List<Outcome> outcomes;
+  private final List<CaseOutcome> outcomes;
 
-  Scores(List<Outcome> outcomes) {
+  Scores(List<CaseOutcome> outcomes) {
     this.outcomes = List.copyOf(outcomes);
   }
 
   double rightFirst() {
-    return share(outcomes, Outcome::rightFirst);
+    return share(outcomes, CaseOutcome::rightFirst);
   }
 
   /** Of the sound circuits [-]. */
   double falseAccusations() {
-    List<Outcome> sound = outcomes.stream().filter(o -> o.truth().isSound()).toList();
-    return share(sound, Outcome::accused);
+    List<CaseOutcome> sound = outcomes.stream().filter(o -> o.truth().isSound()).toList();
+    return share(sound, CaseOutcome::accused);
   }
 
   /** Of the leaks, those whose true size lies in the stated 90 % range [-]. */
@@ -35,7 +35,7 @@ final class Scores {
     return share(sized(), o -> o.size().orElseThrow().contains(o.truth().size()));
   }
 
-  private List<Outcome> sized() {
+  private List<CaseOutcome> sized() {
     return outcomes.stream().filter(o -> o.size().isPresent()).toList();
   }
 
@@ -52,8 +52,8 @@ final class Scores {
     return firstError(outcomes);
   }
 
-  private static double firstError(List<Outcome> some) {
-    return error(some.stream().map(Outcome::first).toList());
+  private static double firstError(List<CaseOutcome> some) {
+    return error(some.stream().map(CaseOutcome::first).toList());
   }
 
   /** The same over every group of suspects that is given one per cent or more [-]. */
@@ -61,15 +61,15 @@ final class Scores {
     return allError(outcomes);
   }
 
-  private static double allError(List<Outcome> some) {
+  private static double allError(List<CaseOutcome> some) {
     return error(some.stream().flatMap(o -> o.claims().stream()).toList());
   }
 
-  private static double error(List<Outcome.Claim> claims) {
+  private static double error(List<CaseOutcome.Claim> claims) {
     double[] said = new double[BINS];
     double[] came = new double[BINS];
     int count = 0;
-    for (Outcome.Claim claim : claims) {
+    for (CaseOutcome.Claim claim : claims) {
       if (claim.probability() >= SPOKEN) {
         int bin = Math.min((int) (claim.probability() * BINS), BINS - 1);
         said[bin] += claim.probability();
@@ -85,11 +85,11 @@ final class Scores {
   }
 
   /** Standard error of a score, from cases drawn again with replacement. */
-  private double spread(ToDoubleFunction<List<Outcome>> score) {
+  private double spread(ToDoubleFunction<List<CaseOutcome>> score) {
     Random random = new Random(1);
     double[] again = new double[200];
     for (int i = 0; i < again.length; i++) {
-      List<Outcome> some = new ArrayList<>();
+      List<CaseOutcome> some = new ArrayList<>();
       for (int k = 0; k < outcomes.size(); k++) {
         some.add(outcomes.get(random.nextInt(outcomes.size())));
       }
@@ -109,17 +109,18 @@ final class Scores {
       sum +=
           error(
               outcomes.stream()
-                  .map(Outcome::first)
+                  .map(CaseOutcome::first)
                   .map(
                       c ->
-                          new Outcome.Claim(
+                          new CaseOutcome.Claim(
                               c.suspects(), c.probability(), random.nextDouble() < c.probability()))
                   .toList());
     }
     return sum / 200;
   }
 
-  private static double share(List<Outcome> of, java.util.function.Predicate<Outcome> which) {
+  private static double share(
+      List<CaseOutcome> of, java.util.function.Predicate<CaseOutcome> which) {
     return of.isEmpty() ? 0 : (double) of.stream().filter(which).count() / of.size();
   }
 
@@ -128,9 +129,9 @@ final class Scores {
     StringBuilder text = new StringBuilder("  said      cases  said  came true\n");
     for (int bin = 0; bin < BINS; bin++) {
       int b = bin;
-      List<Outcome.Claim> in =
+      List<CaseOutcome.Claim> in =
           outcomes.stream()
-              .map(Outcome::first)
+              .map(CaseOutcome::first)
               .filter(c -> Math.min((int) (c.probability() * BINS), BINS - 1) == b)
               .toList();
       if (!in.isEmpty()) {
@@ -141,8 +142,8 @@ final class Scores {
                 10 * bin,
                 10 * bin + 10,
                 in.size(),
-                100 * in.stream().mapToDouble(Outcome.Claim::probability).average().orElse(0),
-                100.0 * in.stream().filter(Outcome.Claim::right).count() / in.size()));
+                100 * in.stream().mapToDouble(CaseOutcome.Claim::probability).average().orElse(0),
+                100.0 * in.stream().filter(CaseOutcome.Claim::right).count() / in.size()));
       }
     }
     return text.toString();
@@ -167,7 +168,7 @@ final class Scores {
         sized().size(),
         100 * falseAccusations(),
         sound,
-        outcomes.stream().filter(Outcome::unexplained).count(),
+        outcomes.stream().filter(CaseOutcome::unexplained).count(),
         logScore(),
         spread(some -> new Scores(some).logScore()));
   }

@@ -11,7 +11,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.circuit.Condition;
+import holdcurve.physics.circuit.Condition;
 import org.junit.jupiter.api.Test;
 
 /** Above the set pressure while the pump runs, and only then. */

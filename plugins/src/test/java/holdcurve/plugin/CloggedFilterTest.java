@@ -12,8 +12,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.circuit.Condition;
-import holdcurve.part.Filter;
+import holdcurve.physics.circuit.Condition;
+import holdcurve.physics.part.Filter;
 import org.junit.jupiter.api.Test;
 
 /** Holds well; sags when much is drawn. */

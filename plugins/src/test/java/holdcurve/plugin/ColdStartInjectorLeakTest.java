@@ -9,9 +9,9 @@ import static holdcurve.plugin.TestStand.with;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Condition;
 import holdcurve.fault.Site;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Condition;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

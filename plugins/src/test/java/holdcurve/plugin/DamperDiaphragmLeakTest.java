@@ -13,8 +13,8 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.circuit.Condition;
-import holdcurve.part.Damper;
+import holdcurve.physics.circuit.Condition;
+import holdcurve.physics.part.Damper;
 import org.junit.jupiter.api.Test;
 
 /** The same leak pulls the pressure down faster, since the damper stores less. */

@@ -3,10 +3,10 @@ package holdcurve.plugin;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.circuit.Condition;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.fault.LeakFault;
 import holdcurve.fault.Site;
+import holdcurve.physics.circuit.Condition;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.nio.file.Files;

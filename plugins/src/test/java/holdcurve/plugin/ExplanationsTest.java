@@ -3,10 +3,10 @@ package holdcurve.plugin;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.explain.FaultExplanation;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.fault.LeakFault;
+import holdcurve.fault.explain.FaultExplanation;
+import holdcurve.physics.circuit.Circuit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;

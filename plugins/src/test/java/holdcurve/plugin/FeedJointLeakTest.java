@@ -13,8 +13,8 @@ import static holdcurve.plugin.TestStand.with;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.circuit.Condition;
 import holdcurve.fault.Site;
+import holdcurve.physics.circuit.Condition;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -9,7 +9,7 @@ import static holdcurve.plugin.TestStand.with;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import holdcurve.circuit.Condition;
+import holdcurve.physics.circuit.Condition;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -12,9 +12,9 @@ import static holdcurve.plugin.TestStand.sound;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Condition;
 import holdcurve.fault.Site;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Condition;
 import org.junit.jupiter.api.Test;
 
 /** Drips on the rail: no clamp stops it, and no opening pressure either. */

@@ -14,8 +14,8 @@ import static holdcurve.plugin.TestStand.with;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.circuit.Condition;
-import holdcurve.flow.FlowLaw;
+import holdcurve.physics.circuit.Condition;
+import holdcurve.physics.flow.FlowLaw;
 import org.junit.jupiter.api.Test;
 
 /** Where a check valve leaks, but quick at first: the pressure lifts it. */

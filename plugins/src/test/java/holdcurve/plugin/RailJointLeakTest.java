@@ -11,10 +11,10 @@ import static holdcurve.plugin.TestStand.with;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Condition;
 import holdcurve.fault.Site;
-import holdcurve.part.Hose;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Condition;
+import holdcurve.physics.part.Hose;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -12,8 +12,8 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Condition;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Condition;
 import org.junit.jupiter.api.Test;
 
 /** Passes the seat by: the clamp on the return does not stop it, as it stops a seat. */

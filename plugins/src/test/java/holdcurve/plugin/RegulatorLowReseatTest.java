@@ -10,7 +10,7 @@ import static holdcurve.plugin.TestStand.with;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.circuit.Condition;
+import holdcurve.physics.circuit.Condition;
 import org.junit.jupiter.api.Test;
 
 /** A quick first fall, then it stands. */

@@ -9,7 +9,7 @@ import static holdcurve.plugin.TestStand.median;
 import static holdcurve.plugin.TestStand.sound;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.circuit.Condition;
+import holdcurve.physics.circuit.Condition;
 import org.junit.jupiter.api.Test;
 
 /** The clamp on the return stops it. */

@@ -13,9 +13,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Condition;
 import holdcurve.fault.Site;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Condition;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -10,8 +10,8 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Condition;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Condition;
 import org.junit.jupiter.api.Test;
 
 /** Sprays less, and holds as well as a new one. */

@@ -12,10 +12,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Condition;
-import holdcurve.part.Gauge;
-import holdcurve.part.Hose;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Condition;
+import holdcurve.physics.part.Gauge;
+import holdcurve.physics.part.Hose;
 import org.junit.jupiter.api.Test;
 
 /** A spring: slower up, slower down, nothing that a softer hose would not do. */

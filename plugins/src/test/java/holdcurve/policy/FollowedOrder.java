@@ -1,17 +1,17 @@
 package holdcurve.policy;
 
+import holdcurve.advice.plan.PlannedTest;
+import holdcurve.advice.plan.Planner;
+import holdcurve.common.work.Progress;
 import holdcurve.fault.FaultCatalogue;
-import holdcurve.infer.Alikeness;
-import holdcurve.infer.Belief;
-import holdcurve.infer.Beliefs;
-import holdcurve.infer.FaultPriors;
-import holdcurve.infer.Hypothesis;
-import holdcurve.infer.Progress;
-import holdcurve.infer.RankingService;
-import holdcurve.job.HoldTest;
-import holdcurve.job.Job;
-import holdcurve.plan.PlannedTest;
-import holdcurve.plan.Planner;
+import holdcurve.inference.hypothesis.Hypothesis;
+import holdcurve.inference.hypothesis.Identifiability;
+import holdcurve.inference.posterior.HypothesisPosterior;
+import holdcurve.inference.posterior.Posterior;
+import holdcurve.inference.prior.FaultPriors;
+import holdcurve.inference.ranking.RankingService;
+import holdcurve.record.job.HoldTest;
+import holdcurve.record.job.Job;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -31,7 +31,7 @@ final class FollowedOrder {
 
   private final Job full;
   private final String fault;
-  private final Map<List<Integer>, Beliefs> known = new HashMap<>();
+  private final Map<List<Integer>, Posterior> known = new HashMap<>();
 
   /**
    * @param full the case with every test that can be asked for; the first is without clamps
@@ -68,7 +68,7 @@ final class FollowedOrder {
   }
 
   private Optional<Integer> next(List<Integer> done) {
-    for (PlannedTest test : Planner.planHolds(beliefs(done), 1, Progress.NONE).tests()) {
+    for (PlannedTest test : Planner.planHolds(posterior(done), 1, Progress.NONE).tests()) {
       int place = place(test.procedure().clamped());
       if (place >= 0 && !done.contains(place)) {
         return Optional.of(place);
@@ -87,30 +87,30 @@ final class FollowedOrder {
   }
 
   private boolean certain(List<Integer> done) {
-    List<Belief> beliefs = beliefs(done).beliefs();
-    Alikeness alike = new Alikeness(full);
+    List<HypothesisPosterior> posterior = posterior(done).posterior();
+    Identifiability alike = new Identifiability(full);
     List<Hypothesis.Member> guilty =
-        beliefs.stream()
-            .map(Belief::hypothesis)
+        posterior.stream()
+            .map(HypothesisPosterior::hypothesis)
             .filter(h -> h.members().size() == 1)
             .map(h -> h.members().get(0))
             .filter(m -> m.fault().id().equals(fault))
             .toList();
-    return beliefs.stream()
+    return posterior.stream()
             .filter(
                 b ->
                     b.hypothesis().members().stream()
                         .anyMatch(m -> guilty.stream().anyMatch(t -> alike.drainAlike(m, t))))
-            .mapToDouble(Belief::probability)
+            .mapToDouble(HypothesisPosterior::probability)
             .sum()
         >= CERTAIN;
   }
 
-  private Beliefs beliefs(List<Integer> done) {
+  private Posterior posterior(List<Integer> done) {
     return known.computeIfAbsent(done.stream().sorted().toList(), this::believe);
   }
 
-  private Beliefs believe(List<Integer> done) {
+  private Posterior believe(List<Integer> done) {
     List<HoldTest> tests = done.stream().map(i -> full.tests().get(i)).toList();
     return new RankingService(FaultCatalogue.load(), ONE_FAULT, 1)
         .believe(full.withTests(tests), 1, 40, Progress.NONE);

@@ -2,21 +2,21 @@ package holdcurve.policy;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import holdcurve.advice.check.RepairCheck;
+import holdcurve.advice.check.RepairCheckService;
+import holdcurve.advice.plan.Plan;
+import holdcurve.advice.plan.Planner;
 import holdcurve.calibration.blind.BlindCases;
+import holdcurve.common.work.Progress;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.JobReader;
-import holdcurve.infer.Beliefs;
-import holdcurve.infer.Diagnosis;
-import holdcurve.infer.NextStep;
-import holdcurve.infer.Progress;
-import holdcurve.infer.Ranking;
-import holdcurve.infer.RankingService;
-import holdcurve.job.CurrentTests;
-import holdcurve.job.Job;
-import holdcurve.plan.Plan;
-import holdcurve.plan.Planner;
-import holdcurve.repair.RepairCheck;
-import holdcurve.repair.RepairCheckService;
+import holdcurve.inference.answer.Diagnosis;
+import holdcurve.inference.answer.NextStep;
+import holdcurve.inference.answer.Ranking;
+import holdcurve.inference.posterior.Posterior;
+import holdcurve.inference.ranking.RankingService;
+import holdcurve.record.job.CurrentTests;
+import holdcurve.record.job.Job;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -62,11 +62,11 @@ class OneDiagnosisTest {
     for (Job job : jobs()) {
       Job now = CurrentTests.of(job);
       Ranking ranked = rankings.withoutCurves().rank(now, 1, Progress.NONE);
-      Beliefs beliefs = rankings.believe(now, 2, Planner.DRAWS, Progress.NONE);
+      Posterior posterior = rankings.believe(now, 2, Planner.DRAWS, Progress.NONE);
       RepairCheck check =
           new RepairCheckService(rankings, catalogue)
               .check(job, Optional.empty(), 3, Progress.NONE);
-      same(job.title(), ranked, beliefs.ranking());
+      same(job.title(), ranked, posterior.ranking());
       same(job.title(), ranked, check.ranking());
       assertEquals(ranked.diagnosis().sound(), check.sound(), 1e-12, job.title());
       assertEquals(
@@ -74,7 +74,7 @@ class OneDiagnosisTest {
       NextStep next = ranked.diagnosis().next();
       assertEquals(next.words().toString(), check.verdict().next(), job.title());
       if (next.kind() == NextStep.Kind.TEST) {
-        Plan plan = Planner.plan(beliefs, 4, Progress.NONE);
+        Plan plan = Planner.plan(posterior, 4, Progress.NONE);
         assertEquals(
             next.procedure(), plan.tests().get(0).procedure().id(), () -> job.title() + next);
       }

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import holdcurve.calibration.GeneratedCase;
 import holdcurve.calibration.blind.BlindCases;
 import holdcurve.file.JobReader;
-import holdcurve.job.Job;
+import holdcurve.record.job.Job;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

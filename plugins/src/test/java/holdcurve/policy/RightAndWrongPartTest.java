@@ -4,33 +4,33 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Condition;
-import holdcurve.circuit.Unit;
+import holdcurve.advice.check.CheckVerdict;
+import holdcurve.advice.check.RepairCheckService;
+import holdcurve.advice.plan.CheapestOrder;
+import holdcurve.advice.plan.CostPlan;
+import holdcurve.advice.plan.Planner;
+import holdcurve.advice.whatif.PriceList;
+import holdcurve.advice.whatif.RepairChances;
+import holdcurve.advice.whatif.RepairOffer;
+import holdcurve.common.work.Progress;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.fault.LeakFault;
 import holdcurve.file.JobReader;
-import holdcurve.hold.HoldSetup;
-import holdcurve.hold.HoldSimulator;
-import holdcurve.infer.Beliefs;
-import holdcurve.infer.Progress;
-import holdcurve.infer.RankingService;
-import holdcurve.job.EyeReadings;
-import holdcurve.job.HoldTest;
-import holdcurve.job.Job;
-import holdcurve.job.Repair;
-import holdcurve.log.GaugeLog;
-import holdcurve.log.Reading;
-import holdcurve.model.NetworkAssembler.Detail;
-import holdcurve.part.Hose;
-import holdcurve.plan.CheapestOrder;
-import holdcurve.plan.CostPlan;
-import holdcurve.plan.Planner;
-import holdcurve.repair.CheckVerdict;
-import holdcurve.repair.RepairCheckService;
-import holdcurve.whatif.PriceList;
-import holdcurve.whatif.RepairChances;
-import holdcurve.whatif.RepairOffer;
+import holdcurve.inference.posterior.Posterior;
+import holdcurve.inference.ranking.RankingService;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Condition;
+import holdcurve.physics.circuit.Unit;
+import holdcurve.physics.hold.HoldSetup;
+import holdcurve.physics.hold.HoldSimulator;
+import holdcurve.physics.network.NetworkAssembler.Detail;
+import holdcurve.physics.part.Hose;
+import holdcurve.record.job.EyeReadings;
+import holdcurve.record.job.HoldTest;
+import holdcurve.record.job.Job;
+import holdcurve.record.job.Repair;
+import holdcurve.record.log.GaugeLog;
+import holdcurve.record.log.Reading;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -52,7 +52,7 @@ class RightAndWrongPartTest {
   private static final RankingService RANKINGS = new RankingService(FAULTS);
 
   private static Job job;
-  private static Beliefs beliefs;
+  private static Posterior posterior;
   private static RepairChances chances;
 
   private static RepairOffer offer(String name, String part, double price) {
@@ -64,10 +64,10 @@ class RightAndWrongPartTest {
     job =
         JobReader.read(
             Path.of(System.getProperty("holdcurve.root"), "scenarios/check-valve.job.json"));
-    beliefs = RANKINGS.believe(job, 1, Planner.DRAWS, Progress.NONE);
+    posterior = RANKINGS.believe(job, 1, Planner.DRAWS, Progress.NONE);
     chances =
         new RepairChances(
-            beliefs.beliefs(), job.circuit(), job.upkeep().pass(), List.of(RIGHT, WRONG), 1);
+            posterior.posterior(), job.circuit(), job.upkeep().pass(), List.of(RIGHT, WRONG), 1);
   }
 
   /** The car itself, with hoses a little stiffer than described, read by eye. */
@@ -123,7 +123,7 @@ class RightAndWrongPartTest {
   void cheapestOrderBeginsWithTheRightPart() {
     PriceList prices = new PriceList("crowns", 60, List.of(RIGHT, WRONG));
     CostPlan order =
-        CheapestOrder.of(Planner.planHolds(beliefs, 1, Progress.NONE), chances, prices);
+        CheapestOrder.of(Planner.planHolds(posterior, 1, Progress.NONE), chances, prices);
     assertEquals("new check valve", order.first().orElseThrow().action());
     assertTrue(order.expectedCost() <= order.withoutTests());
   }

@@ -1,16 +1,16 @@
 package holdcurve.soak;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Condition;
-import holdcurve.circuit.Unit;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.fault.FaultParameter;
 import holdcurve.fault.LeakFault;
 import holdcurve.fault.Site;
-import holdcurve.hold.Hold;
-import holdcurve.hold.HoldSetup;
-import holdcurve.model.Operation;
-import holdcurve.part.Hose;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Condition;
+import holdcurve.physics.circuit.Unit;
+import holdcurve.physics.hold.Hold;
+import holdcurve.physics.hold.HoldSetup;
+import holdcurve.physics.network.Operation;
+import holdcurve.physics.part.Hose;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Random;

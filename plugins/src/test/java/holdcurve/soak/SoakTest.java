@@ -3,26 +3,26 @@ package holdcurve.soak;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.attribution.FallLedger;
-import holdcurve.attribution.FallPart;
-import holdcurve.attribution.HoldFall;
 import holdcurve.fault.FaultCatalogue;
-import holdcurve.fluid.Fluid;
-import holdcurve.hold.HoldSetup;
-import holdcurve.hold.HoldSimulator;
-import holdcurve.model.Network;
-import holdcurve.model.NetworkAssembler;
-import holdcurve.model.NetworkAssembler.Detail;
-import holdcurve.model.Operation;
-import holdcurve.model.PressureLimit;
-import holdcurve.model.SimulationException;
-import holdcurve.model.VolumeBooks;
-import holdcurve.ode.LeanRosenbrockDriver;
-import holdcurve.ode.RosenbrockMethod;
-import holdcurve.ode.StiffIntegrationException;
-import holdcurve.ode.Tolerances;
-import holdcurve.run.HoldRun;
-import holdcurve.run.RunRecord;
+import holdcurve.physics.balance.FallLedger;
+import holdcurve.physics.balance.FallPart;
+import holdcurve.physics.balance.HoldFall;
+import holdcurve.physics.fluid.Fluid;
+import holdcurve.physics.hold.HoldSetup;
+import holdcurve.physics.hold.HoldSimulator;
+import holdcurve.physics.network.Network;
+import holdcurve.physics.network.NetworkAssembler;
+import holdcurve.physics.network.NetworkAssembler.Detail;
+import holdcurve.physics.network.Operation;
+import holdcurve.physics.network.PressureLimit;
+import holdcurve.physics.network.SimulationException;
+import holdcurve.physics.network.VolumeBalance;
+import holdcurve.physics.ode.LeanRosenbrockDriver;
+import holdcurve.physics.ode.RosenbrockMethod;
+import holdcurve.physics.ode.StiffIntegrationException;
+import holdcurve.physics.ode.Tolerances;
+import holdcurve.physics.run.HoldRun;
+import holdcurve.physics.run.RunRecord;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -154,7 +154,7 @@ class SoakTest {
     double[] ends = {10, 15, 20, 20 + test.times()[test.times().length - 1]};
     Network network = ledger(test, operations[0]);
     double[] y = network.stateAt(point -> 0, 0, setup.warmth());
-    double before = VolumeBooks.total(network, y);
+    double before = VolumeBalance.total(network, y);
     double time = 0;
     for (int i = 0; i < operations.length; i++) {
       Network next = ledger(test, operations[i]);
@@ -163,7 +163,7 @@ class SoakTest {
       driver(network).integrate(network, time, y, ends[i], new double[0], new double[0][]);
       time = ends[i];
     }
-    double off = Math.abs(VolumeBooks.total(network, y) - before);
+    double off = Math.abs(VolumeBalance.total(network, y) - before);
     if (!(off < LARGEST_IMBALANCE)) {
       throw new IllegalStateException("balance off by " + off * 1e6 + " mL");
     }

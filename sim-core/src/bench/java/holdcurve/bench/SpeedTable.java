@@ -1,8 +1,8 @@
 package holdcurve.bench;
 
-import holdcurve.infer.InferenceTable;
-import holdcurve.log.GaugeLogReader;
-import holdcurve.ode.HoldProblemTable;
+import holdcurve.inference.ranking.InferenceTable;
+import holdcurve.record.log.GaugeLogReader;
+import holdcurve.physics.ode.HoldProblemTable;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Locale;

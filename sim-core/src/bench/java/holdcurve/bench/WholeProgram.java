@@ -1,12 +1,12 @@
 package holdcurve.bench;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Condition;
-import holdcurve.circuit.LeakPath;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Condition;
+import holdcurve.physics.circuit.LeakPath;
 import holdcurve.file.CircuitReader;
-import holdcurve.flow.LaminarLaw;
-import holdcurve.hold.HoldSetup;
-import holdcurve.hold.HoldSimulator;
+import holdcurve.physics.flow.LaminarLaw;
+import holdcurve.physics.hold.HoldSetup;
+import holdcurve.physics.hold.HoldSimulator;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,11 +1,11 @@
 package holdcurve.fault;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Condition;
-import holdcurve.circuit.LeakPath;
-import holdcurve.circuit.Part;
-import holdcurve.circuit.Property;
-import holdcurve.flow.FlowLaw;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Condition;
+import holdcurve.physics.circuit.LeakPath;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.circuit.Property;
+import holdcurve.physics.flow.FlowLaw;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;

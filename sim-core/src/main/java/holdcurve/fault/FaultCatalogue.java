@@ -1,6 +1,6 @@
 package holdcurve.fault;
 
-import holdcurve.circuit.Circuit;
+import holdcurve.physics.circuit.Circuit;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;

@@ -1,7 +1,7 @@
 package holdcurve.fault;
 
-import holdcurve.circuit.Unit;
-import holdcurve.saying.Saying;
+import holdcurve.common.message.Message;
+import holdcurve.physics.circuit.Unit;
 import java.util.List;
 import java.util.Objects;
 
@@ -26,8 +26,8 @@ public record FaultParameter(
   }
 
   /** The name, its pressures in the reader's unit. */
-  public Saying words() {
-    return Saying.stated(name);
+  public Message words() {
+    return Message.stated(name);
   }
 
   /** The middle of what is believed of each before any reading, in their order [SI]. */

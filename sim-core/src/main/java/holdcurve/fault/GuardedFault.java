@@ -1,9 +1,9 @@
 package holdcurve.fault;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Condition;
-import holdcurve.circuit.LeakPath;
-import holdcurve.flow.FlowLaw;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Condition;
+import holdcurve.physics.circuit.LeakPath;
+import holdcurve.physics.flow.FlowLaw;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,6 +1,6 @@
 package holdcurve.fault;
 
-import holdcurve.flow.FlowLaw;
+import holdcurve.physics.flow.FlowLaw;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -26,11 +26,11 @@ record GuardedLaw(String who, FlowLaw law, PluginRecord record) implements FlowL
   private double answer(DoubleUnaryOperator question, double difference) {
     record.requireNotHung();
     try {
-      return finite(Watch.visit().ask(question, difference), difference);
+      return finite(Watchdog.visit().ask(question, difference), difference);
     } catch (FaultFailure e) {
       throw e;
     } catch (CutOffException e) {
-      String what = "gave no answer within " + Watch.LIMIT_SECONDS + " s when " + ABOUT;
+      String what = "gave no answer within " + Watchdog.LIMIT_SECONDS + " s when " + ABOUT;
       throw record.noteHung(new FaultFailure(who, what, e));
     } catch (RuntimeException | Error e) {
       String what = "failed when " + ABOUT + " (" + FaultFailure.words(e) + ")";

@@ -1,7 +1,7 @@
 package holdcurve.fault;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Condition;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Condition;
 import java.util.List;
 
 /**

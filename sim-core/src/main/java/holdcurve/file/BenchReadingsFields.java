@@ -1,10 +1,10 @@
 package holdcurve.file;
 
-import holdcurve.injector.Bench;
-import holdcurve.injector.BenchDrops;
-import holdcurve.injector.BenchLimits;
-import holdcurve.injector.BenchReadings;
-import holdcurve.injector.DynamicFlow;
+import holdcurve.bench.flowsheet.Bench;
+import holdcurve.bench.flowsheet.BenchDrops;
+import holdcurve.bench.flowsheet.BenchLimits;
+import holdcurve.bench.flowsheet.BenchReadings;
+import holdcurve.bench.flowsheet.DynamicFlow;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

@@ -1,13 +1,13 @@
 package holdcurve.file;
 
-import holdcurve.circuit.Unit;
-import holdcurve.infer.Interval;
-import holdcurve.injector.BenchReport;
-import holdcurve.injector.FlowReport;
-import holdcurve.injector.InjectorReport;
-import holdcurve.injector.Service;
-import holdcurve.injector.SetFlow;
-import holdcurve.text.SpreadsheetText;
+import holdcurve.bench.flowsheet.BenchReport;
+import holdcurve.bench.flowsheet.FlowReport;
+import holdcurve.bench.flowsheet.InjectorReport;
+import holdcurve.bench.flowsheet.Service;
+import holdcurve.bench.flowsheet.SetFlow;
+import holdcurve.common.number.Interval;
+import holdcurve.common.text.SpreadsheetText;
+import holdcurve.physics.circuit.Unit;
 import java.io.IOException;
 import java.util.Locale;
 import org.apache.commons.csv.CSVPrinter;

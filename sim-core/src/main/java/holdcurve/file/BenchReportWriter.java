@@ -2,15 +2,15 @@ package holdcurve.file;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import holdcurve.circuit.Unit;
-import holdcurve.infer.Interval;
-import holdcurve.injector.BenchReport;
-import holdcurve.injector.FlowReport;
-import holdcurve.injector.InjectorReport;
-import holdcurve.injector.Mixture;
-import holdcurve.injector.Service;
-import holdcurve.injector.SetFlow;
-import holdcurve.saying.Saying;
+import holdcurve.bench.flowsheet.BenchReport;
+import holdcurve.bench.flowsheet.FlowReport;
+import holdcurve.bench.flowsheet.InjectorReport;
+import holdcurve.bench.flowsheet.Mixture;
+import holdcurve.bench.flowsheet.Service;
+import holdcurve.bench.flowsheet.SetFlow;
+import holdcurve.common.message.Message;
+import holdcurve.common.number.Interval;
+import holdcurve.physics.circuit.Unit;
 import java.util.Locale;
 
 /** Writes what a bench sheet says as JSON, in bar, mL/min and percent. */
@@ -22,7 +22,7 @@ public final class BenchReportWriter {
     ObjectNode root = JsonFiles.object();
     root.put("format", BenchReport.FORMAT);
     root.put("title", report.sheet().title());
-    Saying.inBar(report.verdict()).forEach(root.withArray("verdict")::add);
+    Message.inBar(report.verdict()).forEach(root.withArray("verdict")::add);
     ObjectNode at = root.putObject("at");
     at.put("pressure_bar", JsonNumbers.rounded(Unit.BAR.fromSi(report.point().pressure())));
     at.put("fluid", report.point().fluid().id());
@@ -37,7 +37,7 @@ public final class BenchReportWriter {
     Mixture.underLoad(report).ifPresent(m -> add(root.putObject("air_number_under_load"), m));
     Mixture.atShortPulses(report)
         .ifPresent(m -> add(root.putObject("air_number_at_short_pulse"), m));
-    Saying.inBar(report.notes()).forEach(root.withArray("notes")::add);
+    Message.inBar(report.notes()).forEach(root.withArray("notes")::add);
     return JsonFiles.print(root);
   }
 

@@ -1,14 +1,14 @@
 package holdcurve.file;
 
-import holdcurve.check.InputException;
-import holdcurve.injector.Bench;
-import holdcurve.injector.BenchInjector;
-import holdcurve.injector.BenchLimits;
-import holdcurve.injector.BenchReadings;
-import holdcurve.injector.BenchSheet;
-import holdcurve.injector.FlowPoint;
-import holdcurve.injector.Service;
-import holdcurve.log.SheetTable;
+import holdcurve.bench.flowsheet.Bench;
+import holdcurve.bench.flowsheet.BenchInjector;
+import holdcurve.bench.flowsheet.BenchLimits;
+import holdcurve.bench.flowsheet.BenchReadings;
+import holdcurve.bench.flowsheet.BenchSheet;
+import holdcurve.bench.flowsheet.FlowPoint;
+import holdcurve.bench.flowsheet.Service;
+import holdcurve.common.input.InputException;
+import holdcurve.record.log.SheetTable;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;

@@ -3,12 +3,12 @@ package holdcurve.file;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import holdcurve.circuit.Unit;
-import holdcurve.infer.HoldCurve;
-import holdcurve.infer.Interval;
-import holdcurve.job.HoldTest;
-import holdcurve.job.PassMark;
-import holdcurve.repair.RepairCheck;
+import holdcurve.advice.check.RepairCheck;
+import holdcurve.common.number.Interval;
+import holdcurve.inference.answer.HoldCurve;
+import holdcurve.physics.circuit.Unit;
+import holdcurve.record.job.HoldTest;
+import holdcurve.record.job.PassMark;
 import java.util.List;
 import java.util.Locale;
 

@@ -1,14 +1,14 @@
 package holdcurve.file;
 
-import holdcurve.check.InputException;
-import holdcurve.check.Troubles;
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Part;
-import holdcurve.circuit.PartKind;
-import holdcurve.part.CheckValve;
-import holdcurve.part.Gauge;
-import holdcurve.part.Regulator;
-import holdcurve.part.Tank;
+import holdcurve.common.input.InputErrors;
+import holdcurve.common.input.InputException;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.circuit.PartKind;
+import holdcurve.physics.part.CheckValve;
+import holdcurve.physics.part.Gauge;
+import holdcurve.physics.part.Regulator;
+import holdcurve.physics.part.Tank;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
@@ -18,7 +18,7 @@ import java.util.Locale;
 final class CircuitCheck {
   private final Circuit circuit;
   private final JsonPlace root;
-  private final Troubles troubles = new Troubles();
+  private final InputErrors troubles = new InputErrors();
 
   private CircuitCheck(Circuit circuit, JsonPlace root) {
     this.circuit = circuit;

@@ -1,15 +1,15 @@
 package holdcurve.file;
 
-import holdcurve.check.InputException;
-import holdcurve.check.Troubles;
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Part;
-import holdcurve.circuit.PartKind;
-import holdcurve.circuit.Ports;
-import holdcurve.fluid.Fluid;
-import holdcurve.fluid.Fluids;
-import holdcurve.fluid.Petrol;
-import holdcurve.part.PartKinds;
+import holdcurve.common.input.InputErrors;
+import holdcurve.common.input.InputException;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.circuit.PartKind;
+import holdcurve.physics.circuit.Ports;
+import holdcurve.physics.fluid.Fluid;
+import holdcurve.physics.fluid.Fluids;
+import holdcurve.physics.fluid.Petrol;
+import holdcurve.physics.part.PartKinds;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -89,7 +89,7 @@ public final class CircuitReader {
   private static List<Part> readParts(JsonPlace list) {
     List<Part> parts = new ArrayList<>();
     Set<String> ids = new HashSet<>();
-    Troubles troubles = new Troubles();
+    InputErrors troubles = new InputErrors();
     for (JsonPlace place : list.items("list the parts as [ { \"kind\": ... }, ... ]")) {
       Optional<Part> read = troubles.attempt(() -> readPart(place));
       read.ifPresent(parts::add);

@@ -2,15 +2,15 @@ package holdcurve.file;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import holdcurve.circuit.PartKind;
-import holdcurve.circuit.Ports;
-import holdcurve.circuit.Property;
-import holdcurve.circuit.Unit;
-import holdcurve.fluid.Fluids;
-import holdcurve.part.Injector;
-import holdcurve.part.PartKinds;
-import holdcurve.part.Regulator;
-import holdcurve.part.RigidPipe;
+import holdcurve.physics.circuit.PartKind;
+import holdcurve.physics.circuit.Ports;
+import holdcurve.physics.circuit.Property;
+import holdcurve.physics.circuit.Unit;
+import holdcurve.physics.fluid.Fluids;
+import holdcurve.physics.part.Injector;
+import holdcurve.physics.part.PartKinds;
+import holdcurve.physics.part.Regulator;
+import holdcurve.physics.part.RigidPipe;
 import java.math.BigDecimal;
 
 /**

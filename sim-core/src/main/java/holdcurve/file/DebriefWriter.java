@@ -2,8 +2,8 @@ package holdcurve.file;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import holdcurve.practice.Debrief;
-import holdcurve.practice.Exercise;
+import holdcurve.training.Debrief;
+import holdcurve.training.Exercise;
 
 /** Writes the debrief of an exercise as JSON. */
 public final class DebriefWriter {

@@ -2,14 +2,14 @@ package holdcurve.file;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import holdcurve.circuit.Unit;
-import holdcurve.droptest.DropReport;
-import holdcurve.droptest.DropTest;
-import holdcurve.droptest.Firing;
-import holdcurve.droptest.InjectorDrop;
-import holdcurve.infer.Interval;
-import holdcurve.saying.Saying;
-import holdcurve.text.SpreadsheetText;
+import holdcurve.bench.droptest.DropReport;
+import holdcurve.bench.droptest.DropTest;
+import holdcurve.bench.droptest.Firing;
+import holdcurve.bench.droptest.InjectorDrop;
+import holdcurve.common.message.Message;
+import holdcurve.common.number.Interval;
+import holdcurve.common.text.SpreadsheetText;
+import holdcurve.physics.circuit.Unit;
 import java.util.Locale;
 
 /** Writes what a drop-per-pulse test says as JSON, and a test as a table. */
@@ -21,13 +21,13 @@ public final class DropReportWriter {
     ObjectNode root = JsonFiles.object();
     root.put("format", DropReport.FORMAT);
     root.put("title", report.test().title());
-    Saying.inBar(report.verdict()).forEach(root.withArray("verdict")::add);
+    Message.inBar(report.verdict()).forEach(root.withArray("verdict")::add);
     root.put("pressure_bar", JsonNumbers.rounded(Unit.BAR.fromSi(report.pressure())));
     root.put("repeats_done", report.advice().fewest());
     root.put("repeats_advised", report.advice().repeats());
     ArrayNode injectors = root.putArray("injectors");
     report.injectors().forEach(injector -> add(injectors.addObject(), injector));
-    Saying.inBar(report.notes()).forEach(root.withArray("notes")::add);
+    Message.inBar(report.notes()).forEach(root.withArray("notes")::add);
     return JsonFiles.print(root);
   }
 

@@ -1,13 +1,13 @@
 package holdcurve.file;
 
-import holdcurve.check.InputException;
-import holdcurve.droptest.DropTest;
-import holdcurve.droptest.Firing;
-import holdcurve.droptest.IdleFall;
-import holdcurve.droptest.Shot;
-import holdcurve.finding.DrawOff;
-import holdcurve.log.SheetTable;
-import holdcurve.text.SpreadsheetText;
+import holdcurve.bench.droptest.DropTest;
+import holdcurve.bench.droptest.Firing;
+import holdcurve.bench.droptest.IdleFall;
+import holdcurve.bench.droptest.Shot;
+import holdcurve.common.input.InputException;
+import holdcurve.common.text.SpreadsheetText;
+import holdcurve.record.finding.DrawOff;
+import holdcurve.record.log.SheetTable;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

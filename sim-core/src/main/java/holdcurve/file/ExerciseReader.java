@@ -1,14 +1,14 @@
 package holdcurve.file;
 
-import holdcurve.check.InputException;
-import holdcurve.circuit.Circuit;
-import holdcurve.job.GaugeSpec;
-import holdcurve.practice.Exercise;
-import holdcurve.practice.HiddenFault;
-import holdcurve.practice.Seal;
-import holdcurve.practice.Secret;
-import holdcurve.practice.Step;
-import holdcurve.practice.Steps;
+import holdcurve.common.input.InputException;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.record.job.GaugeSpec;
+import holdcurve.training.Exercise;
+import holdcurve.training.HiddenFault;
+import holdcurve.training.Seal;
+import holdcurve.training.Secret;
+import holdcurve.training.Step;
+import holdcurve.training.Steps;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,12 +1,12 @@
 package holdcurve.file;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import holdcurve.practice.Exercise;
-import holdcurve.practice.HiddenFault;
-import holdcurve.practice.Seal;
-import holdcurve.practice.Secret;
-import holdcurve.practice.Step;
-import holdcurve.practice.Steps;
+import holdcurve.training.Exercise;
+import holdcurve.training.HiddenFault;
+import holdcurve.training.Seal;
+import holdcurve.training.Secret;
+import holdcurve.training.Step;
+import holdcurve.training.Steps;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -22,7 +22,7 @@ public final class ExerciseWriter {
    * the folder, and else gets a copy beside it.
    *
    * @param name of the exercise file; says nothing of the fault
-   * @throws holdcurve.check.InputException if a file can't be written
+   * @throws holdcurve.common.input.InputException if a file can't be written
    */
   public static void write(Path folder, String name, Exercise exercise, Path circuitFile) {
     Path from = folder.toAbsolutePath().normalize();

@@ -2,10 +2,10 @@ package holdcurve.file;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import holdcurve.circuit.Circuit;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.fault.FaultParameter;
 import holdcurve.fault.LeakFault;
+import holdcurve.physics.circuit.Circuit;
 import java.util.List;
 import java.util.Optional;
 

@@ -1,16 +1,16 @@
 package holdcurve.file;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Part;
-import holdcurve.finding.DrawOff;
-import holdcurve.finding.DropCount;
-import holdcurve.finding.Finding;
-import holdcurve.finding.JointLook;
-import holdcurve.finding.Moment;
-import holdcurve.finding.ReferenceHoseLook;
-import holdcurve.job.HoldTest;
-import holdcurve.part.ColdStartInjector;
-import holdcurve.part.Injector;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.part.ColdStartInjector;
+import holdcurve.physics.part.Injector;
+import holdcurve.record.finding.DrawOff;
+import holdcurve.record.finding.DropCount;
+import holdcurve.record.finding.Finding;
+import holdcurve.record.finding.JointLook;
+import holdcurve.record.finding.Moment;
+import holdcurve.record.finding.ReferenceHoseLook;
+import holdcurve.record.job.HoldTest;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;

@@ -2,13 +2,13 @@ package holdcurve.file;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import holdcurve.circuit.Unit;
-import holdcurve.finding.DrawOff;
-import holdcurve.finding.DropCount;
-import holdcurve.finding.Finding;
-import holdcurve.finding.JointLook;
-import holdcurve.finding.Moment;
-import holdcurve.finding.ReferenceHoseLook;
+import holdcurve.physics.circuit.Unit;
+import holdcurve.record.finding.DrawOff;
+import holdcurve.record.finding.DropCount;
+import holdcurve.record.finding.Finding;
+import holdcurve.record.finding.JointLook;
+import holdcurve.record.finding.Moment;
+import holdcurve.record.finding.ReferenceHoseLook;
 import java.util.List;
 
 /** Puts the entry {@code findings} into a job's JSON. */

@@ -1,7 +1,7 @@
 package holdcurve.file;
 
-import holdcurve.fluid.Fluid;
-import holdcurve.fluid.Fluids;
+import holdcurve.physics.fluid.Fluid;
+import holdcurve.physics.fluid.Fluids;
 import java.util.Locale;
 
 /** Reads the name of a fluid in a sheet. */

@@ -2,12 +2,12 @@ package holdcurve.file;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import holdcurve.check.InputException;
-import holdcurve.circuit.Circuit;
-import holdcurve.job.Job;
-import holdcurve.log.GaugeLogReader;
-import holdcurve.log.LogImport;
-import holdcurve.saying.Saying;
+import holdcurve.common.input.InputException;
+import holdcurve.common.message.Message;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.record.job.Job;
+import holdcurve.record.log.GaugeLogReader;
+import holdcurve.record.log.LogImport;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -93,7 +93,7 @@ public final class JobFile {
    * @return what is to be said about the log
    * @throws InputException if job, log or test can't be used
    */
-  public List<Saying> addTest(StatedEntry test, Path logFile) {
+  public List<Message> addTest(StatedEntry test, Path logFile) {
     Circuit circuit = circuit();
     JsonPlace stated = test.in(new JsonPlace("", "", test.node(), JsonLines.NONE), "");
     stated.find("date").ifPresent(UpkeepReader::date);

@@ -1,12 +1,12 @@
 package holdcurve.file;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import holdcurve.check.InputException;
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Part;
-import holdcurve.job.HoldTest;
-import holdcurve.job.Job;
-import holdcurve.log.GaugeLog;
+import holdcurve.common.input.InputException;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Part;
+import holdcurve.record.job.HoldTest;
+import holdcurve.record.job.Job;
+import holdcurve.record.log.GaugeLog;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;

@@ -1,18 +1,18 @@
 package holdcurve.file;
 
-import holdcurve.check.InputException;
-import holdcurve.check.Troubles;
-import holdcurve.circuit.Circuit;
-import holdcurve.job.GaugeSpec;
-import holdcurve.job.HoldTest;
-import holdcurve.job.Job;
-import holdcurve.log.GaugeLog;
-import holdcurve.log.GaugeLogReader;
-import holdcurve.log.LogImport;
-import holdcurve.log.Reading;
-import holdcurve.part.Hose;
-import holdcurve.saying.Saying;
-import holdcurve.text.Days;
+import holdcurve.common.input.InputErrors;
+import holdcurve.common.input.InputException;
+import holdcurve.common.message.Message;
+import holdcurve.common.text.Days;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.part.Hose;
+import holdcurve.record.job.GaugeSpec;
+import holdcurve.record.job.HoldTest;
+import holdcurve.record.job.Job;
+import holdcurve.record.log.GaugeLog;
+import holdcurve.record.log.GaugeLogReader;
+import holdcurve.record.log.LogImport;
+import holdcurve.record.log.Reading;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -44,7 +44,7 @@ public final class JobReader {
 
   private final Path file;
   private final boolean unfinished;
-  private final List<Saying> understood = new ArrayList<>();
+  private final List<Message> understood = new ArrayList<>();
 
   /** Scales that gauges come with [Pa]. */
   private static final double[] LONGER_SCALES = {6e5, 10e5, 16e5, 25e5, 40e5};
@@ -84,14 +84,14 @@ public final class JobReader {
     Circuit circuit = CircuitReader.read(circuitFile);
     LogImport log = GaugeLogReader.read(logFile);
     HoldTest test = HoldTest.of("hold", Set.of(), log.log());
-    List<Saying> understood = new ArrayList<>(log.understood());
+    List<Message> understood = new ArrayList<>(log.understood());
     UnitDoubt.of(log, circuit).ifPresent(understood::add);
     GaugeSpec gauge = gaugeFor(log.log(), understood);
     return new Job(circuit.title(), circuit, gauge, List.of(test), Map.of(), understood);
   }
 
   /** The usual gauge, or one with a longer scale where readings lie beyond that. */
-  private static GaugeSpec gaugeFor(GaugeLog log, List<Saying> understood) {
+  private static GaugeSpec gaugeFor(GaugeLog log, List<Message> understood) {
     GaugeSpec usual = GaugeSpec.usual();
     double most = log.hold().stream().mapToDouble(Reading::pressure).max().orElse(0);
     double range = usual.range();
@@ -102,9 +102,9 @@ public final class JobReader {
       return usual;
     }
     understood.add(
-        Saying.of(
+        Message.of(
             "Gauge taken as one to %s, since the log goes beyond %s.",
-            Saying.round(range), Saying.round(usual.range())));
+            Message.round(range), Message.round(usual.range())));
     return new GaugeSpec(range, usual.accuracyClass(), usual.resolution());
   }
 
@@ -116,12 +116,12 @@ public final class JobReader {
   private Job read() {
     List<String> said = new ArrayList<>();
     JsonPlace root = JsonFiles.read(file, "holdcurve-job", 1, said);
-    understood.addAll(Saying.plain(said));
+    understood.addAll(Message.plain(said));
     return read(root);
   }
 
   private Job read(JsonPlace root) {
-    Troubles troubles = new Troubles();
+    InputErrors troubles = new InputErrors();
     troubles.attempt(
         () -> {
           root.allow(ENTRIES);
@@ -161,11 +161,11 @@ public final class JobReader {
             .toList();
     if (!pegged.isEmpty()) {
       understood.add(
-          Saying.of(
+          Message.of(
               "%s: The gauge stood at the end of its scale of %s in %d %s, the first at %s s: the"
                   + " pressure may have been higher.",
               test.id(),
-              Saying.round(gauge.range()),
+              Message.round(gauge.range()),
               pegged.size(),
               pegged.size() == 1 ? "reading" : "readings",
               Words.number(pegged.get(0).time())));
@@ -207,7 +207,7 @@ public final class JobReader {
     List<HoldTest> tests = new ArrayList<>();
     Set<String> ids = new HashSet<>();
     int readings = 0;
-    Troubles troubles = new Troubles();
+    InputErrors troubles = new InputErrors();
     for (JsonPlace item : items) {
       Optional<HoldTest> read = troubles.attempt(() -> readTest(item, circuit));
       if (read.isEmpty()) {
@@ -258,7 +258,7 @@ public final class JobReader {
       if (!unfinished) {
         throw place.bad(problem.formatted(text), "write year, month and day as 2026-04-11");
       }
-      understood.add(Saying.of("%s: %s; kept as written.", id, problem.formatted(text)));
+      understood.add(Message.of("%s: %s; kept as written.", id, problem.formatted(text)));
     }
     return text;
   }
@@ -270,13 +270,14 @@ public final class JobReader {
     Path logFile = Siblings.of(file, test.get("log", "name its log file"), "name its log file");
     LogImport log =
         unfinished ? GaugeLogReader.readUnfinished(logFile) : GaugeLogReader.read(logFile);
-    understood(log, circuit).forEach(sentence -> understood.add(Saying.of("%s: %s", id, sentence)));
+    understood(log, circuit)
+        .forEach(sentence -> understood.add(Message.of("%s: %s", id, sentence)));
     return log.log();
   }
 
   /** What is to be said about a log that was read on a circuit. */
-  static List<Saying> understood(LogImport log, Circuit circuit) {
-    List<Saying> said = new ArrayList<>();
+  static List<Message> understood(LogImport log, Circuit circuit) {
+    List<Message> said = new ArrayList<>();
     log.understood().stream()
         .filter(sentence -> !ROUTINE.contains(sentence.toString()))
         .forEach(said::add);

@@ -2,10 +2,10 @@ package holdcurve.file;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import holdcurve.job.GaugeSpec;
-import holdcurve.job.HoldTest;
-import holdcurve.job.Job;
-import holdcurve.log.GaugeLogWriter;
+import holdcurve.record.job.GaugeSpec;
+import holdcurve.record.job.HoldTest;
+import holdcurve.record.job.Job;
+import holdcurve.record.log.GaugeLogWriter;
 import java.nio.file.Path;
 import java.util.Locale;
 
@@ -33,8 +33,8 @@ public final class JobWriter {
   }
 
   /**
-   * @throws holdcurve.check.InputException if a file can't be written; the old ones are then still
-   *     there
+   * @throws holdcurve.common.input.InputException if a file can't be written; the old ones are then
+   *     still there
    */
   public static void write(Path file, Job job) {
     write(file, job, Disk.REAL);

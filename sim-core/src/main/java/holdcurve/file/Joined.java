@@ -1,8 +1,8 @@
 package holdcurve.file;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Part;
-import holdcurve.circuit.Ports;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.circuit.Ports;
 import java.util.LinkedHashSet;
 import java.util.Set;
 import java.util.function.Predicate;

@@ -2,8 +2,8 @@ package holdcurve.file;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import holdcurve.circuit.Unit;
-import holdcurve.infer.Interval;
+import holdcurve.common.number.Interval;
+import holdcurve.physics.circuit.Unit;
 import java.math.BigDecimal;
 import java.math.MathContext;
 

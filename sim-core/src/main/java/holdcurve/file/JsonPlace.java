@@ -1,8 +1,8 @@
 package holdcurve.file;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import holdcurve.check.InputException;
-import holdcurve.check.Troubles;
+import holdcurve.common.input.InputErrors;
+import holdcurve.common.input.InputException;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -56,7 +56,7 @@ record JsonPlace(String file, String path, JsonNode node, JsonLines lines) {
 
   /** Refuses any field that isn't one of {@code known}. */
   void allow(Set<String> known) {
-    Troubles troubles = new Troubles();
+    InputErrors troubles = new InputErrors();
     node.fieldNames()
         .forEachRemaining(
             name -> {

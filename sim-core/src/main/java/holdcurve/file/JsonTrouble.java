@@ -3,7 +3,7 @@ package holdcurve.file;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.core.io.JsonEOFException;
-import holdcurve.check.InputException;
+import holdcurve.common.input.InputException;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.regex.Matcher;

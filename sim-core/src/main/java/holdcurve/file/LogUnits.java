@@ -1,8 +1,8 @@
 package holdcurve.file;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import holdcurve.log.GaugeLogReader;
-import holdcurve.saying.PressureUnit;
+import holdcurve.common.message.PressureUnit;
+import holdcurve.record.log.GaugeLogReader;
 import java.nio.file.Path;
 import java.util.Optional;
 

@@ -1,10 +1,10 @@
 package holdcurve.file;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Part;
-import holdcurve.circuit.Ports;
-import holdcurve.circuit.TankEnd;
-import holdcurve.part.Tank;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.circuit.Ports;
+import holdcurve.physics.circuit.TankEnd;
+import holdcurve.physics.part.Tank;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;

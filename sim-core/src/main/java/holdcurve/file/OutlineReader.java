@@ -1,11 +1,11 @@
 package holdcurve.file;
 
-import holdcurve.circuit.Part;
-import holdcurve.circuit.Property;
-import holdcurve.part.CircuitOutline;
-import holdcurve.part.Injector;
-import holdcurve.part.Regulator;
-import holdcurve.part.RigidPipe;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.circuit.Property;
+import holdcurve.physics.part.CircuitOutline;
+import holdcurve.physics.part.Injector;
+import holdcurve.physics.part.Regulator;
+import holdcurve.physics.part.RigidPipe;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;

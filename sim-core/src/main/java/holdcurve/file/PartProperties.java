@@ -1,10 +1,10 @@
 package holdcurve.file;
 
-import holdcurve.check.InputException;
-import holdcurve.circuit.PartKind;
-import holdcurve.circuit.Ports;
-import holdcurve.circuit.Property;
-import holdcurve.circuit.Unit;
+import holdcurve.common.input.InputException;
+import holdcurve.physics.circuit.PartKind;
+import holdcurve.physics.circuit.Ports;
+import holdcurve.physics.circuit.Property;
+import holdcurve.physics.circuit.Unit;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.LinkedHashMap;

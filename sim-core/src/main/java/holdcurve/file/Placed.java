@@ -1,6 +1,6 @@
 package holdcurve.file;
 
-import holdcurve.check.InputException;
+import holdcurve.common.input.InputException;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

@@ -3,11 +3,11 @@ package holdcurve.file;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import holdcurve.plan.Branch;
-import holdcurve.plan.Plan;
-import holdcurve.plan.PlannedTest;
-import holdcurve.plan.Procedure;
-import holdcurve.saying.Saying;
+import holdcurve.advice.plan.Branch;
+import holdcurve.advice.plan.Plan;
+import holdcurve.advice.plan.PlannedTest;
+import holdcurve.advice.plan.Procedure;
+import holdcurve.common.message.Message;
 
 /** Writes a plan as JSON. */
 public final class PlanWriter {
@@ -39,7 +39,7 @@ public final class PlanWriter {
     node.put("reason", test.reason());
     procedure.clamped().stream().sorted().forEach(node.withArray("clamped")::add);
     procedure.cautions().forEach(node.withArray("cautions")::add);
-    Saying.inBar(procedure.steps()).forEach(node.withArray("steps")::add);
+    Message.inBar(procedure.steps()).forEach(node.withArray("steps")::add);
     ArrayNode branches = node.putArray("outcomes");
     test.branches().forEach(branch -> add(branches.addObject(), branch));
   }

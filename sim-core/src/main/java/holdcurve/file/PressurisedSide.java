@@ -1,12 +1,12 @@
 package holdcurve.file;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Part;
-import holdcurve.circuit.Ports;
-import holdcurve.part.CheckValve;
-import holdcurve.part.Gauge;
-import holdcurve.part.Pump;
-import holdcurve.part.Regulator;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.circuit.Ports;
+import holdcurve.physics.part.CheckValve;
+import holdcurve.physics.part.Gauge;
+import holdcurve.physics.part.Pump;
+import holdcurve.physics.part.Regulator;
 import java.util.HashSet;
 import java.util.Set;
 

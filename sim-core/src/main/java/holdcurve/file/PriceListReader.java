@@ -1,11 +1,11 @@
 package holdcurve.file;
 
-import holdcurve.check.InputException;
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Part;
-import holdcurve.log.SheetTable;
-import holdcurve.whatif.PriceList;
-import holdcurve.whatif.RepairOffer;
+import holdcurve.advice.whatif.PriceList;
+import holdcurve.advice.whatif.RepairOffer;
+import holdcurve.common.input.InputException;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Part;
+import holdcurve.record.log.SheetTable;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

@@ -2,8 +2,8 @@ package holdcurve.file;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import holdcurve.whatif.PriceList;
-import holdcurve.whatif.RepairOffer;
+import holdcurve.advice.whatif.PriceList;
+import holdcurve.advice.whatif.RepairOffer;
 import java.nio.file.Path;
 
 /** Writes a list of repairs with prices, for {@link PriceListReader} and for other jobs. */
@@ -38,7 +38,7 @@ public final class PriceListWriter {
   /**
    * Writes the list in one step, with a backup of what stood there.
    *
-   * @throws holdcurve.check.InputException if the file can't be written
+   * @throws holdcurve.common.input.InputException if the file can't be written
    */
   public static void write(Path file, PriceList list) {
     SafeFile.write(file, json(list));

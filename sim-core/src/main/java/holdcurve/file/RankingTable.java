@@ -1,16 +1,16 @@
 package holdcurve.file;
 
-import holdcurve.attribution.Amount;
-import holdcurve.attribution.FallReport;
-import holdcurve.attribution.FallShare;
-import holdcurve.attribution.LeakShare;
-import holdcurve.circuit.Unit;
-import holdcurve.infer.FaultSize;
-import holdcurve.infer.Ranking;
-import holdcurve.infer.Reason;
-import holdcurve.infer.Reasons;
-import holdcurve.infer.Suspect;
-import holdcurve.text.SpreadsheetText;
+import holdcurve.common.text.SpreadsheetText;
+import holdcurve.inference.answer.FaultSize;
+import holdcurve.inference.answer.Ranking;
+import holdcurve.inference.answer.Reason;
+import holdcurve.inference.answer.Reasons;
+import holdcurve.inference.answer.Suspect;
+import holdcurve.physics.balance.Amount;
+import holdcurve.physics.balance.FallReport;
+import holdcurve.physics.balance.FallShare;
+import holdcurve.physics.balance.LeakShare;
+import holdcurve.physics.circuit.Unit;
 import java.io.IOException;
 import java.util.Locale;
 import org.apache.commons.csv.CSVPrinter;

@@ -1,8 +1,8 @@
 package holdcurve.file;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import holdcurve.refit.RefitList;
-import holdcurve.refit.RefitStep;
+import holdcurve.record.refit.RefitList;
+import holdcurve.record.refit.RefitStep;
 
 /** Writes a refit list by itself as JSON. */
 public final class RefitListWriter {

@@ -1,7 +1,7 @@
 package holdcurve.file;
 
-import holdcurve.check.Cancellation;
-import holdcurve.check.InputException;
+import holdcurve.common.input.Cancellation;
+import holdcurve.common.input.InputException;
 import java.io.IOException;
 import java.lang.System.Logger.Level;
 import java.nio.charset.StandardCharsets;

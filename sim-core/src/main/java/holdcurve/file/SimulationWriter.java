@@ -2,8 +2,8 @@ package holdcurve.file;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import holdcurve.circuit.Unit;
-import holdcurve.log.GaugeLog;
+import holdcurve.physics.circuit.Unit;
+import holdcurve.record.log.GaugeLog;
 import java.util.Collection;
 
 /** Writes a simulated hold as JSON. */

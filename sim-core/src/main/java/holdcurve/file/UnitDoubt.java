@@ -1,11 +1,11 @@
 package holdcurve.file;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.log.LogImport;
-import holdcurve.log.Reading;
-import holdcurve.part.Regulator;
-import holdcurve.saying.PressureUnit;
-import holdcurve.saying.Saying;
+import holdcurve.common.message.Message;
+import holdcurve.common.message.PressureUnit;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.part.Regulator;
+import holdcurve.record.log.LogImport;
+import holdcurve.record.log.Reading;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -20,7 +20,7 @@ final class UnitDoubt {
   private UnitDoubt() {}
 
   /** Readings that start far from the set pressure, and near it in another unit. */
-  static Optional<Saying> of(LogImport read, Circuit circuit) {
+  static Optional<Message> of(LogImport read, Circuit circuit) {
     List<Reading> hold = read.log().hold();
     double start = hold.stream().limit(3).mapToDouble(Reading::pressure).max().orElse(0);
     double set = circuit.partsOf(Regulator.KIND).get(0).value(Regulator.SET);
@@ -34,10 +34,10 @@ final class UnitDoubt {
         .findFirst()
         .map(
             unit ->
-                Saying.of(
+                Message.of(
                     "The heading says %s, but the readings look like %s: they start at %s, and the"
                         + " regulator is set to %s. Check the heading.",
-                    named.symbol(), unit.symbol(), Saying.pressure(start), Saying.pressure(set)));
+                    named.symbol(), unit.symbol(), Message.pressure(start), Message.pressure(set)));
   }
 
   private static boolean isWithin(double factor, double pressure, double set) {

@@ -1,14 +1,14 @@
 package holdcurve.file;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Part;
-import holdcurve.job.HoldTest;
-import holdcurve.job.Repair;
-import holdcurve.job.Upkeep;
-import holdcurve.pass.PassLimit;
-import holdcurve.refit.RefitList;
-import holdcurve.refit.RefitStep;
-import holdcurve.refit.RefitTick;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Part;
+import holdcurve.record.job.HoldTest;
+import holdcurve.record.job.Repair;
+import holdcurve.record.job.Upkeep;
+import holdcurve.record.limit.PassLimit;
+import holdcurve.record.refit.RefitList;
+import holdcurve.record.refit.RefitStep;
+import holdcurve.record.refit.RefitTick;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;

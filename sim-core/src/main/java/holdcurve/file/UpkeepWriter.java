@@ -2,12 +2,12 @@ package holdcurve.file;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import holdcurve.circuit.Unit;
-import holdcurve.job.Repair;
-import holdcurve.job.Upkeep;
-import holdcurve.pass.PassLimit;
-import holdcurve.refit.RefitList;
-import holdcurve.refit.RefitStep;
+import holdcurve.physics.circuit.Unit;
+import holdcurve.record.job.Repair;
+import holdcurve.record.job.Upkeep;
+import holdcurve.record.limit.PassLimit;
+import holdcurve.record.refit.RefitList;
+import holdcurve.record.refit.RefitStep;
 
 /** Puts the entries {@code repairs}, {@code pass} and {@code refit} into a job's JSON. */
 final class UpkeepWriter {

@@ -3,15 +3,15 @@ package holdcurve.file;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import holdcurve.circuit.Unit;
-import holdcurve.infer.HoldCurve;
-import holdcurve.infer.Interval;
-import holdcurve.plan.CostPlan;
-import holdcurve.plan.OrderNode;
-import holdcurve.whatif.Comparison;
-import holdcurve.whatif.Outlook;
-import holdcurve.whatif.RepairChances;
-import holdcurve.whatif.RepairOffer;
+import holdcurve.advice.plan.CostPlan;
+import holdcurve.advice.plan.OrderNode;
+import holdcurve.advice.whatif.Comparison;
+import holdcurve.advice.whatif.Outlook;
+import holdcurve.advice.whatif.RepairChances;
+import holdcurve.advice.whatif.RepairOffer;
+import holdcurve.common.number.Interval;
+import holdcurve.inference.answer.HoldCurve;
+import holdcurve.physics.circuit.Unit;
 import java.util.Optional;
 
 /** Writes a comparison as JSON, in bar and seconds. */

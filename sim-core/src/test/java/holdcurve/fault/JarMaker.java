@@ -97,9 +97,9 @@ final class JarMaker {
   private static final String HEAD =
       """
       package trial;
-      import holdcurve.circuit.*;
+      import holdcurve.physics.circuit.*;
       import holdcurve.fault.*;
-      import holdcurve.flow.*;
+      import holdcurve.physics.flow.*;
       import java.util.List;
       public class %s implements LeakFault {
       """;

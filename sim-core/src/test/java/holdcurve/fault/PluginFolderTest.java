@@ -5,13 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Condition;
-import holdcurve.circuit.Part;
-import holdcurve.flow.FlowLaw;
-import holdcurve.fluid.Petrol;
-import holdcurve.part.Hose;
-import holdcurve.part.Tank;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Condition;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.flow.FlowLaw;
+import holdcurve.physics.fluid.Petrol;
+import holdcurve.physics.part.Hose;
+import holdcurve.physics.part.Tank;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -226,7 +226,8 @@ class PluginFolderTest {
   void badConditions() throws IOException {
     refused(apply("return null;"), "no condition");
     refused(apply("return Condition.sound(new Circuit(\"other\", null, List.of()));"), "parts");
-    refused(apply("return c.with(\"hose\", holdcurve.part.Hose.BORE, Double.NaN);"), "bore_mm");
+    refused(
+        apply("return c.with(\"hose\", holdcurve.physics.part.Hose.BORE, Double.NaN);"), "bore_mm");
     refused(leak("\"moon\", Circuit.AIR, new LaminarLaw(1e-14)"), "moon");
     refused(leak("s.point(), s.point(), new LaminarLaw(1e-14)"), "itself");
     refused(leak("s.point(), Circuit.AIR, " + law("-1e-14 * d", "1e-14")), "passes -");

@@ -4,11 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.check.InputException;
-import holdcurve.injector.BenchLimits;
-import holdcurve.injector.BenchReadings;
-import holdcurve.injector.BenchSheet;
-import holdcurve.injector.Service;
+import holdcurve.bench.flowsheet.BenchLimits;
+import holdcurve.bench.flowsheet.BenchReadings;
+import holdcurve.bench.flowsheet.BenchSheet;
+import holdcurve.bench.flowsheet.Service;
+import holdcurve.common.input.InputException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

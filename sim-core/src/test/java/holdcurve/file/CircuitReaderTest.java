@@ -5,11 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.check.InputException;
-import holdcurve.circuit.Circuit;
-import holdcurve.part.Injector;
-import holdcurve.part.Regulator;
-import holdcurve.part.RigidPipe;
+import holdcurve.common.input.InputException;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.part.Injector;
+import holdcurve.physics.part.Regulator;
+import holdcurve.physics.part.RigidPipe;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

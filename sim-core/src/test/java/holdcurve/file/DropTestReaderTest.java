@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.check.InputException;
-import holdcurve.droptest.DropTest;
-import holdcurve.droptest.Firing;
+import holdcurve.bench.droptest.DropTest;
+import holdcurve.bench.droptest.Firing;
+import holdcurve.common.input.InputException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

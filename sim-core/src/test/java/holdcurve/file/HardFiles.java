@@ -2,17 +2,17 @@ package holdcurve.file;
 
 import static java.util.stream.Collectors.joining;
 
-import holdcurve.check.InputException;
-import holdcurve.circuit.Circuit;
-import holdcurve.droptest.DropTest;
-import holdcurve.injector.BenchLimits;
-import holdcurve.injector.BenchSheet;
-import holdcurve.job.Job;
-import holdcurve.log.GaugeLogReader;
-import holdcurve.log.LogImport;
-import holdcurve.practice.Exercise;
-import holdcurve.saying.Saying;
-import holdcurve.whatif.PriceList;
+import holdcurve.advice.whatif.PriceList;
+import holdcurve.bench.droptest.DropTest;
+import holdcurve.bench.flowsheet.BenchLimits;
+import holdcurve.bench.flowsheet.BenchSheet;
+import holdcurve.common.input.InputException;
+import holdcurve.common.message.Message;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.record.job.Job;
+import holdcurve.record.log.GaugeLogReader;
+import holdcurve.record.log.LogImport;
+import holdcurve.training.Exercise;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -119,7 +119,7 @@ final class HardFiles {
   }
 
   private static String kept(Job job) {
-    return lines(Saying.inBar(job.understood()))
+    return lines(Message.inBar(job.understood()))
         + "kept: "
         + job.title()
         + ", readings "
@@ -133,7 +133,7 @@ final class HardFiles {
   }
 
   private static String kept(LogImport read) {
-    return lines(Saying.inBar(read.understood()))
+    return lines(Message.inBar(read.understood()))
         + "kept: "
         + read.log().readings().size()
         + " readings";

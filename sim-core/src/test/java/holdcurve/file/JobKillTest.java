@@ -4,11 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.check.InputException;
-import holdcurve.job.HoldTest;
-import holdcurve.job.Job;
-import holdcurve.log.GaugeLog;
-import holdcurve.log.Reading;
+import holdcurve.common.input.InputException;
+import holdcurve.record.job.HoldTest;
+import holdcurve.record.job.Job;
+import holdcurve.record.log.GaugeLog;
+import holdcurve.record.log.Reading;
 import java.io.IOException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
@@ -115,7 +115,7 @@ class JobKillTest {
     Path backup = file.resolveSibling("car-first.csv~");
     if (Files.exists(backup)) {
       Path copy = Files.copy(backup, file.resolveSibling("copy.csv"));
-      found.addAll(holdcurve.log.GaugeLogReader.read(copy).log().readings());
+      found.addAll(holdcurve.record.log.GaugeLogReader.read(copy).log().readings());
     }
     assertTrue(found.containsAll(YESTERDAY), found.toString());
   }

@@ -2,8 +2,8 @@ package holdcurve.file;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.whatif.PriceList;
+import holdcurve.advice.whatif.PriceList;
+import holdcurve.physics.circuit.Circuit;
 import java.nio.file.Path;
 import java.util.Set;
 import org.junit.jupiter.api.Test;

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import holdcurve.check.InputException;
+import holdcurve.common.input.InputException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

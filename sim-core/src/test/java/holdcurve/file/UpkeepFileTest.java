@@ -7,11 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import holdcurve.check.InputException;
-import holdcurve.job.Job;
-import holdcurve.job.Repair;
-import holdcurve.refit.RefitList;
-import holdcurve.refit.RefitTick;
+import holdcurve.common.input.InputException;
+import holdcurve.record.job.Job;
+import holdcurve.record.job.Repair;
+import holdcurve.record.refit.RefitList;
+import holdcurve.record.refit.RefitTick;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,9 +1,9 @@
 package holdcurve.oracle;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Part;
-import holdcurve.circuit.Property;
 import holdcurve.file.CircuitReader;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.circuit.Property;
 import java.nio.file.Path;
 import java.util.Set;
 

@@ -1,7 +1,7 @@
 package holdcurve.oracle;
 
-import holdcurve.fluid.Fluid;
-import holdcurve.fluid.TemperatureRange;
+import holdcurve.physics.fluid.Fluid;
+import holdcurve.physics.fluid.TemperatureRange;
 
 /**
  * A liquid of constant properties, as worked examples use it.

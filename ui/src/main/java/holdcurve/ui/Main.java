@@ -13,7 +13,7 @@ public final class Main {
   /** Exits with the command's exit code. */
   public static void main(String[] args) {
     PrintWriter err = writer(System.err);
-    HeadStart.begin(args);
+    Preloading.begin(args);
     StopRequest request = StopRequest.heeded(err);
     int code = run(args, writer(System.out), err);
     request.workEnded();

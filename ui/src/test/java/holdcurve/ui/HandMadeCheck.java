@@ -1,18 +1,18 @@
 package holdcurve.ui;
 
-import holdcurve.infer.HoldCurve;
-import holdcurve.infer.Interval;
-import holdcurve.infer.Progress;
-import holdcurve.infer.Ranking;
-import holdcurve.job.HoldTest;
-import holdcurve.job.Job;
-import holdcurve.job.PassMark;
-import holdcurve.job.Timeline;
-import holdcurve.repair.CheckVerdict;
-import holdcurve.repair.CheckVerdict.Kind;
-import holdcurve.repair.RepairCheck;
-import holdcurve.repair.RepairChecker;
-import holdcurve.saying.Saying;
+import holdcurve.advice.check.CheckVerdict;
+import holdcurve.advice.check.CheckVerdict.Kind;
+import holdcurve.advice.check.RepairCheck;
+import holdcurve.advice.check.RepairChecker;
+import holdcurve.common.message.Message;
+import holdcurve.common.number.Interval;
+import holdcurve.common.work.Progress;
+import holdcurve.inference.answer.HoldCurve;
+import holdcurve.inference.answer.Ranking;
+import holdcurve.record.job.HoldTest;
+import holdcurve.record.job.Job;
+import holdcurve.record.job.PassMark;
+import holdcurve.record.job.Timeline;
 import holdcurve.ui.window.HandMadeRanking;
 import java.util.List;
 import java.util.Optional;
@@ -52,7 +52,7 @@ public final class HandMadeCheck implements RepairChecker {
             : Optional.empty(),
         kind == Kind.FAULTY ? List.of("check-valve") : List.of(),
         List.of(
-            Saying.plain(
+            Message.plain(
                 "Hose elasticity was not given: 0.2 to 0.6 mL/bar per metre was assumed.")));
   }
 
@@ -61,7 +61,7 @@ public final class HandMadeCheck implements RepairChecker {
       case HOLDS ->
           new CheckVerdict(
               kind,
-              Saying.plain(
+              Message.plain(
                   "Holds as expected (95 %): hose stretch, temperature and the weep of sound seats"
                       + " explain the fall. If anything leaks at all, it is less than 0.07"
                       + " mL/min."),
@@ -69,16 +69,16 @@ public final class HandMadeCheck implements RepairChecker {
       case FAULTY ->
           new CheckVerdict(
               kind,
-              Saying.of(
+              Message.of(
                   "Still loses 0.23 mL/min at %s (90 %% range 0.16 to 0.33), most likely at"
                       + " check-valve: check valve leaks back to the tank (23 %%).",
-                  Saying.round(2e5)),
+                  Message.round(2e5)),
               "10 places can't be told apart by these tests: look for wet joints, then do what the"
                   + " plan of tests puts first.");
       case CANNOT_SAY ->
           new CheckVerdict(
               kind,
-              Saying.plain("Cannot say: the hold is too short to prove anything."),
+              Message.plain("Cannot say: the hold is too short to prove anything."),
               "Prime again and watch the gauge for at least 5 minutes, with five readings or"
                   + " more.");
     };

@@ -62,7 +62,7 @@ public final class BlindCases {
       car = trouble.tornStroke() > 0 ? car.withTornDamper(trouble.tornStroke()) : car;
     }
     boolean logger = draw.chance(LOGGER);
-    Needle needle = Needle.draw(draw, car.set(), logger);
+    SimulatedNeedle needle = SimulatedNeedle.draw(draw, car.set(), logger);
     try {
       Path home = Files.createDirectories(folder.resolve("case-" + seed + "-" + tests));
       Files.write(home.resolve("car.circuit.json"), circuit(seed, car));
@@ -117,7 +117,7 @@ public final class BlindCases {
       Draw draw,
       Car car,
       List<Trouble> troubles,
-      Needle needle,
+      SimulatedNeedle needle,
       boolean logger,
       int tests,
       Path home)
@@ -170,7 +170,7 @@ public final class BlindCases {
         "] }");
   }
 
-  private static List<String> job(long seed, Needle needle, List<String> entries) {
+  private static List<String> job(long seed, SimulatedNeedle needle, List<String> entries) {
     return List.of(
         "{ \"format\": \"holdcurve-job/1\",",
         "  \"title\": \"invented case " + seed + "\",",

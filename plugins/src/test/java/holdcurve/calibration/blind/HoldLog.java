@@ -8,10 +8,10 @@ import java.util.function.DoubleUnaryOperator;
 /** Writes what a person, or now and then a logger, puts down of one hold. */
 final class HoldLog {
   private final Draw draw;
-  private final Needle needle;
+  private final SimulatedNeedle needle;
   private final boolean logger;
 
-  HoldLog(Draw draw, Needle needle, boolean logger) {
+  HoldLog(Draw draw, SimulatedNeedle needle, boolean logger) {
     this.draw = draw;
     this.needle = needle;
     this.logger = logger;

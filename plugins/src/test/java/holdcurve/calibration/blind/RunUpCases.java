@@ -42,7 +42,8 @@ public final class RunUpCases {
     Draw draw = new Draw(seed);
     Car car = Car.draw(draw);
     boolean outline = draw.chance(0.5);
-    Needle needle = Needle.draw(draw, car.set(), false).withLag(draw.between(0.1, 1));
+    SimulatedNeedle needle =
+        SimulatedNeedle.draw(draw, car.set(), false).withLag(draw.between(0.1, 1));
     double left = draw.between(0, 0.3e5);
     double before = Math.rint(draw.between(1, 4));
     double on = before + draw.between(-0.4, 0.4);
@@ -111,7 +112,7 @@ public final class RunUpCases {
 
   /** A film is looked at each second, from the second before the pump to the tenth of the hold. */
   private static List<String> film(
-      Draw draw, Needle needle, double[] shown, double before, double off, boolean noted) {
+      Draw draw, SimulatedNeedle needle, double[] shown, double before, double off, boolean noted) {
     List<Double> times = new ArrayList<>();
     for (double t = -off; t <= 10; t++) {
       times.add(t);
@@ -132,7 +133,7 @@ public final class RunUpCases {
     return lines;
   }
 
-  private static List<String> job(long seed, Needle needle) {
+  private static List<String> job(long seed, SimulatedNeedle needle) {
     return List.of(
         "{ \"format\": \"holdcurve-job/1\",",
         "  \"title\": \"invented run-up " + seed + "\",",

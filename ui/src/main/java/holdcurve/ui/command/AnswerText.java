@@ -1,7 +1,7 @@
 package holdcurve.ui.command;
 
-import holdcurve.caution.Caution;
-import holdcurve.infer.Diagnosis;
+import holdcurve.common.caution.Caution;
+import holdcurve.inference.answer.Diagnosis;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;

@@ -1,7 +1,14 @@
 package holdcurve.ui.command;
 
-import holdcurve.check.InputException;
-import holdcurve.circuit.Circuit;
+import holdcurve.bench.flowsheet.BenchAssessment;
+import holdcurve.bench.flowsheet.BenchLimits;
+import holdcurve.bench.flowsheet.BenchReport;
+import holdcurve.bench.flowsheet.BenchSheet;
+import holdcurve.bench.flowsheet.FlowPoint;
+import holdcurve.bench.flowsheet.MatchedSets;
+import holdcurve.bench.flowsheet.SheetFindings;
+import holdcurve.common.input.InputException;
+import holdcurve.common.message.PressureUnit;
 import holdcurve.file.BenchReportTable;
 import holdcurve.file.BenchReportWriter;
 import holdcurve.file.BenchSheetReader;
@@ -9,17 +16,10 @@ import holdcurve.file.CircuitReader;
 import holdcurve.file.JobReader;
 import holdcurve.file.JobWriter;
 import holdcurve.file.ResultFile;
-import holdcurve.finding.Finding;
-import holdcurve.fluid.Fluids;
-import holdcurve.injector.BenchJudge;
-import holdcurve.injector.BenchLimits;
-import holdcurve.injector.BenchReport;
-import holdcurve.injector.BenchSheet;
-import holdcurve.injector.FlowPoint;
-import holdcurve.injector.MatchedSets;
-import holdcurve.injector.SheetFindings;
-import holdcurve.job.Job;
-import holdcurve.saying.PressureUnit;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.fluid.Fluids;
+import holdcurve.record.finding.Finding;
+import holdcurve.record.job.Job;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -111,7 +111,7 @@ final class BenchSheetCommand implements Callable<Integer> {
     Printout out = new Printout(spec.commandLine().getOut(), unit());
     Circuit known =
         job != null ? job.circuit() : circuit == null ? null : CircuitReader.read(circuit);
-    BenchReport report = BenchJudge.judge(sheet, point(sheet, known), limits, day);
+    BenchReport report = BenchAssessment.judge(sheet, point(sheet, known), limits, day);
     BenchSheetText.print(report, limits.sprayGrades(), out);
     if (setsOf != null) {
       out.println();

@@ -1,13 +1,13 @@
 package holdcurve.ui.command;
 
-import holdcurve.circuit.Unit;
-import holdcurve.infer.Interval;
-import holdcurve.injector.BenchReport;
-import holdcurve.injector.DynamicLine;
-import holdcurve.injector.FlowReport;
-import holdcurve.injector.InjectorReport;
-import holdcurve.injector.MatchedSets;
-import holdcurve.injector.Service;
+import holdcurve.bench.flowsheet.BenchReport;
+import holdcurve.bench.flowsheet.DynamicLine;
+import holdcurve.bench.flowsheet.FlowReport;
+import holdcurve.bench.flowsheet.InjectorReport;
+import holdcurve.bench.flowsheet.MatchedSets;
+import holdcurve.bench.flowsheet.Service;
+import holdcurve.common.number.Interval;
+import holdcurve.physics.circuit.Unit;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -34,7 +34,7 @@ final class BenchSheetText {
   private void print() {
     out.println(report.sheet().title());
     out.println();
-    Cautions.BENCH.print(out);
+    CautionLines.BENCH.print(out);
     report.verdict().forEach(sentence -> out.wrapped("", sentence));
     out.println();
     printTable();

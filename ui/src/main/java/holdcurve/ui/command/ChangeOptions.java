@@ -1,15 +1,15 @@
 package holdcurve.ui.command;
 
-import holdcurve.check.InputException;
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Unit;
+import holdcurve.advice.whatif.Change;
+import holdcurve.advice.whatif.ChangeWords;
+import holdcurve.advice.whatif.Changes;
+import holdcurve.advice.whatif.PlainNumbers;
+import holdcurve.common.input.InputException;
 import holdcurve.fault.FaultCatalogue;
-import holdcurve.fluid.Fluid;
-import holdcurve.fluid.Fluids;
-import holdcurve.whatif.Change;
-import holdcurve.whatif.ChangeWords;
-import holdcurve.whatif.Changes;
-import holdcurve.whatif.Plain;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Unit;
+import holdcurve.physics.fluid.Fluid;
+import holdcurve.physics.fluid.Fluids;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -84,7 +84,7 @@ final class ChangeOptions {
   private static Change added(Circuit circuit, FaultCatalogue catalogue, String words) {
     FaultChoice.Choice choice = FaultChoice.choose(circuit, catalogue, words);
     Unit unit = choice.fault().parameters().get(0).unit();
-    String size = Plain.number(unit.fromSi(choice.values()[0])) + " " + unit.symbol();
+    String size = PlainNumbers.number(unit.fromSi(choice.values()[0])) + " " + unit.symbol();
     return Changes.add(
         "added: " + choice.fault().name().toLowerCase(Locale.ROOT) + " (" + size.strip() + ")",
         choice::apply);

@@ -1,11 +1,11 @@
 package holdcurve.ui.command;
 
+import holdcurve.advice.check.CheckVerdict;
+import holdcurve.advice.check.RepairCheck;
+import holdcurve.advice.check.RepairCheckService;
 import holdcurve.file.CheckWriter;
 import holdcurve.file.JobReader;
-import holdcurve.job.Job;
-import holdcurve.repair.CheckVerdict;
-import holdcurve.repair.RepairCheck;
-import holdcurve.repair.RepairCheckService;
+import holdcurve.record.job.Job;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;

@@ -1,14 +1,14 @@
 package holdcurve.ui.command;
 
-import holdcurve.infer.HoldCurve;
-import holdcurve.job.HoldTest;
-import holdcurve.job.Job;
-import holdcurve.job.PassMark;
-import holdcurve.job.Repair;
-import holdcurve.job.Session;
-import holdcurve.repair.HoldTable;
-import holdcurve.repair.RepairCheck;
-import holdcurve.text.Titles;
+import holdcurve.advice.check.HoldTable;
+import holdcurve.advice.check.RepairCheck;
+import holdcurve.common.text.Titles;
+import holdcurve.inference.answer.HoldCurve;
+import holdcurve.record.job.HoldTest;
+import holdcurve.record.job.Job;
+import holdcurve.record.job.PassMark;
+import holdcurve.record.job.Repair;
+import holdcurve.record.job.Session;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;

@@ -1,10 +1,10 @@
 package holdcurve.ui.command;
 
-import holdcurve.check.InputException;
+import holdcurve.common.input.InputException;
 import holdcurve.file.ExerciseReader;
 import holdcurve.file.ExerciseWriter;
-import holdcurve.practice.Exercise;
-import holdcurve.practice.RandomExercises;
+import holdcurve.training.Exercise;
+import holdcurve.training.RandomExercises;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.function.Supplier;

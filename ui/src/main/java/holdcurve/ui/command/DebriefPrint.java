@@ -1,7 +1,7 @@
 package holdcurve.ui.command;
 
-import holdcurve.practice.Debrief;
-import holdcurve.practice.Exercise;
+import holdcurve.training.Debrief;
+import holdcurve.training.Exercise;
 import holdcurve.ui.practice.DebriefText;
 import java.util.List;
 import java.util.Locale;

@@ -1,13 +1,13 @@
 package holdcurve.ui.command;
 
-import holdcurve.droptest.DropJudge;
-import holdcurve.droptest.DropReport;
-import holdcurve.droptest.DropTest;
-import holdcurve.droptest.TrappedFuel;
+import holdcurve.bench.droptest.DropAssessment;
+import holdcurve.bench.droptest.DropReport;
+import holdcurve.bench.droptest.DropTest;
+import holdcurve.bench.droptest.TrappedFuel;
+import holdcurve.bench.flowsheet.BenchLimits;
 import holdcurve.file.CircuitReader;
 import holdcurve.file.DropReportWriter;
 import holdcurve.file.DropTestReader;
-import holdcurve.injector.BenchLimits;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -47,7 +47,7 @@ final class DropTestCommand implements Callable<Integer> {
   public Integer call() {
     Printout out = new Printout(spec.commandLine().getOut(), units.unit());
     DropTest test = DropTestReader.read(file);
-    DropReport report = DropJudge.judge(test, fuel(test), BenchLimits.shipped(), output.seed);
+    DropReport report = DropAssessment.judge(test, fuel(test), BenchLimits.shipped(), output.seed);
     DropTestText.print(report, out);
     out.flush();
     output.write(() -> DropReportWriter.json(report));

@@ -1,12 +1,12 @@
 package holdcurve.ui.command;
 
-import holdcurve.circuit.Unit;
-import holdcurve.droptest.DropReport;
-import holdcurve.droptest.InjectorDrop;
-import holdcurve.infer.Interval;
-import holdcurve.injector.Standing;
-import holdcurve.text.Rounded;
-import holdcurve.text.Titles;
+import holdcurve.bench.droptest.DropReport;
+import holdcurve.bench.droptest.InjectorDrop;
+import holdcurve.bench.flowsheet.Standing;
+import holdcurve.common.number.Interval;
+import holdcurve.common.text.Rounded;
+import holdcurve.common.text.Titles;
+import holdcurve.physics.circuit.Unit;
 import java.util.Locale;
 
 /** A drop report as text for a terminal. */
@@ -18,7 +18,7 @@ final class DropTestText {
   static void print(DropReport report, Printout out) {
     out.println(Titles.shown(report.test().title()));
     out.println();
-    Cautions.FIRING.print(out);
+    CautionLines.FIRING.print(out);
     report.verdict().forEach(sentence -> out.wrapped("", sentence));
     out.println();
     row(out, "Injector", "fired", "drop", "passes, against the", "flow, mL/min", "");

@@ -1,8 +1,8 @@
 package holdcurve.ui.command;
 
-import holdcurve.check.InputException;
-import holdcurve.check.NoAnswerException;
-import holdcurve.model.SimulationException;
+import holdcurve.common.input.InputException;
+import holdcurve.common.input.NoAnswerException;
+import holdcurve.physics.network.SimulationException;
 import java.util.concurrent.CancellationException;
 
 /** What a person is told of work that ended early, and the exit code that goes with it. */

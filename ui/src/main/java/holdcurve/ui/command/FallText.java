@@ -1,12 +1,12 @@
 package holdcurve.ui.command;
 
-import holdcurve.attribution.Amount;
-import holdcurve.attribution.FallReport;
-import holdcurve.attribution.FallShare;
-import holdcurve.attribution.LeakShare;
-import holdcurve.circuit.Unit;
-import holdcurve.infer.Ranking;
-import holdcurve.text.Rounded;
+import holdcurve.common.text.Rounded;
+import holdcurve.inference.answer.Ranking;
+import holdcurve.physics.balance.Amount;
+import holdcurve.physics.balance.FallReport;
+import holdcurve.physics.balance.FallShare;
+import holdcurve.physics.balance.LeakShare;
+import holdcurve.physics.circuit.Unit;
 import java.util.List;
 import java.util.Locale;
 

@@ -1,12 +1,12 @@
 package holdcurve.ui.command;
 
-import holdcurve.check.InputException;
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Condition;
+import holdcurve.common.input.InputException;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.fault.FaultParameter;
 import holdcurve.fault.LeakFault;
 import holdcurve.fault.Site;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Condition;
 import java.util.List;
 
 /**

@@ -1,13 +1,13 @@
 package holdcurve.ui.command;
 
-import holdcurve.check.InputException;
-import holdcurve.circuit.Circuit;
-import holdcurve.explain.FaultExplanation;
+import holdcurve.common.input.InputException;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.fault.LeakFault;
 import holdcurve.fault.Site;
+import holdcurve.fault.explain.FaultExplanation;
 import holdcurve.file.CircuitReader;
 import holdcurve.file.FaultListWriter;
+import holdcurve.physics.circuit.Circuit;
 import holdcurve.ui.scenario.Scenarios;
 import java.io.PrintWriter;
 import java.nio.file.Path;

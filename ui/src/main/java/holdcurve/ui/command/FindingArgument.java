@@ -1,10 +1,10 @@
 package holdcurve.ui.command;
 
-import holdcurve.circuit.Circuit;
+import holdcurve.common.message.PressureUnit;
 import holdcurve.file.StatedEntry;
-import holdcurve.finding.Finding;
-import holdcurve.job.Job;
-import holdcurve.saying.PressureUnit;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.record.finding.Finding;
+import holdcurve.record.job.Job;
 import java.util.function.BiFunction;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;

@@ -1,7 +1,7 @@
 package holdcurve.ui.command;
 
+import holdcurve.common.message.PressureUnit;
 import holdcurve.file.StatedEntry;
-import holdcurve.saying.PressureUnit;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import picocli.CommandLine.Option;

@@ -1,12 +1,12 @@
 package holdcurve.ui.command;
 
-import holdcurve.check.InputException;
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Part;
+import holdcurve.common.input.InputException;
+import holdcurve.common.message.PartName;
+import holdcurve.common.message.PressureUnit;
 import holdcurve.file.JobFile;
 import holdcurve.file.JobLock;
-import holdcurve.saying.PartName;
-import holdcurve.saying.PressureUnit;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Part;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Supplier;

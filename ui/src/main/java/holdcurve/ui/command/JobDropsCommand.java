@@ -1,9 +1,9 @@
 package holdcurve.ui.command;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Part;
 import holdcurve.file.StatedEntry;
-import holdcurve.part.Injector;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.part.Injector;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;

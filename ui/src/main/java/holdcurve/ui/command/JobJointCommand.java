@@ -1,6 +1,6 @@
 package holdcurve.ui.command;
 
-import holdcurve.check.InputException;
+import holdcurve.common.input.InputException;
 import holdcurve.file.StatedEntry;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.ArgGroup;

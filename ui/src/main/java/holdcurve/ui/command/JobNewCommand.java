@@ -1,13 +1,13 @@
 package holdcurve.ui.command;
 
-import holdcurve.check.InputException;
+import holdcurve.common.input.InputException;
+import holdcurve.common.message.Message;
+import holdcurve.common.message.PressureUnit;
+import holdcurve.common.text.Titles;
 import holdcurve.file.JobFile;
 import holdcurve.file.StatedEntry;
-import holdcurve.job.Job;
-import holdcurve.part.Regulator;
-import holdcurve.saying.PressureUnit;
-import holdcurve.saying.Saying;
-import holdcurve.text.Titles;
+import holdcurve.physics.part.Regulator;
+import holdcurve.record.job.Job;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.ArgGroup;
@@ -119,7 +119,7 @@ final class JobNewCommand implements Callable<Integer> {
     Printout out = new Printout(spec.commandLine().getOut(), unit);
     out.println("Begun: " + Titles.shown(job.title()));
     double set = job.circuit().partsOf(Regulator.KIND).get(0).value(Regulator.SET);
-    out.wrapped("", Saying.of("The regulator is set to %s.", Saying.pressure(set)));
+    out.wrapped("", Message.of("The regulator is set to %s.", Message.pressure(set)));
     out.println("Next: holdcurve job test " + file + " LOG.csv");
     return 0;
   }

@@ -1,12 +1,12 @@
 package holdcurve.ui.command;
 
-import holdcurve.circuit.Circuit;
+import holdcurve.advice.whatif.PriceList;
 import holdcurve.fault.LeakFault;
 import holdcurve.file.JobReader;
 import holdcurve.file.PriceFile;
 import holdcurve.file.StatedEntry;
+import holdcurve.physics.circuit.Circuit;
 import holdcurve.ui.offer.Money;
-import holdcurve.whatif.PriceList;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;

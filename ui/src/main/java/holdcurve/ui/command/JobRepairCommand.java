@@ -1,10 +1,10 @@
 package holdcurve.ui.command;
 
+import holdcurve.common.message.PartName;
 import holdcurve.file.JobReader;
 import holdcurve.file.StatedEntry;
-import holdcurve.job.HoldTest;
-import holdcurve.job.Job;
-import holdcurve.saying.PartName;
+import holdcurve.record.job.HoldTest;
+import holdcurve.record.job.Job;
 import java.time.LocalDate;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;

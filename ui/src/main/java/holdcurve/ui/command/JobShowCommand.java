@@ -1,15 +1,15 @@
 package holdcurve.ui.command;
 
-import holdcurve.circuit.Part;
+import holdcurve.common.message.Message;
+import holdcurve.common.message.PartName;
+import holdcurve.common.text.Titles;
 import holdcurve.file.JobReader;
-import holdcurve.job.HoldTest;
-import holdcurve.job.Job;
-import holdcurve.job.Repair;
-import holdcurve.log.Reading;
-import holdcurve.part.Hose;
-import holdcurve.saying.PartName;
-import holdcurve.saying.Saying;
-import holdcurve.text.Titles;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.part.Hose;
+import holdcurve.record.job.HoldTest;
+import holdcurve.record.job.Job;
+import holdcurve.record.job.Repair;
+import holdcurve.record.log.Reading;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
@@ -39,7 +39,7 @@ final class JobShowCommand implements Callable<Integer> {
     list("Hold tests", job.tests().stream().map(JobShowCommand::test).toList(), out);
     list(
         "Seen and counted",
-        job.findings().stream().map(f -> Saying.plain(f.inDatedWords(file.unit()))).toList(),
+        job.findings().stream().map(f -> Message.plain(f.inDatedWords(file.unit()))).toList(),
         out);
     list("Repairs", job.upkeep().repairs().stream().map(JobShowCommand::repair).toList(), out);
     out.println();
@@ -51,13 +51,13 @@ final class JobShowCommand implements Callable<Integer> {
     return 0;
   }
 
-  private static void list(String heading, List<Saying> lines, Printout out) {
+  private static void list(String heading, List<Message> lines, Printout out) {
     out.println();
     out.println(heading + ":" + (lines.isEmpty() ? " none yet" : ""));
     out.wrapped("  - ", lines);
   }
 
-  private static Saying test(HoldTest test) {
+  private static Message test(HoldTest test) {
     String day = test.date().isEmpty() ? "" : test.date() + ", ";
     String clamps =
         test.clamped().isEmpty()
@@ -66,20 +66,20 @@ final class JobShowCommand implements Callable<Integer> {
                 + " clamped";
     List<Reading> hold = test.log().hold();
     return hold.isEmpty()
-        ? Saying.of("%s%s: %s, no readings yet", day, test.id(), clamps)
-        : Saying.of(
+        ? Message.of("%s%s: %s, no readings yet", day, test.id(), clamps)
+        : Message.of(
             "%s%s: %s, %s to %s in %.0f min",
             day,
             test.id(),
             clamps,
-            Saying.number(hold.get(0).pressure()),
-            Saying.pressure(hold.get(hold.size() - 1).pressure()),
+            Message.number(hold.get(0).pressure()),
+            Message.pressure(hold.get(hold.size() - 1).pressure()),
             test.log().holdSpan() / 60);
   }
 
-  private static Saying repair(Repair repair) {
+  private static Message repair(Repair repair) {
     String note = repair.note().isEmpty() ? "" : ": " + repair.note();
     String after = repair.afterTest().isEmpty() ? "" : ", after '" + repair.afterTest() + "'";
-    return Saying.plain(repair.date() + ", " + PartName.of(repair.part()) + after + note);
+    return Message.plain(repair.date() + ", " + PartName.of(repair.part()) + after + note);
   }
 }

@@ -1,11 +1,11 @@
 package holdcurve.ui.command;
 
-import holdcurve.circuit.Circuit;
+import holdcurve.common.message.Message;
+import holdcurve.common.message.PartName;
 import holdcurve.file.JobReader;
 import holdcurve.file.StatedEntry;
-import holdcurve.job.Job;
-import holdcurve.saying.PartName;
-import holdcurve.saying.Saying;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.record.job.Job;
 import holdcurve.ui.window.job.JobEdits;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -97,7 +97,7 @@ final class JobTestCommand implements Callable<Integer> {
             .put("fuel_temp_C", "--fuel-temp", fuelTemperature)
             .put("date", "--date", date)
             .put("notes", "--note", note);
-    List<Saying> understood = job.edited().addTest(test, log);
+    List<Message> understood = job.edited().addTest(test, log);
     Printout out = new Printout(spec.commandLine().getOut(), job.unit());
     out.println("Added the hold test '" + id + "'.");
     out.wrapped("  ", understood);

@@ -1,7 +1,7 @@
 package holdcurve.ui.command;
 
+import holdcurve.common.message.PressureUnit;
 import holdcurve.file.StatedEntry;
-import holdcurve.saying.PressureUnit;
 import picocli.CommandLine.Option;
 
 /** When something was seen. */

@@ -1,25 +1,26 @@
 package holdcurve.ui.command;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.infer.Beliefs;
-import holdcurve.infer.Progress;
-import holdcurve.pass.PassLimit;
-import holdcurve.plan.CheapestOrder;
-import holdcurve.plan.CostPlan;
-import holdcurve.plan.Planner;
-import holdcurve.whatif.PriceList;
-import holdcurve.whatif.RepairChances;
+import holdcurve.advice.plan.CheapestOrder;
+import holdcurve.advice.plan.CostPlan;
+import holdcurve.advice.plan.Planner;
+import holdcurve.advice.whatif.PriceList;
+import holdcurve.advice.whatif.RepairChances;
+import holdcurve.common.work.Progress;
+import holdcurve.inference.posterior.Posterior;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.record.limit.PassLimit;
 import java.util.function.Function;
 
 /** What repairs on a list are worth for a job. */
 record Offers(PriceList prices, PassLimit limit, RepairChances chances, CostPlan order) {
   static Offers of(
-      Beliefs beliefs, PriceList prices, Function<Circuit, PassLimit> limits, long seed) {
-    Circuit circuit = beliefs.job().circuit();
+      Posterior posterior, PriceList prices, Function<Circuit, PassLimit> limits, long seed) {
+    Circuit circuit = posterior.job().circuit();
     PassLimit limit = limits.apply(circuit);
     RepairChances chances =
-        new RepairChances(beliefs.beliefs(), circuit, limit, prices.offers(), seed);
-    CostPlan order = CheapestOrder.of(Planner.plan(beliefs, seed, Progress.NONE), chances, prices);
+        new RepairChances(posterior.posterior(), circuit, limit, prices.offers(), seed);
+    CostPlan order =
+        CheapestOrder.of(Planner.plan(posterior, seed, Progress.NONE), chances, prices);
     return new Offers(prices, limit, chances, order);
   }
 }

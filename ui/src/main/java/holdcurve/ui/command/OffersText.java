@@ -1,10 +1,10 @@
 package holdcurve.ui.command;
 
-import holdcurve.infer.Chance;
-import holdcurve.plan.CostPlan;
+import holdcurve.advice.plan.CostPlan;
+import holdcurve.advice.whatif.RepairOffer;
+import holdcurve.common.number.Chance;
 import holdcurve.ui.offer.Money;
 import holdcurve.ui.offer.OrderWords;
-import holdcurve.whatif.RepairOffer;
 import java.util.Locale;
 
 /** Repairs with prices and chances, as text for a terminal, 80 columns wide. */
@@ -51,7 +51,7 @@ final class OffersText {
       Wrapped.print(out, indent + head, line.text());
     }
     out.println();
-    Cautions.GENERAL.print(out);
+    CautionLines.GENERAL.print(out);
     order.assumptions().forEach(note -> Wrapped.print(out, "  - ", note));
   }
 }

@@ -1,14 +1,14 @@
 package holdcurve.ui.command;
 
+import holdcurve.advice.plan.Plan;
+import holdcurve.advice.plan.Planner;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.JobReader;
 import holdcurve.file.PlanWriter;
-import holdcurve.infer.Beliefs;
-import holdcurve.infer.RankingService;
-import holdcurve.job.CurrentTests;
-import holdcurve.job.Job;
-import holdcurve.plan.Plan;
-import holdcurve.plan.Planner;
+import holdcurve.inference.posterior.Posterior;
+import holdcurve.inference.ranking.RankingService;
+import holdcurve.record.job.CurrentTests;
+import holdcurve.record.job.Job;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -43,13 +43,13 @@ final class PlanCommand implements Callable<Integer> {
     FaultCatalogue catalogue = plugins.catalogue();
     Job job = CurrentTests.of(JobReader.read(file));
     ProgressLine progress = new ProgressLine(spec.commandLine().getErr());
-    Beliefs beliefs =
+    Posterior posterior =
         new RankingService(catalogue).believe(job, output.seed, Planner.DRAWS, progress);
-    Undecided.stopIfUnexplained(beliefs.ranking());
-    Plan plan = Planner.plan(beliefs, output.seed, progress);
+    Undecided.stopIfUnexplained(posterior.ranking());
+    Plan plan = Planner.plan(posterior, output.seed, progress);
     progress.clear();
     Printout out = new Printout(spec.commandLine().getOut(), units.ofJob(file));
-    new PlanText(out).print(plan, beliefs.ranking(), all);
+    new PlanText(out).print(plan, posterior.ranking(), all);
     out.flush();
     output.write(() -> PlanWriter.json(plan));
     return 0;

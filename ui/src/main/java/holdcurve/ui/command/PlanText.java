@@ -1,12 +1,12 @@
 package holdcurve.ui.command;
 
-import holdcurve.infer.Ranking;
-import holdcurve.plan.Branch;
-import holdcurve.plan.Information;
-import holdcurve.plan.Plan;
-import holdcurve.plan.PlannedTest;
-import holdcurve.plan.Procedure;
-import holdcurve.text.Titles;
+import holdcurve.advice.plan.Branch;
+import holdcurve.advice.plan.Information;
+import holdcurve.advice.plan.Plan;
+import holdcurve.advice.plan.PlannedTest;
+import holdcurve.advice.plan.Procedure;
+import holdcurve.common.text.Titles;
+import holdcurve.inference.answer.Ranking;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;

@@ -1,17 +1,17 @@
 package holdcurve.ui.command;
 
-import holdcurve.check.InputException;
+import holdcurve.common.input.InputException;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.CircuitReader;
 import holdcurve.file.DebriefWriter;
 import holdcurve.file.ExerciseReader;
-import holdcurve.infer.RankingService;
-import holdcurve.practice.Belief;
-import holdcurve.practice.Debrief;
-import holdcurve.practice.Debriefing;
-import holdcurve.practice.Exercise;
-import holdcurve.practice.RandomExercises;
-import holdcurve.practice.Session;
+import holdcurve.inference.ranking.RankingService;
+import holdcurve.training.Debrief;
+import holdcurve.training.Debriefing;
+import holdcurve.training.Exercise;
+import holdcurve.training.RandomExercises;
+import holdcurve.training.StatedOdds;
+import holdcurve.training.TrainingSession;
 import holdcurve.ui.practice.PracticeResults;
 import holdcurve.ui.practice.PracticeTalk;
 import java.io.BufferedReader;
@@ -99,11 +99,11 @@ final class PractiseCommand implements Callable<Integer> {
   private int practise(Exercise exercise) {
     Printout out = new Printout(spec.commandLine().getOut(), units.unit());
     FaultCatalogue catalogue = plugins.catalogue();
-    Session session = new Session(exercise, catalogue);
+    TrainingSession session = new TrainingSession(exercise, catalogue);
     BufferedReader in =
         new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset()));
     double times = lapse > 0 ? lapse : Double.POSITIVE_INFINITY;
-    Optional<Belief> answer = new PracticeTalk(session, in, out, units.unit(), times).run();
+    Optional<StatedOdds> answer = new PracticeTalk(session, in, out, units.unit(), times).run();
     if (answer.isEmpty()) {
       out.println("\nNo answer was given, so there is no debrief.");
       return HoldcurveCommand.NO_ANSWER;

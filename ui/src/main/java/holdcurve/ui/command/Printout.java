@@ -1,7 +1,7 @@
 package holdcurve.ui.command;
 
-import holdcurve.saying.PressureUnit;
-import holdcurve.saying.Saying;
+import holdcurve.common.message.Message;
+import holdcurve.common.message.PressureUnit;
 import java.io.PrintWriter;
 import java.util.List;
 
@@ -25,13 +25,13 @@ public final class Printout extends PrintWriter {
   }
 
   /** A sentence in the unit. */
-  String said(Saying saying) {
-    return saying.in(unit);
+  String said(Message message) {
+    return message.in(unit);
   }
 
   /** Words that state pressures in bar, such as the name of a size, in the unit. */
   String stated(String words) {
-    return Saying.stated(words).in(unit);
+    return Message.stated(words).in(unit);
   }
 
   /**
@@ -40,7 +40,7 @@ public final class Printout extends PrintWriter {
    * @param pascals [Pa gauge]
    */
   String pressure(double pascals) {
-    return Saying.of("%s", Saying.pressure(pascals)).in(unit);
+    return Message.of("%s", Message.pressure(pascals)).in(unit);
   }
 
   /**
@@ -49,16 +49,16 @@ public final class Printout extends PrintWriter {
    * @param pascals [Pa gauge]
    */
   String number(double pascals) {
-    return Saying.of("%s", Saying.number(pascals)).in(unit);
+    return Message.of("%s", Message.number(pascals)).in(unit);
   }
 
   /** Prints a sentence in lines no longer than the terminal is wide. */
-  void wrapped(String indent, Saying saying) {
-    Wrapped.print(this, indent, said(saying));
+  void wrapped(String indent, Message message) {
+    Wrapped.print(this, indent, said(message));
   }
 
   /** Prints several, each on lines of its own. */
-  void wrapped(String indent, List<Saying> sayings) {
-    sayings.forEach(saying -> wrapped(indent, saying));
+  void wrapped(String indent, List<Message> messages) {
+    messages.forEach(message -> wrapped(indent, message));
   }
 }

@@ -1,6 +1,6 @@
 package holdcurve.ui.command;
 
-import holdcurve.infer.Progress;
+import holdcurve.common.work.Progress;
 import java.io.PrintWriter;
 import java.util.Locale;
 

@@ -1,15 +1,15 @@
 package holdcurve.ui.command;
 
-import holdcurve.check.InputException;
+import holdcurve.common.input.InputException;
+import holdcurve.common.message.PressureUnit;
 import holdcurve.file.JobReader;
 import holdcurve.file.RankingTable;
 import holdcurve.file.RankingWriter;
 import holdcurve.file.ResultFile;
-import holdcurve.infer.Ranking;
-import holdcurve.infer.RankingService;
-import holdcurve.job.CurrentTests;
-import holdcurve.job.Job;
-import holdcurve.saying.PressureUnit;
+import holdcurve.inference.answer.Ranking;
+import holdcurve.inference.ranking.RankingService;
+import holdcurve.record.job.CurrentTests;
+import holdcurve.record.job.Job;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;

@@ -1,15 +1,15 @@
 package holdcurve.ui.command;
 
-import holdcurve.circuit.Unit;
-import holdcurve.finding.Finding;
-import holdcurve.infer.FaultSize;
-import holdcurve.infer.Interval;
-import holdcurve.infer.Ranking;
-import holdcurve.infer.Suspect;
-import holdcurve.infer.SuspectGroup;
-import holdcurve.job.HoldTest;
-import holdcurve.job.Job;
-import holdcurve.text.Titles;
+import holdcurve.common.number.Interval;
+import holdcurve.common.text.Titles;
+import holdcurve.inference.answer.FaultSize;
+import holdcurve.inference.answer.Ranking;
+import holdcurve.inference.answer.Suspect;
+import holdcurve.inference.answer.SuspectGroup;
+import holdcurve.physics.circuit.Unit;
+import holdcurve.record.finding.Finding;
+import holdcurve.record.job.HoldTest;
+import holdcurve.record.job.Job;
 import java.util.List;
 import java.util.Locale;
 
@@ -41,7 +41,7 @@ public final class RankingText {
     out.println(Titles.shown(ranking.job()));
     Wrapped.print(out, "", tests(job));
     if (!job.findings().isEmpty()) {
-      List<String> found = job.findings().stream().map(Finding::saying).map(out::said).toList();
+      List<String> found = job.findings().stream().map(Finding::message).map(out::said).toList();
       Wrapped.print(out, "", "Found: " + String.join("; ", found));
     }
     out.println();

@@ -1,9 +1,9 @@
 package holdcurve.ui.command;
 
-import holdcurve.infer.Ranking;
-import holdcurve.infer.Reason;
-import holdcurve.infer.Reasons;
-import holdcurve.infer.Suspect;
+import holdcurve.inference.answer.Ranking;
+import holdcurve.inference.answer.Reason;
+import holdcurve.inference.answer.Reasons;
+import holdcurve.inference.answer.Suspect;
 import java.util.List;
 import java.util.Locale;
 

@@ -1,13 +1,13 @@
 package holdcurve.ui.command;
 
-import holdcurve.check.InputException;
+import holdcurve.common.input.InputException;
 import holdcurve.file.JobReader;
 import holdcurve.file.RefitFile;
 import holdcurve.file.RefitListWriter;
-import holdcurve.job.Job;
-import holdcurve.refit.RefitList;
-import holdcurve.refit.RefitStep;
-import holdcurve.refit.RefitTick;
+import holdcurve.record.job.Job;
+import holdcurve.record.refit.RefitList;
+import holdcurve.record.refit.RefitStep;
+import holdcurve.record.refit.RefitTick;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;

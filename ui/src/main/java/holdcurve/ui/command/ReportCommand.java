@@ -1,10 +1,10 @@
 package holdcurve.ui.command;
 
+import holdcurve.advice.check.RepairCheck;
+import holdcurve.advice.check.RepairCheckService;
 import holdcurve.file.CheckWriter;
 import holdcurve.file.JobReader;
-import holdcurve.job.Job;
-import holdcurve.repair.RepairCheck;
-import holdcurve.repair.RepairCheckService;
+import holdcurve.record.job.Job;
 import holdcurve.ui.report.JobReport;
 import holdcurve.ui.report.ReportFiles;
 import java.io.PrintWriter;

@@ -1,11 +1,11 @@
 package holdcurve.ui.command;
 
+import holdcurve.common.message.PressureUnit;
 import holdcurve.file.JobReader;
 import holdcurve.file.JobWriter;
-import holdcurve.infer.RankingService;
-import holdcurve.job.CurrentTests;
-import holdcurve.job.Job;
-import holdcurve.saying.PressureUnit;
+import holdcurve.inference.ranking.RankingService;
+import holdcurve.record.job.CurrentTests;
+import holdcurve.record.job.Job;
 import holdcurve.ui.problem.Notes;
 import holdcurve.ui.problem.ProblemFile;
 import java.io.PrintWriter;

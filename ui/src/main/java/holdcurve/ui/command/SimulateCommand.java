@@ -1,18 +1,18 @@
 package holdcurve.ui.command;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Condition;
+import holdcurve.common.message.Message;
 import holdcurve.file.CircuitReader;
 import holdcurve.file.ResultFile;
 import holdcurve.file.SimulationWriter;
-import holdcurve.job.EyeReadings;
-import holdcurve.job.GaugeSpec;
-import holdcurve.log.GaugeLog;
-import holdcurve.log.GaugeLogWriter;
-import holdcurve.log.Reading;
-import holdcurve.part.Pump;
-import holdcurve.part.Regulator;
-import holdcurve.saying.Saying;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Condition;
+import holdcurve.physics.part.Pump;
+import holdcurve.physics.part.Regulator;
+import holdcurve.record.job.EyeReadings;
+import holdcurve.record.job.GaugeSpec;
+import holdcurve.record.log.GaugeLog;
+import holdcurve.record.log.GaugeLogWriter;
+import holdcurve.record.log.Reading;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -116,14 +116,14 @@ final class SimulateCommand implements Callable<Integer> {
           Locale.ROOT,
           "Note: the pressure climbs to %s, since fuel that is shut in warms. Hoses, joints"
               + " and gauge may not stand that: on a car, take a clamp off in time.%n",
-          err.said(Saying.of("%s", Saying.round(TENTH * Math.rint(most / TENTH)))));
+          err.said(Message.of("%s", Message.round(TENTH * Math.rint(most / TENTH)))));
     }
     long atStop = Arrays.stream(shown).filter(p -> byEye && p >= gauge.range()).count();
     if (atStop > 0) {
       err.printf(
           Locale.ROOT,
           "Note: the needle stands at its stop, %s, in %d of %d readings.%n",
-          err.said(Saying.of("%s", Saying.round(gauge.range()))),
+          err.said(Message.of("%s", Message.round(gauge.range()))),
           atStop,
           shown.length);
     }

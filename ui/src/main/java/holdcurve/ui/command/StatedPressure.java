@@ -1,6 +1,6 @@
 package holdcurve.ui.command;
 
-import holdcurve.saying.PressureUnit;
+import holdcurve.common.message.PressureUnit;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Optional;

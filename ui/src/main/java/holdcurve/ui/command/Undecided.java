@@ -1,9 +1,9 @@
 package holdcurve.ui.command;
 
-import holdcurve.check.NoAnswerException;
-import holdcurve.infer.Ranking;
-import holdcurve.infer.Verdict;
-import holdcurve.text.Titles;
+import holdcurve.common.input.NoAnswerException;
+import holdcurve.common.text.Titles;
+import holdcurve.inference.answer.Ranking;
+import holdcurve.inference.answer.Verdict;
 
 /** Questions that build on a ranking have no answer where it has none. */
 final class Undecided {

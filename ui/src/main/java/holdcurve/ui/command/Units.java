@@ -1,7 +1,7 @@
 package holdcurve.ui.command;
 
+import holdcurve.common.message.PressureUnit;
 import holdcurve.file.LogUnits;
-import holdcurve.saying.PressureUnit;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;

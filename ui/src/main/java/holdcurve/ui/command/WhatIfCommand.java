@@ -1,26 +1,26 @@
 package holdcurve.ui.command;
 
-import holdcurve.check.InputException;
-import holdcurve.circuit.Circuit;
+import holdcurve.advice.whatif.Change;
+import holdcurve.advice.whatif.Comparison;
+import holdcurve.advice.whatif.PriceList;
+import holdcurve.advice.whatif.WhatIf;
+import holdcurve.common.input.InputException;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.fault.LeakFault;
 import holdcurve.file.CircuitReader;
 import holdcurve.file.JobReader;
 import holdcurve.file.PriceListReader;
 import holdcurve.file.WhatIfWriter;
-import holdcurve.infer.Belief;
-import holdcurve.infer.Beliefs;
-import holdcurve.infer.Hypothesis;
-import holdcurve.infer.Possibility;
-import holdcurve.infer.RankingService;
-import holdcurve.job.CurrentTests;
-import holdcurve.job.GaugeSpec;
-import holdcurve.job.Job;
-import holdcurve.pass.PassLimit;
-import holdcurve.whatif.Change;
-import holdcurve.whatif.Comparison;
-import holdcurve.whatif.PriceList;
-import holdcurve.whatif.WhatIf;
+import holdcurve.inference.hypothesis.Hypothesis;
+import holdcurve.inference.posterior.HypothesisPosterior;
+import holdcurve.inference.posterior.Posterior;
+import holdcurve.inference.posterior.PosteriorDraw;
+import holdcurve.inference.ranking.RankingService;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.record.job.CurrentTests;
+import holdcurve.record.job.GaugeSpec;
+import holdcurve.record.job.Job;
+import holdcurve.record.limit.PassLimit;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -91,7 +91,10 @@ final class WhatIfCommand implements Callable<Integer> {
    * @param believed what is believed of a job; absent for a circuit alone
    */
   private record Asked(
-      String title, Circuit circuit, List<Belief> beliefs, Optional<Beliefs> believed) {}
+      String title,
+      Circuit circuit,
+      List<HypothesisPosterior> posterior,
+      Optional<Posterior> believed) {}
 
   @Override
   public Integer call() {
@@ -112,7 +115,7 @@ final class WhatIfCommand implements Callable<Integer> {
         change.isNone() && list.isPresent()
             ? Optional.empty()
             : Optional.of(
-                new WhatIf(asked.beliefs(), limit(job), output.seed)
+                new WhatIf(asked.posterior(), limit(job), output.seed)
                     .compare(asked.title(), circuit, change));
     Optional<Offers> offers =
         list.flatMap(l -> asked.believed().map(b -> Offers.of(b, l, limit(job), output.seed)));
@@ -163,17 +166,20 @@ final class WhatIfCommand implements Callable<Integer> {
 
   private Asked sound(Circuit circuit) {
     Hypothesis none = new Hypothesis(List.of(), 1);
-    List<Possibility> draws =
-        Possibility.before(circuit, GaugeSpec.usual(), output.seed, 2 * DRAWS);
+    List<PosteriorDraw> draws =
+        PosteriorDraw.before(circuit, GaugeSpec.usual(), output.seed, 2 * DRAWS);
     return new Asked(
-        circuit.title(), circuit, List.of(new Belief(none, 1, draws)), Optional.empty());
+        circuit.title(),
+        circuit,
+        List.of(new HypothesisPosterior(none, 1, draws)),
+        Optional.empty());
   }
 
   private Asked believed(Job job, FaultCatalogue catalogue) {
     ProgressLine progress = new ProgressLine(spec.commandLine().getErr());
-    Beliefs beliefs = new RankingService(catalogue).believe(job, output.seed, DRAWS, progress);
+    Posterior posterior = new RankingService(catalogue).believe(job, output.seed, DRAWS, progress);
     progress.clear();
-    Undecided.stopIfUnexplained(beliefs.ranking());
-    return new Asked(job.title(), job.circuit(), beliefs.beliefs(), Optional.of(beliefs));
+    Undecided.stopIfUnexplained(posterior.ranking());
+    return new Asked(job.title(), job.circuit(), posterior.posterior(), Optional.of(posterior));
   }
 }

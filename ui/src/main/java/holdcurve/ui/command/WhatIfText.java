@@ -1,10 +1,10 @@
 package holdcurve.ui.command;
 
-import holdcurve.infer.Chance;
-import holdcurve.infer.HoldCurve;
-import holdcurve.infer.Interval;
-import holdcurve.whatif.Comparison;
-import holdcurve.whatif.Outlook;
+import holdcurve.advice.whatif.Comparison;
+import holdcurve.advice.whatif.Outlook;
+import holdcurve.common.number.Chance;
+import holdcurve.common.number.Interval;
+import holdcurve.inference.answer.HoldCurve;
 import java.util.Locale;
 
 /** A comparison as text for a terminal, 80 columns wide. */

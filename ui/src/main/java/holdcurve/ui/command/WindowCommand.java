@@ -1,13 +1,13 @@
 package holdcurve.ui.command;
 
-import holdcurve.check.InputException;
-import holdcurve.check.NoAnswerException;
+import holdcurve.common.input.InputException;
+import holdcurve.common.input.NoAnswerException;
+import holdcurve.common.message.PressureUnit;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.JobReader;
 import holdcurve.file.LogUnits;
-import holdcurve.infer.RankingService;
-import holdcurve.job.Job;
-import holdcurve.saying.PressureUnit;
+import holdcurve.inference.ranking.RankingService;
+import holdcurve.record.job.Job;
 import holdcurve.ui.scenario.Scenarios;
 import holdcurve.ui.window.WindowLauncher;
 import java.io.PrintWriter;

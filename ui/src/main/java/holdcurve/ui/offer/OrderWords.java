@@ -1,9 +1,9 @@
 package holdcurve.ui.offer;
 
-import holdcurve.infer.Chance;
-import holdcurve.plan.CostPlan;
-import holdcurve.plan.OrderNode;
-import holdcurve.saying.PressureUnit;
+import holdcurve.advice.plan.CostPlan;
+import holdcurve.advice.plan.OrderNode;
+import holdcurve.common.message.PressureUnit;
+import holdcurve.common.number.Chance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

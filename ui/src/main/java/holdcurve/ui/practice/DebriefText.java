@@ -1,11 +1,11 @@
 package holdcurve.ui.practice;
 
-import holdcurve.caution.Caution;
-import holdcurve.caution.Cautions;
-import holdcurve.practice.Debrief;
-import holdcurve.practice.Exercise;
-import holdcurve.practice.Step;
-import holdcurve.saying.Saying;
+import holdcurve.common.caution.Caution;
+import holdcurve.common.caution.Cautions;
+import holdcurve.common.message.Message;
+import holdcurve.training.Debrief;
+import holdcurve.training.Exercise;
+import holdcurve.training.Step;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -116,20 +116,20 @@ public final class DebriefText {
   }
 
   /** How the answer named would have looked; empty if it was right. */
-  public List<Saying> contrast() {
-    List<Saying> text = new ArrayList<>();
+  public List<Message> contrast() {
+    List<Message> text = new ArrayList<>();
     for (Debrief.Contrast one : debrief.contrast()) {
       String hold = one.step().words();
       text.add(
           Math.abs(one.was() - one.would()) < NOTEWORTHY
-              ? Saying.of("%s: both look alike there, so this test can't decide.", hold)
-              : Saying.of(
+              ? Message.of("%s: both look alike there, so this test can't decide.", hold)
+              : Message.of(
                   "%s: had it been what you named, at its usual size, the needle would have stood"
                       + " near %s after %.0f minutes; it stood at %s.",
                   hold,
-                  Saying.pressure(one.would()),
+                  Message.pressure(one.would()),
                   one.step().watched(),
-                  Saying.pressure(one.was())));
+                  Message.pressure(one.was())));
     }
     return text;
   }

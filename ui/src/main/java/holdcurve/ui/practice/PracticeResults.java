@@ -1,12 +1,12 @@
 package holdcurve.ui.practice;
 
-import holdcurve.check.InputException;
+import holdcurve.common.input.InputException;
+import holdcurve.common.text.SpreadsheetText;
+import holdcurve.common.text.TextFile;
 import holdcurve.file.SafeFile;
-import holdcurve.practice.Debrief;
-import holdcurve.practice.Exercise;
-import holdcurve.practice.RepairScore;
-import holdcurve.text.SpreadsheetText;
-import holdcurve.text.TextFile;
+import holdcurve.training.Debrief;
+import holdcurve.training.Exercise;
+import holdcurve.training.RepairScore;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
@@ -47,7 +47,7 @@ public final class PracticeResults {
    *
    * @param repair empty where it wasn't asked for
    * @param mark a word of the class's own; may be empty
-   * @throws holdcurve.check.InputException if the file can't be written
+   * @throws holdcurve.common.input.InputException if the file can't be written
    */
   public static void add(
       Path file, Exercise exercise, Debrief debrief, Optional<RepairScore> repair, String mark) {

@@ -1,18 +1,18 @@
 package holdcurve.ui.practice;
 
-import holdcurve.caution.Caution;
-import holdcurve.caution.Cautions;
-import holdcurve.check.Cancellation;
-import holdcurve.finding.Finding;
-import holdcurve.job.HoldTest;
-import holdcurve.log.Reading;
-import holdcurve.practice.Belief;
-import holdcurve.practice.Session;
-import holdcurve.practice.Step;
-import holdcurve.practice.Suspicions;
-import holdcurve.practice.Suspicions.Suspicion;
-import holdcurve.saying.PressureUnit;
-import holdcurve.saying.Saying;
+import holdcurve.common.caution.Caution;
+import holdcurve.common.caution.Cautions;
+import holdcurve.common.input.Cancellation;
+import holdcurve.common.message.Message;
+import holdcurve.common.message.PressureUnit;
+import holdcurve.record.finding.Finding;
+import holdcurve.record.job.HoldTest;
+import holdcurve.record.log.Reading;
+import holdcurve.training.PossibleAnswers;
+import holdcurve.training.PossibleAnswers.Suspicion;
+import holdcurve.training.StatedOdds;
+import holdcurve.training.Step;
+import holdcurve.training.TrainingSession;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -31,7 +31,7 @@ import java.util.Optional;
 public final class PracticeTalk {
   private static final int DIAL = 40;
 
-  private final Session session;
+  private final TrainingSession session;
   private final BufferedReader in;
   private final PrintWriter out;
   private final PressureUnit unit;
@@ -42,7 +42,11 @@ public final class PracticeTalk {
    * @param lapse how many times faster than in truth readings come in [-]; infinite for at once
    */
   public PracticeTalk(
-      Session session, BufferedReader in, PrintWriter out, PressureUnit unit, double lapse) {
+      TrainingSession session,
+      BufferedReader in,
+      PrintWriter out,
+      PressureUnit unit,
+      double lapse) {
     this.session = session;
     this.in = in;
     this.out = out;
@@ -51,7 +55,7 @@ public final class PracticeTalk {
   }
 
   /** The learner's last belief; empty if the input ended before it was given. */
-  public Optional<Belief> run() {
+  public Optional<StatedOdds> run() {
     introduce();
     while (true) {
       out.printf(
@@ -123,7 +127,7 @@ public final class PracticeTalk {
   }
 
   /** Asks until it understands; empty if the input ends. */
-  private Optional<Belief> belief() {
+  private Optional<StatedOdds> belief() {
     while (true) {
       Optional<String> line = ask();
       if (line.isEmpty()) {
@@ -155,7 +159,7 @@ public final class PracticeTalk {
 
   private String id(String numbers) {
     List<Suspicion> all = session.answers();
-    return Suspicions.join(
+    return PossibleAnswers.join(
         Arrays.stream(numbers.split("\\+"))
             .map(
                 n ->
@@ -182,7 +186,7 @@ public final class PracticeTalk {
     return number >= 1 && number <= most ? Optional.of(number) : Optional.empty();
   }
 
-  private void show(Session.Taken taken) {
+  private void show(TrainingSession.Taken taken) {
     taken.hold().ifPresent(this::needle);
     for (Finding finding : taken.found()) {
       out.println("  " + finding.inWords(unit));
@@ -202,7 +206,7 @@ public final class PracticeTalk {
           "  %2d:%02d  %9s  |%s^%s|%n",
           (int) reading.time() / 60,
           (int) reading.time() % 60,
-          Saying.of("%s", Saying.pressure(reading.pressure())).in(unit),
+          Message.of("%s", Message.pressure(reading.pressure())).in(unit),
           " ".repeat(Math.max(0, Math.min(DIAL, place))),
           " ".repeat(DIAL - Math.max(0, Math.min(DIAL, place))));
       out.flush();
@@ -218,7 +222,7 @@ public final class PracticeTalk {
     }
   }
 
-  private Optional<Belief> answer() {
+  private Optional<StatedOdds> answer() {
     answers();
     out.println("What is it? Such as 3=90, two at once 3+7=90, unsure 3=50 7=30.");
     return belief();

@@ -1,6 +1,6 @@
 package holdcurve.ui.practice;
 
-import holdcurve.practice.RepairScore;
+import holdcurve.training.RepairScore;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

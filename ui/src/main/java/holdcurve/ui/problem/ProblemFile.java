@@ -1,6 +1,6 @@
 package holdcurve.ui.problem;
 
-import holdcurve.check.InputException;
+import holdcurve.common.input.InputException;
 import holdcurve.file.SafeFile;
 import holdcurve.ui.about.Build;
 import holdcurve.ui.about.Library;

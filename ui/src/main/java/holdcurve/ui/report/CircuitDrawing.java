@@ -1,9 +1,9 @@
 package holdcurve.ui.report;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Part;
-import holdcurve.circuit.Ports;
-import holdcurve.saying.PressureUnit;
+import holdcurve.common.message.PressureUnit;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.circuit.Ports;
 import holdcurve.ui.schematic.CircuitLayout;
 import holdcurve.ui.schematic.Drawing;
 import holdcurve.ui.schematic.Drawing.Placed;

@@ -1,10 +1,10 @@
 package holdcurve.ui.report;
 
-import holdcurve.circuit.Part;
-import holdcurve.circuit.Ports;
-import holdcurve.job.Job;
-import holdcurve.saying.PressureUnit;
-import holdcurve.text.Titles;
+import holdcurve.common.message.PressureUnit;
+import holdcurve.common.text.Titles;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.circuit.Ports;
+import holdcurve.record.job.Job;
 import java.util.List;
 
 /** The parts of the circuit, with what was stated of them. */

@@ -1,14 +1,14 @@
 package holdcurve.ui.report;
 
-import holdcurve.attribution.Amount;
-import holdcurve.attribution.FallReport;
-import holdcurve.attribution.FallShare;
-import holdcurve.circuit.Unit;
-import holdcurve.infer.Ranking;
-import holdcurve.job.HoldTest;
-import holdcurve.saying.PressureUnit;
-import holdcurve.saying.Saying;
-import holdcurve.text.Rounded;
+import holdcurve.common.message.Message;
+import holdcurve.common.message.PressureUnit;
+import holdcurve.common.text.Rounded;
+import holdcurve.inference.answer.Ranking;
+import holdcurve.physics.balance.Amount;
+import holdcurve.physics.balance.FallReport;
+import holdcurve.physics.balance.FallShare;
+import holdcurve.physics.circuit.Unit;
+import holdcurve.record.job.HoldTest;
 import java.util.List;
 import java.util.Locale;
 
@@ -35,10 +35,10 @@ final class FallSection {
             .map(share -> row(share, unit))
             .toList();
     String sum =
-        Saying.of(
+        Message.of(
                 "Where the fall of %s in %.0f min went, with the range that holds it nine times"
                     + " in ten",
-                Saying.pressure(fall.fall()), (fall.to() - fall.from()) / 60)
+                Message.pressure(fall.fall()), (fall.to() - fall.from()) / 60)
             .in(unit);
     return Html.table("falls", List.of(sum, unit.symbol(), "mL"), rows);
   }
@@ -65,7 +65,7 @@ final class FallSection {
 
   /** Nought has no sign. */
   private static String number(double pascals, PressureUnit unit) {
-    String number = Saying.of("%s", Saying.number(pascals)).in(unit);
+    String number = Message.of("%s", Message.number(pascals)).in(unit);
     return number.matches("-0(\\.0+)?") ? number.substring(1) : number;
   }
 

@@ -1,9 +1,9 @@
 package holdcurve.ui.report;
 
-import holdcurve.infer.HoldCurve;
-import holdcurve.job.HoldTest;
-import holdcurve.log.Reading;
-import holdcurve.saying.PressureUnit;
+import holdcurve.common.message.PressureUnit;
+import holdcurve.inference.answer.HoldCurve;
+import holdcurve.record.job.HoldTest;
+import holdcurve.record.log.Reading;
 import holdcurve.ui.theme.Role;
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -1,8 +1,8 @@
 package holdcurve.ui.report;
 
-import holdcurve.job.Job;
-import holdcurve.repair.RepairCheck;
-import holdcurve.saying.PressureUnit;
+import holdcurve.advice.check.RepairCheck;
+import holdcurve.common.message.PressureUnit;
+import holdcurve.record.job.Job;
 import java.time.LocalDate;
 
 /**

@@ -1,11 +1,11 @@
 package holdcurve.ui.report;
 
-import holdcurve.infer.Chance;
-import holdcurve.infer.Ranking;
-import holdcurve.infer.Suspect;
-import holdcurve.infer.SuspectGroup;
-import holdcurve.repair.RepairCheck;
-import holdcurve.saying.PressureUnit;
+import holdcurve.advice.check.RepairCheck;
+import holdcurve.common.message.PressureUnit;
+import holdcurve.common.number.Chance;
+import holdcurve.inference.answer.Ranking;
+import holdcurve.inference.answer.Suspect;
+import holdcurve.inference.answer.SuspectGroup;
 import java.util.List;
 
 /** Who is suspected, now and before. */

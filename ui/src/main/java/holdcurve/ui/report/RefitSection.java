@@ -1,7 +1,7 @@
 package holdcurve.ui.report;
 
-import holdcurve.job.Upkeep;
-import holdcurve.refit.RefitStep;
+import holdcurve.record.job.Upkeep;
+import holdcurve.record.refit.RefitStep;
 import java.util.List;
 
 /** The steps of the refit, ticked or with a box to tick. */

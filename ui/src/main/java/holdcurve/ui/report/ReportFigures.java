@@ -1,11 +1,11 @@
 package holdcurve.ui.report;
 
-import holdcurve.circuit.Part;
-import holdcurve.circuit.Property;
-import holdcurve.circuit.Unit;
-import holdcurve.infer.FaultSize;
-import holdcurve.saying.PressureUnit;
-import holdcurve.saying.Saying;
+import holdcurve.common.message.Message;
+import holdcurve.common.message.PressureUnit;
+import holdcurve.inference.answer.FaultSize;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.circuit.Property;
+import holdcurve.physics.circuit.Unit;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -29,7 +29,7 @@ final class ReportFigures {
     return String.format(
         Locale.ROOT,
         "%s: %s %s (%s to %s)",
-        Saying.stated(size.name()).in(shown),
+        Message.stated(size.name()).in(shown),
         figures(unit.fromSi(size.value().middle())),
         unit.symbol(),
         figures(unit.fromSi(size.value().low())),
@@ -55,7 +55,7 @@ final class ReportFigures {
   /** A property's value [SI] in its own unit, or a pressure in the reader's. */
   static String value(Property property, double value, PressureUnit shown) {
     if (property.unit() == Unit.BAR) {
-      return Saying.of("%s", Saying.round(value)).in(shown);
+      return Message.of("%s", Message.round(value)).in(shown);
     }
     return (plain(property.unit().fromSi(value), 4) + " " + property.unit().symbol()).strip();
   }

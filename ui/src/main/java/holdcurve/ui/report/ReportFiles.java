@@ -1,6 +1,6 @@
 package holdcurve.ui.report;
 
-import holdcurve.check.InputException;
+import holdcurve.common.input.InputException;
 import holdcurve.file.JobWriter;
 import holdcurve.file.SafeFile;
 import java.io.IOException;

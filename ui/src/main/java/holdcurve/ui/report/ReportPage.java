@@ -1,12 +1,12 @@
 package holdcurve.ui.report;
 
-import holdcurve.caution.Caution;
-import holdcurve.caution.Cautions;
-import holdcurve.job.Job;
-import holdcurve.repair.CheckVerdict;
-import holdcurve.repair.RepairCheck;
-import holdcurve.saying.Saying;
-import holdcurve.text.Titles;
+import holdcurve.advice.check.CheckVerdict;
+import holdcurve.advice.check.RepairCheck;
+import holdcurve.common.caution.Caution;
+import holdcurve.common.caution.Cautions;
+import holdcurve.common.message.Message;
+import holdcurve.common.text.Titles;
+import holdcurve.record.job.Job;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -113,7 +113,7 @@ public final class ReportPage {
   }
 
   private String round(double pascals) {
-    return Saying.of("%s", Saying.round(pascals)).in(report.unit());
+    return Message.of("%s", Message.round(pascals)).in(report.unit());
   }
 
   private static Html cautions() {

@@ -1,20 +1,20 @@
 package holdcurve.ui.report;
 
-import holdcurve.finding.Finding;
-import holdcurve.infer.HoldCurve;
-import holdcurve.infer.Ranking;
-import holdcurve.infer.Suspect;
-import holdcurve.job.HoldTest;
-import holdcurve.job.Job;
-import holdcurve.job.PassMark;
-import holdcurve.job.Repair;
-import holdcurve.job.Session;
-import holdcurve.log.Reading;
-import holdcurve.repair.CheckVerdict;
-import holdcurve.repair.HoldTable;
-import holdcurve.repair.RepairCheck;
-import holdcurve.saying.PressureUnit;
-import holdcurve.saying.Saying;
+import holdcurve.advice.check.CheckVerdict;
+import holdcurve.advice.check.HoldTable;
+import holdcurve.advice.check.RepairCheck;
+import holdcurve.common.message.Message;
+import holdcurve.common.message.PressureUnit;
+import holdcurve.inference.answer.HoldCurve;
+import holdcurve.inference.answer.Ranking;
+import holdcurve.inference.answer.Suspect;
+import holdcurve.record.finding.Finding;
+import holdcurve.record.job.HoldTest;
+import holdcurve.record.job.Job;
+import holdcurve.record.job.PassMark;
+import holdcurve.record.job.Repair;
+import holdcurve.record.job.Session;
+import holdcurve.record.log.Reading;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -33,7 +33,7 @@ final class TestSections {
   }
 
   private String pressure(double pascals) {
-    return Saying.of("%s", Saying.pressure(pascals)).in(unit);
+    return Message.of("%s", Message.pressure(pascals)).in(unit);
   }
 
   Html record() {

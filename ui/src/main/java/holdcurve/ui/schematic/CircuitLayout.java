@@ -1,12 +1,12 @@
 package holdcurve.ui.schematic;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Part;
-import holdcurve.circuit.Ports;
-import holdcurve.part.ColdStartInjector;
-import holdcurve.part.Injector;
-import holdcurve.part.Rail;
-import holdcurve.part.Regulator;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.circuit.Ports;
+import holdcurve.physics.part.ColdStartInjector;
+import holdcurve.physics.part.Injector;
+import holdcurve.physics.part.Rail;
+import holdcurve.physics.part.Regulator;
 import holdcurve.ui.schematic.Drawing.Placed;
 import holdcurve.ui.schematic.Drawing.Stand;
 import holdcurve.ui.schematic.Drawing.Wire;

@@ -1,6 +1,6 @@
 package holdcurve.ui.schematic;
 
-import holdcurve.circuit.Part;
+import holdcurve.physics.circuit.Part;
 import java.util.List;
 
 /**

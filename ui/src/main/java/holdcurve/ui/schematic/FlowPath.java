@@ -1,8 +1,8 @@
 package holdcurve.ui.schematic;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Part;
-import holdcurve.circuit.Ports;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.circuit.Ports;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;

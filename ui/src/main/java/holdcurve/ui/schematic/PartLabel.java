@@ -1,11 +1,11 @@
 package holdcurve.ui.schematic;
 
-import holdcurve.circuit.Part;
-import holdcurve.circuit.Property;
-import holdcurve.part.Damper;
-import holdcurve.part.Hose;
-import holdcurve.part.Regulator;
-import holdcurve.part.RigidPipe;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.circuit.Property;
+import holdcurve.physics.part.Damper;
+import holdcurve.physics.part.Hose;
+import holdcurve.physics.part.Regulator;
+import holdcurve.physics.part.RigidPipe;
 import holdcurve.ui.schematic.Drawing.Placed;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,8 +1,8 @@
 package holdcurve.ui.schematic;
 
-import holdcurve.circuit.Part;
-import holdcurve.part.Hose;
-import holdcurve.part.Injector;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.part.Hose;
+import holdcurve.physics.part.Injector;
 import holdcurve.ui.schematic.Drawing.Placed;
 import holdcurve.ui.schematic.Mark.Ink;
 

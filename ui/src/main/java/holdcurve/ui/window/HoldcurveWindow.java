@@ -1,8 +1,8 @@
 package holdcurve.ui.window;
 
-import holdcurve.infer.RankingService;
-import holdcurve.repair.RepairCheckService;
-import holdcurve.ui.theme.Looks;
+import holdcurve.advice.check.RepairCheckService;
+import holdcurve.inference.ranking.RankingService;
+import holdcurve.ui.theme.Appearance;
 import holdcurve.ui.window.benchsheet.BenchSheetModel;
 import holdcurve.ui.window.benchsheet.BenchSheetPage;
 import holdcurve.ui.window.benchsheet.DropTestModel;
@@ -53,7 +53,7 @@ public final class HoldcurveWindow {
    * @param dialogs made for the window that owns them
    */
   public static void fill(
-      Stage stage, OpenJobModel model, Looks looks, Function<Stage, FileDialogs> dialogs) {
+      Stage stage, OpenJobModel model, Appearance looks, Function<Stage, FileDialogs> dialogs) {
     fill(stage, Desk.alone(model, looks, dialogs.apply(stage)));
   }
 

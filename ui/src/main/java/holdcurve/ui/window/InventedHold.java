@@ -1,9 +1,9 @@
 package holdcurve.ui.window;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.job.Job;
-import holdcurve.log.GaugeLog;
-import holdcurve.log.Reading;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.record.job.Job;
+import holdcurve.record.log.GaugeLog;
+import holdcurve.record.log.Reading;
 import holdcurve.ui.schematic.CircuitLayout;
 import holdcurve.ui.window.job.CircuitTemplates;
 import holdcurve.ui.window.job.JobEdits;

@@ -1,6 +1,6 @@
 package holdcurve.ui.window;
 
-import holdcurve.job.Job;
+import holdcurve.record.job.Job;
 import holdcurve.ui.window.frame.Desk;
 import holdcurve.ui.window.frame.Page;
 import holdcurve.ui.window.job.OpenJobModel;

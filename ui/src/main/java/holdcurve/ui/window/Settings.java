@@ -1,8 +1,8 @@
 package holdcurve.ui.window;
 
-import holdcurve.check.InputException;
+import holdcurve.common.input.InputException;
+import holdcurve.common.message.PressureUnit;
 import holdcurve.file.SafeFile;
-import holdcurve.saying.PressureUnit;
 import holdcurve.ui.theme.Theme;
 import holdcurve.ui.window.frame.Desk;
 import holdcurve.ui.window.job.RecentJobs;

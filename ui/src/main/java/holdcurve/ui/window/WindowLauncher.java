@@ -2,10 +2,10 @@ package holdcurve.ui.window;
 
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.JobReader;
-import holdcurve.infer.Ranker;
-import holdcurve.infer.RankingService;
+import holdcurve.inference.ranking.Ranker;
+import holdcurve.inference.ranking.RankingService;
 import holdcurve.ui.scenario.Scenarios;
-import holdcurve.ui.theme.Looks;
+import holdcurve.ui.theme.Appearance;
 import holdcurve.ui.window.frame.Desk;
 import holdcurve.ui.window.frame.NamedFile;
 import holdcurve.ui.window.frame.NativeFileDialogs;
@@ -94,7 +94,7 @@ public final class WindowLauncher {
    * @param fileOrNull job to open, or circuit to begin a job on
    * @param pictureOrNull where to put a picture of the window, which is then closed; null for a
    *     window that stays
-   * @throws holdcurve.check.NoAnswerException if there is nothing to take a picture of
+   * @throws holdcurve.common.input.NoAnswerException if there is nothing to take a picture of
    */
   public static Optional<String> open(Path fileOrNull, Path pluginsOrNull, Path pictureOrNull) {
     Optional<String> why = unavailable();
@@ -133,8 +133,8 @@ public final class WindowLauncher {
       model.claimFiles();
       model.examplesAre(Scenarios::isShipped);
       Stage stage = new Stage();
-      stage.getIcons().add(Looks.icon());
-      Looks looks = new Looks();
+      stage.getIcons().add(Appearance.icon());
+      Appearance looks = new Appearance();
       looks.suit(Screen.getPrimary().getBounds().getHeight());
       Desk desk =
           new Desk(

@@ -1,6 +1,6 @@
 package holdcurve.ui.window;
 
-import holdcurve.check.NoAnswerException;
+import holdcurve.common.input.NoAnswerException;
 import holdcurve.file.SafeFile;
 import holdcurve.ui.window.job.OpenJobModel;
 import java.awt.image.BufferedImage;

@@ -61,7 +61,7 @@ class PluginCommandsTest {
   private static String law(String flow) {
     return "public Condition apply(Condition c, Site s, double[] p) {"
         + " return c.with(new LeakPath(s.point(), Circuit.AIR,"
-        + " new holdcurve.flow.FlowLaw() {"
+        + " new holdcurve.physics.flow.FlowLaw() {"
         + " public double flow(double d) { return "
         + flow
         + "; }"

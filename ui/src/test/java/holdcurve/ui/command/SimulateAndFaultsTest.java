@@ -3,8 +3,8 @@ package holdcurve.ui.command;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.log.GaugeLog;
-import holdcurve.log.GaugeLogReader;
+import holdcurve.record.log.GaugeLog;
+import holdcurve.record.log.GaugeLogReader;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

@@ -4,10 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.log.GaugeLog;
-import holdcurve.log.GaugeLogReader;
-import holdcurve.log.GaugeLogWriter;
-import holdcurve.saying.PressureUnit;
+import holdcurve.common.message.PressureUnit;
+import holdcurve.record.log.GaugeLog;
+import holdcurve.record.log.GaugeLogReader;
+import holdcurve.record.log.GaugeLogWriter;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.Writer;

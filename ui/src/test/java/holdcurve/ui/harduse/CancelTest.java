@@ -3,7 +3,7 @@ package holdcurve.ui.harduse;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.log.GaugeLogReader;
+import holdcurve.record.log.GaugeLogReader;
 import holdcurve.ui.command.HoldcurveCommand;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;

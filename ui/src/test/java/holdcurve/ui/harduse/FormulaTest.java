@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.text.SpreadsheetText;
+import holdcurve.common.text.SpreadsheetText;
 import holdcurve.ui.command.HoldcurveCommand;
 import java.io.PrintWriter;
 import java.io.StringWriter;

@@ -80,7 +80,7 @@ class StopKeyTest {
             SCENARIOS.resolve("rail-loss.job.json").toString(),
             "--out",
             job.getParent().toString());
-    await(loaded(), "holdcurve.infer.FitSearch");
+    await(loaded(), "holdcurve.inference.fit.FitSearch");
     press(process);
     assertTrue(
         Files.readString(said()).endsWith(HoldcurveCommand.STOPPED_SENTENCE + "\n"),

@@ -3,11 +3,11 @@ package holdcurve.ui.report;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import holdcurve.advice.check.CheckVerdict.Kind;
+import holdcurve.common.message.PressureUnit;
+import holdcurve.common.work.Progress;
 import holdcurve.file.JobReader;
-import holdcurve.infer.Progress;
-import holdcurve.job.Job;
-import holdcurve.repair.CheckVerdict.Kind;
-import holdcurve.saying.PressureUnit;
+import holdcurve.record.job.Job;
 import holdcurve.ui.HandMadeCheck;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;

@@ -24,7 +24,7 @@ class IconTest {
     new PNGTranscoder()
         .transcode(new TranscoderInput(DRAWING.toUri().toString()), new TranscoderOutput(png));
     BufferedImage drawn = ImageIO.read(new ByteArrayInputStream(png.toByteArray()));
-    BufferedImage shipped = ImageIO.read(Looks.class.getResource("icon.png"));
+    BufferedImage shipped = ImageIO.read(Appearance.class.getResource("icon.png"));
     assertEquals(drawn.getWidth(), shipped.getWidth());
     assertEquals(drawn.getHeight(), shipped.getHeight());
     int unlike = 0;

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdcurve.file.JobReader;
-import holdcurve.ui.theme.Looks;
+import holdcurve.ui.theme.Appearance;
 import holdcurve.ui.theme.Theme;
 import holdcurve.ui.window.frame.Desk;
 import holdcurve.ui.window.frame.FileDialogs;
@@ -33,7 +33,7 @@ class BenchSheetWindowTest {
   private static final Path FOLDER = Path.of("target", "snapshots");
   private static final Path SCENARIOS = Path.of("..", "scenarios");
 
-  private final Looks looks = new Looks();
+  private final Appearance looks = new Appearance();
   private final FxRobot robot = new FxRobot();
   private Path sheet;
   private OpenJobModel model;

@@ -1,18 +1,18 @@
 package holdcurve.ui.window;
 
-import holdcurve.circuit.Unit;
-import holdcurve.infer.FaultSize;
-import holdcurve.infer.HoldCurve;
-import holdcurve.infer.Interval;
-import holdcurve.infer.Progress;
-import holdcurve.infer.Ranker;
-import holdcurve.infer.Ranking;
-import holdcurve.infer.Suspect;
-import holdcurve.infer.SuspectGroup;
-import holdcurve.infer.Verdict;
-import holdcurve.job.HoldTest;
-import holdcurve.job.Job;
-import holdcurve.saying.Saying;
+import holdcurve.common.message.Message;
+import holdcurve.common.number.Interval;
+import holdcurve.common.work.Progress;
+import holdcurve.inference.answer.FaultSize;
+import holdcurve.inference.answer.HoldCurve;
+import holdcurve.inference.answer.Ranking;
+import holdcurve.inference.answer.Suspect;
+import holdcurve.inference.answer.SuspectGroup;
+import holdcurve.inference.answer.Verdict;
+import holdcurve.inference.ranking.Ranker;
+import holdcurve.physics.circuit.Unit;
+import holdcurve.record.job.HoldTest;
+import holdcurve.record.job.Job;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -54,7 +54,7 @@ final class CrowdedRanking implements Ranker {
                 "Both drain the feed side; a clamp on the feed hose close to the rail would tell"
                     + " them apart.")),
         2e5,
-        List.of(Saying.plain("Seven suspects share one trapped volume.")));
+        List.of(Message.plain("Seven suspects share one trapped volume.")));
   }
 
   private static Suspect suspect(Job job, int i) {

@@ -1,26 +1,26 @@
 package holdcurve.ui.window;
 
-import holdcurve.attribution.Amount;
-import holdcurve.attribution.Cause;
-import holdcurve.attribution.FallReport;
-import holdcurve.attribution.FallShare;
-import holdcurve.circuit.Unit;
-import holdcurve.infer.Diagnosis;
-import holdcurve.infer.FaultSize;
-import holdcurve.infer.HoldCurve;
-import holdcurve.infer.Interval;
-import holdcurve.infer.Progress;
-import holdcurve.infer.Ranker;
-import holdcurve.infer.Ranking;
-import holdcurve.infer.Reason;
-import holdcurve.infer.Reasons;
-import holdcurve.infer.Suspect;
-import holdcurve.infer.SuspectGroup;
-import holdcurve.infer.Verdict;
-import holdcurve.job.HoldTest;
-import holdcurve.job.Job;
-import holdcurve.log.Reading;
-import holdcurve.saying.Saying;
+import holdcurve.common.message.Message;
+import holdcurve.common.number.Interval;
+import holdcurve.common.work.Progress;
+import holdcurve.inference.answer.Diagnosis;
+import holdcurve.inference.answer.FaultSize;
+import holdcurve.inference.answer.HoldCurve;
+import holdcurve.inference.answer.Ranking;
+import holdcurve.inference.answer.Reason;
+import holdcurve.inference.answer.Reasons;
+import holdcurve.inference.answer.Suspect;
+import holdcurve.inference.answer.SuspectGroup;
+import holdcurve.inference.answer.Verdict;
+import holdcurve.inference.ranking.Ranker;
+import holdcurve.physics.balance.Amount;
+import holdcurve.physics.balance.Cause;
+import holdcurve.physics.balance.FallReport;
+import holdcurve.physics.balance.FallShare;
+import holdcurve.physics.circuit.Unit;
+import holdcurve.record.job.HoldTest;
+import holdcurve.record.job.Job;
+import holdcurve.record.log.Reading;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -70,7 +70,7 @@ public final class HandMadeRanking implements Ranker {
         2e5,
         job.tests().stream().map(HandMadeRanking::fall).toList(),
         List.of(reasons()),
-        Saying.plain(
+        Message.plain(
             List.of(
                 "Hose elasticity was not given: 0.2 to 0.6 mL/bar per metre was assumed.",
                 "The bay was taken to cool by up to 4 K while the gauge was watched.")));
@@ -101,12 +101,12 @@ public final class HandMadeRanking implements Ranker {
         IDS.get(3),
         List.of(
             new Reason(
-                Saying.of(
+                Message.of(
                     "'no clamps', 1.0 to 6.0 min: readings lie %s from its curve, %s from the"
                         + " other's",
-                    Saying.difference(900), Saying.difference(12000)),
+                    Message.difference(900), Message.difference(12000)),
                 3.1),
-            new Reason(Saying.plain("it is the rarer of the two to begin with"), -0.7)));
+            new Reason(Message.plain("it is the rarer of the two to begin with"), -0.7)));
   }
 
   private static List<Suspect> suspects(Job job) {

@@ -5,10 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.job.HoldTest;
-import holdcurve.job.Job;
-import holdcurve.log.Reading;
-import holdcurve.saying.PressureUnit;
+import holdcurve.common.message.PressureUnit;
+import holdcurve.record.job.HoldTest;
+import holdcurve.record.job.Job;
+import holdcurve.record.log.Reading;
 import holdcurve.ui.window.job.CircuitTemplates;
 import holdcurve.ui.window.job.JobEdits;
 import java.util.List;

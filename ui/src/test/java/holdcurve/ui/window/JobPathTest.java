@@ -5,11 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.infer.Progress;
-import holdcurve.job.HoldTest;
-import holdcurve.job.Job;
-import holdcurve.plan.Procedure;
-import holdcurve.repair.CheckVerdict;
+import holdcurve.advice.check.CheckVerdict;
+import holdcurve.advice.plan.Procedure;
+import holdcurve.common.work.Progress;
+import holdcurve.record.job.HoldTest;
+import holdcurve.record.job.Job;
 import holdcurve.ui.HandMadeCheck;
 import holdcurve.ui.theme.Theme;
 import holdcurve.ui.window.job.JobPath;
@@ -164,7 +164,7 @@ class JobPathTest {
   }
 
   private static Procedure procedure(Object planned) {
-    return ((holdcurve.plan.PlannedTest) planned).procedure();
+    return ((holdcurve.advice.plan.PlannedTest) planned).procedure();
   }
 
   @Test

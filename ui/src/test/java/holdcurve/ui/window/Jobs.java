@@ -1,7 +1,7 @@
 package holdcurve.ui.window;
 
 import holdcurve.file.JobReader;
-import holdcurve.job.Job;
+import holdcurve.record.job.Job;
 import java.net.URISyntaxException;
 import java.nio.file.Path;
 

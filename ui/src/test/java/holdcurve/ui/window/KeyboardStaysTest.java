@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.circuit.Part;
-import holdcurve.part.Hose;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.part.Hose;
 import java.util.Set;
 import javafx.scene.Node;
 import javafx.scene.control.CheckBox;

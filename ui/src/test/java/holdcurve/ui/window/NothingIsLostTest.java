@@ -8,8 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdcurve.file.JobReader;
 import holdcurve.file.JobWriter;
-import holdcurve.job.Job;
-import holdcurve.ui.theme.Looks;
+import holdcurve.record.job.Job;
+import holdcurve.ui.theme.Appearance;
 import holdcurve.ui.window.frame.Desk;
 import holdcurve.ui.window.frame.FileDialogs;
 import holdcurve.ui.window.job.Autosave;
@@ -79,7 +79,7 @@ class NothingIsLostTest {
                   Runnable::run,
                   autosave);
           jobs.examplesAre(Jobs.TWO_HOLDS::equals);
-          desk = Desk.alone(jobs, new Looks(), new Dialogs());
+          desk = Desk.alone(jobs, new Appearance(), new Dialogs());
           HoldcurveWindow.fill(stage, desk);
           stage.show();
         });

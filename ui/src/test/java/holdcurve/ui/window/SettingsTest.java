@@ -2,9 +2,9 @@ package holdcurve.ui.window;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import holdcurve.common.message.PressureUnit;
 import holdcurve.file.JobReader;
-import holdcurve.saying.PressureUnit;
-import holdcurve.ui.theme.Looks;
+import holdcurve.ui.theme.Appearance;
 import holdcurve.ui.theme.Theme;
 import holdcurve.ui.window.frame.Desk;
 import holdcurve.ui.window.job.OpenJobModel;
@@ -40,7 +40,7 @@ class SettingsTest {
     first.faults().folderProperty().set(folder);
     Desk next = attached(file);
     assertEquals(Theme.DARK, next.looks().theme());
-    assertEquals(Looks.USUAL_SIZE + 2, next.looks().textSizeProperty().get());
+    assertEquals(Appearance.USUAL_SIZE + 2, next.looks().textSizeProperty().get());
     assertEquals(PressureUnit.KPA, next.jobs().pressures().unit());
     assertEquals(folder, next.faults().folderProperty().get());
   }
@@ -51,6 +51,6 @@ class SettingsTest {
     Files.writeString(file, "theme=PURPLE\ntext_px=99999999999\npressure_unit=\\u00zz\n");
     Desk desk = attached(file);
     assertEquals(Theme.LIGHT, desk.looks().theme());
-    assertEquals(Looks.USUAL_SIZE, desk.looks().textSizeProperty().get());
+    assertEquals(Appearance.USUAL_SIZE, desk.looks().textSizeProperty().get());
   }
 }

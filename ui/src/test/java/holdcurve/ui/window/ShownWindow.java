@@ -1,7 +1,7 @@
 package holdcurve.ui.window;
 
 import holdcurve.file.JobReader;
-import holdcurve.infer.Ranker;
+import holdcurve.inference.ranking.Ranker;
 import holdcurve.ui.window.frame.Desk;
 import holdcurve.ui.window.job.OpenJobModel;
 import java.nio.file.Path;

@@ -2,9 +2,9 @@ package holdcurve.ui.window;
 
 import static holdcurve.ui.window.ShownWindow.run;
 
-import holdcurve.infer.Ranker;
-import holdcurve.infer.Verdict;
-import holdcurve.ui.theme.Looks;
+import holdcurve.inference.answer.Verdict;
+import holdcurve.inference.ranking.Ranker;
+import holdcurve.ui.theme.Appearance;
 import holdcurve.ui.theme.Theme;
 import holdcurve.ui.window.frame.Desk;
 import holdcurve.ui.window.job.CircuitTemplates;
@@ -32,7 +32,7 @@ class SnapshotTest {
 
   private final FxRobot robot = new FxRobot();
   private ShownWindow shown;
-  private Looks looks;
+  private Appearance looks;
   private OpenJobModel model;
   private Ranker ranker = new HandMadeRanking();
   private Desk desk;

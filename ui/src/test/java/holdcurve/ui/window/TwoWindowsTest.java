@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import holdcurve.file.JobReader;
 import holdcurve.file.JobWriter;
 import holdcurve.ui.command.HoldcurveCommand;
-import holdcurve.ui.theme.Looks;
+import holdcurve.ui.theme.Appearance;
 import holdcurve.ui.window.frame.FileDialogs;
 import holdcurve.ui.window.job.JobEdits;
 import holdcurve.ui.window.job.OpenJobModel;
@@ -67,7 +67,7 @@ class TwoWindowsTest {
     onScreen(
         () -> {
           stage = new Stage();
-          HoldcurveWindow.fill(stage, second, new Looks(), owner -> new Dialogs());
+          HoldcurveWindow.fill(stage, second, new Appearance(), owner -> new Dialogs());
           stage.show();
           second.open(job);
         });

@@ -4,7 +4,7 @@ import static holdcurve.ui.window.ShownWindow.run;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.saying.PressureUnit;
+import holdcurve.common.message.PressureUnit;
 import holdcurve.ui.window.frame.Desk;
 import holdcurve.ui.window.job.OpenJobModel;
 import java.util.ArrayList;

@@ -4,7 +4,7 @@ import static holdcurve.ui.window.ShownWindow.run;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.ui.theme.Looks;
+import holdcurve.ui.theme.Appearance;
 import holdcurve.ui.theme.Theme;
 import java.util.List;
 import java.util.function.Consumer;
@@ -31,7 +31,7 @@ class WhatIfPicturesTest {
 
   private final FxRobot robot = new FxRobot();
   private ShownWindow shown;
-  private Looks looks;
+  private Appearance looks;
 
   @BeforeEach
   void openWindow() throws Exception {

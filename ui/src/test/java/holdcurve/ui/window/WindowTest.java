@@ -6,16 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import holdcurve.common.message.Message;
+import holdcurve.common.message.PressureUnit;
+import holdcurve.common.work.Progress;
 import holdcurve.file.JobReader;
-import holdcurve.infer.Progress;
-import holdcurve.infer.Ranker;
-import holdcurve.infer.Ranking;
-import holdcurve.infer.Verdict;
-import holdcurve.job.HoldTest;
-import holdcurve.job.Job;
-import holdcurve.saying.PressureUnit;
-import holdcurve.saying.Saying;
-import holdcurve.ui.theme.Looks;
+import holdcurve.inference.answer.Ranking;
+import holdcurve.inference.answer.Verdict;
+import holdcurve.inference.ranking.Ranker;
+import holdcurve.record.job.HoldTest;
+import holdcurve.record.job.Job;
+import holdcurve.ui.theme.Appearance;
 import holdcurve.ui.theme.Theme;
 import holdcurve.ui.window.job.OpenJobModel;
 import java.nio.file.Path;
@@ -60,7 +60,7 @@ class WindowTest {
   }
 
   private final FxRobot robot = new FxRobot();
-  private final Looks looks = new Looks();
+  private final Appearance looks = new Appearance();
   private Ranker ranker = new HandMadeRanking();
   private Path wanted;
   private Stage stage;
@@ -161,7 +161,7 @@ class WindowTest {
 
   @Test
   void theVerdictIsWrittenInTheUnitShown() throws Exception {
-    Saying lost = Saying.of("Of the %s lost, most is stretch.", Saying.pressure(0.3e5));
+    Message lost = Message.of("Of the %s lost, most is stretch.", Message.pressure(0.3e5));
     ranker =
         (job, seed, progress) -> {
           Ranking made = HandMadeRanking.of(job);
@@ -287,11 +287,11 @@ class WindowTest {
     robot.push(KeyCode.CONTROL, KeyCode.D);
     assertEquals(Theme.LIGHT, looks.theme());
     robot.push(KeyCode.CONTROL, KeyCode.EQUALS);
-    assertEquals(Looks.USUAL_SIZE + 2, looks.textSizeProperty().get());
+    assertEquals(Appearance.USUAL_SIZE + 2, looks.textSizeProperty().get());
     robot.push(KeyCode.CONTROL, KeyCode.MINUS).push(KeyCode.CONTROL, KeyCode.MINUS);
-    assertEquals(Looks.USUAL_SIZE - 2, looks.textSizeProperty().get());
+    assertEquals(Appearance.USUAL_SIZE - 2, looks.textSizeProperty().get());
     robot.push(KeyCode.CONTROL, KeyCode.DIGIT0);
-    assertEquals(Looks.USUAL_SIZE, looks.textSizeProperty().get());
+    assertEquals(Appearance.USUAL_SIZE, looks.textSizeProperty().get());
   }
 
   @Test

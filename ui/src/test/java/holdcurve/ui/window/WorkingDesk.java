@@ -2,8 +2,8 @@ package holdcurve.ui.window;
 
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.JobReader;
-import holdcurve.infer.RankingService;
-import holdcurve.ui.theme.Looks;
+import holdcurve.inference.ranking.RankingService;
+import holdcurve.ui.theme.Appearance;
 import holdcurve.ui.window.frame.Desk;
 import holdcurve.ui.window.frame.FileDialogs;
 import holdcurve.ui.window.job.FaultsModel;
@@ -37,7 +37,7 @@ final class WorkingDesk {
         jobs,
         faults,
         new RescueModel(jobs, List.of()),
-        new Looks(),
+        new Appearance(),
         dialogs,
         new SimpleStringProperty());
   }

@@ -1,19 +1,19 @@
 package holdcurve.ui.window.benchsheet;
 
-import holdcurve.check.InputException;
+import holdcurve.bench.flowsheet.BenchAssessment;
+import holdcurve.bench.flowsheet.BenchLimits;
+import holdcurve.bench.flowsheet.BenchReport;
+import holdcurve.bench.flowsheet.BenchSheet;
+import holdcurve.bench.flowsheet.FlowPoint;
+import holdcurve.bench.flowsheet.MatchedSets;
+import holdcurve.bench.flowsheet.SheetFindings;
+import holdcurve.common.input.InputException;
+import holdcurve.common.message.PressureUnit;
 import holdcurve.file.BenchSheetReader;
-import holdcurve.finding.Finding;
-import holdcurve.injector.BenchJudge;
-import holdcurve.injector.BenchLimits;
-import holdcurve.injector.BenchReport;
-import holdcurve.injector.BenchSheet;
-import holdcurve.injector.FlowPoint;
-import holdcurve.injector.MatchedSets;
-import holdcurve.injector.SheetFindings;
-import holdcurve.job.Job;
-import holdcurve.saying.PressureUnit;
+import holdcurve.record.finding.Finding;
+import holdcurve.record.job.Job;
 import holdcurve.ui.window.job.OpenJobModel;
-import holdcurve.ui.window.job.Pressures;
+import holdcurve.ui.window.job.PressureFormat;
 import holdcurve.ui.window.job.QuestionModel;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -157,7 +157,7 @@ public final class BenchSheetModel {
 
   /** What is no number stays as it was typed: the reader then says so. */
   private static String inUnit(String typed, PressureUnit was, PressureUnit now) {
-    OptionalDouble pascals = Pressures.parse(typed, was);
+    OptionalDouble pascals = PressureFormat.parse(typed, was);
     return pascals.isPresent() ? SheetForm.figure(now.fromPascal(pascals.getAsDouble())) : typed;
   }
 
@@ -184,7 +184,7 @@ public final class BenchSheetModel {
     }
     try {
       BenchSheet sheet = read == null ? BenchSheetReader.read(NAME, text(), limits) : read;
-      report.set(BenchJudge.judge(sheet, point(sheet), limits, today.get()));
+      report.set(BenchAssessment.judge(sheet, point(sheet), limits, today.get()));
     } catch (InputException e) {
       trouble.set(PlainRefusal.of(e.getMessage(), NAME, text()));
     }
@@ -308,7 +308,7 @@ public final class BenchSheetModel {
     return limits;
   }
 
-  Pressures pressures() {
+  PressureFormat pressures() {
     return jobs.pressures();
   }
 }

@@ -1,7 +1,7 @@
 package holdcurve.ui.window.benchsheet;
 
-import holdcurve.infer.Interval;
-import holdcurve.injector.BenchLimits;
+import holdcurve.bench.flowsheet.BenchLimits;
+import holdcurve.common.number.Interval;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.Region;

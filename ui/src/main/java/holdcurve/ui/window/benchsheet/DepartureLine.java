@@ -1,9 +1,9 @@
 package holdcurve.ui.window.benchsheet;
 
-import holdcurve.droptest.InjectorDrop;
-import holdcurve.infer.Interval;
-import holdcurve.injector.InjectorReport;
-import holdcurve.injector.Standing;
+import holdcurve.bench.droptest.InjectorDrop;
+import holdcurve.bench.flowsheet.InjectorReport;
+import holdcurve.bench.flowsheet.Standing;
+import holdcurve.common.number.Interval;
 import java.util.Locale;
 
 /**

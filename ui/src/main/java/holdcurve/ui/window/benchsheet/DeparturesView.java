@@ -1,6 +1,6 @@
 package holdcurve.ui.window.benchsheet;
 
-import holdcurve.injector.BenchLimits;
+import holdcurve.bench.flowsheet.BenchLimits;
 import holdcurve.ui.window.frame.Scrolled;
 import holdcurve.ui.window.frame.Sign;
 import holdcurve.ui.window.frame.Texts;

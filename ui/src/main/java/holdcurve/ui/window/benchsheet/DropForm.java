@@ -1,9 +1,9 @@
 package holdcurve.ui.window.benchsheet;
 
-import holdcurve.droptest.DropTest;
-import holdcurve.saying.PressureUnit;
-import holdcurve.ui.window.job.Pressures;
-import holdcurve.whatif.Plain;
+import holdcurve.advice.whatif.PlainNumbers;
+import holdcurve.bench.droptest.DropTest;
+import holdcurve.common.message.PressureUnit;
+import holdcurve.ui.window.job.PressureFormat;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -32,7 +32,7 @@ final class DropForm {
   private final StringProperty drawnTo = new SimpleStringProperty("");
 
   /** Back to what is usual: common practice, no source. */
-  void usual(Pressures pressures) {
+  void usual(PressureFormat pressures) {
     step.set(pressures.number(USUAL_STEP));
     pulses.set("1");
     width.set("250");
@@ -42,19 +42,21 @@ final class DropForm {
   }
 
   /** As a test says it. */
-  void fill(DropTest test, Pressures pressures) {
+  void fill(DropTest test, PressureFormat pressures) {
     step.set(pressures.number(test.resolution()));
     pulses.set(Integer.toString(test.shot().pulses()));
-    width.set(Plain.number(1e3 * test.shot().width()));
-    pause.set(Plain.number(test.shot().pause()));
-    test.idleFalls().stream().findFirst().ifPresent(fall -> idle.set(Plain.number(fall.time())));
-    drawn.set(test.drawOff().map(d -> Plain.number(1e6 * d.volume())).orElse(""));
+    width.set(PlainNumbers.number(1e3 * test.shot().width()));
+    pause.set(PlainNumbers.number(test.shot().pause()));
+    test.idleFalls().stream()
+        .findFirst()
+        .ifPresent(fall -> idle.set(PlainNumbers.number(fall.time())));
+    drawn.set(test.drawOff().map(d -> PlainNumbers.number(1e6 * d.volume())).orElse(""));
     drawnFrom.set(test.drawOff().map(d -> pressures.number(d.from())).orElse(""));
     drawnTo.set(test.drawOff().map(d -> pressures.number(d.to())).orElse(""));
   }
 
   /** Rows that show what a test holds. */
-  static List<DropRow> rows(DropTest test, Pressures pressures) {
+  static List<DropRow> rows(DropTest test, PressureFormat pressures) {
     List<DropRow> rows = new ArrayList<>();
     test.firings()
         .forEach(
@@ -64,7 +66,7 @@ final class DropForm {
     return rows;
   }
 
-  private static DropRow row(String id, double before, double after, Pressures pressures) {
+  private static DropRow row(String id, double before, double after, PressureFormat pressures) {
     DropRow row = new DropRow(id);
     row.before().set(pressures.number(before));
     row.after().set(pressures.number(after));
@@ -72,7 +74,7 @@ final class DropForm {
   }
 
   /** The text of a table. Its first lines are the settings; then a line a firing. */
-  String text(List<DropRow> rows, Pressures pressures) {
+  String text(List<DropRow> rows, PressureFormat pressures) {
     StringBuilder text = new StringBuilder();
     Map<String, String> settings = new LinkedHashMap<>();
     settings.put("gauge_resolution_bar", bar(step.get(), pressures));
@@ -96,7 +98,7 @@ final class DropForm {
     return text.toString();
   }
 
-  private static void add(StringBuilder text, DropRow row, Pressures pressures) {
+  private static void add(StringBuilder text, DropRow row, PressureFormat pressures) {
     text.append(plain(row.injector().get()))
         .append(';')
         .append(bar(row.before().get(), pressures))
@@ -110,7 +112,7 @@ final class DropForm {
   }
 
   /** What is no number stays as it was typed: the reader then says so. */
-  private static String bar(String typed, Pressures pressures) {
+  private static String bar(String typed, PressureFormat pressures) {
     OptionalDouble pascals = pressures.parse(typed);
     return pascals.isPresent()
         ? String.format(Locale.ROOT, "%.5f", PressureUnit.BAR.fromPascal(pascals.getAsDouble()))

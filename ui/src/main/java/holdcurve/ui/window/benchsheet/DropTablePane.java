@@ -1,7 +1,7 @@
 package holdcurve.ui.window.benchsheet;
 
-import holdcurve.ui.window.frame.Cautions;
 import holdcurve.ui.window.frame.Scrolled;
+import holdcurve.ui.window.frame.StepCautions;
 import holdcurve.ui.window.frame.Texts;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.StringBinding;
@@ -50,7 +50,7 @@ final class DropTablePane extends VBox {
     fill();
     ScrollPane scroll = Scrolled.downAround(grid);
     VBox.setVgrow(scroll, Priority.ALWAYS);
-    VBox top = new VBox(Texts.caution(Cautions.FIRING), Texts.words(HOW), folded(settings()));
+    VBox top = new VBox(Texts.caution(StepCautions.FIRING), Texts.words(HOW), folded(settings()));
     top.getStyleClass().add("hc-drop-top");
     getChildren().addAll(top, scroll, buttons(open, paste));
   }

@@ -1,18 +1,18 @@
 package holdcurve.ui.window.benchsheet;
 
-import holdcurve.check.InputException;
-import holdcurve.circuit.Circuit;
-import holdcurve.droptest.DropJudge;
-import holdcurve.droptest.DropReport;
-import holdcurve.droptest.DropTest;
-import holdcurve.droptest.TrappedFuel;
+import holdcurve.bench.droptest.DropAssessment;
+import holdcurve.bench.droptest.DropReport;
+import holdcurve.bench.droptest.DropTest;
+import holdcurve.bench.droptest.TrappedFuel;
+import holdcurve.bench.flowsheet.BenchLimits;
+import holdcurve.common.input.InputException;
+import holdcurve.common.message.PressureUnit;
 import holdcurve.file.DropTestReader;
-import holdcurve.injector.BenchLimits;
-import holdcurve.job.Job;
-import holdcurve.part.Injector;
-import holdcurve.saying.PressureUnit;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.part.Injector;
+import holdcurve.record.job.Job;
 import holdcurve.ui.window.job.OpenJobModel;
-import holdcurve.ui.window.job.Pressures;
+import holdcurve.ui.window.job.PressureFormat;
 import holdcurve.ui.window.job.QuestionModel;
 import holdcurve.ui.window.job.WorkModel;
 import java.nio.file.Path;
@@ -170,7 +170,7 @@ public final class DropTestModel {
   private void convert(PressureUnit before, PressureUnit now) {
     filling = true;
     for (StringProperty field : pressureFields()) {
-      OptionalDouble pascals = Pressures.parse(field.get(), before);
+      OptionalDouble pascals = PressureFormat.parse(field.get(), before);
       pascals.ifPresent(value -> field.set(jobs.pressures().number(value)));
     }
     filling = false;
@@ -215,7 +215,7 @@ public final class DropTestModel {
             ? TrappedFuel.unknown()
             : TrappedFuel.of(circuitOrNull, test.shot().pause());
     TrappedFuel known = test.drawOff().map(d -> fuel.measuredBy(d, test.resolution())).orElse(fuel);
-    return DropJudge.judge(test, known, limits, SEED);
+    return DropAssessment.judge(test, known, limits, SEED);
   }
 
   /** How the test was done. */
@@ -241,7 +241,7 @@ public final class DropTestModel {
     return limits;
   }
 
-  Pressures pressures() {
+  PressureFormat pressures() {
     return jobs.pressures();
   }
 }

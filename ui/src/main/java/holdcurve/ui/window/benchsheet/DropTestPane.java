@@ -1,8 +1,8 @@
 package holdcurve.ui.window.benchsheet;
 
-import holdcurve.droptest.DropReport;
-import holdcurve.droptest.InjectorDrop;
-import holdcurve.injector.Standing;
+import holdcurve.bench.droptest.DropReport;
+import holdcurve.bench.droptest.InjectorDrop;
+import holdcurve.bench.flowsheet.Standing;
 import holdcurve.ui.window.frame.Sign;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;

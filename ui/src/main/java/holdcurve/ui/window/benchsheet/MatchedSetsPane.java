@@ -1,6 +1,6 @@
 package holdcurve.ui.window.benchsheet;
 
-import holdcurve.injector.MatchedSets;
+import holdcurve.bench.flowsheet.MatchedSets;
 import holdcurve.ui.window.frame.Texts;
 import java.util.List;
 import java.util.Locale;

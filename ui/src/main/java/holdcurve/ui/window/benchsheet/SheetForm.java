@@ -1,10 +1,10 @@
 package holdcurve.ui.window.benchsheet;
 
-import holdcurve.injector.Bench;
-import holdcurve.injector.BenchInjector;
-import holdcurve.injector.BenchReadings;
-import holdcurve.injector.BenchSheet;
-import holdcurve.injector.Service;
+import holdcurve.bench.flowsheet.Bench;
+import holdcurve.bench.flowsheet.BenchInjector;
+import holdcurve.bench.flowsheet.BenchReadings;
+import holdcurve.bench.flowsheet.BenchSheet;
+import holdcurve.bench.flowsheet.Service;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;

@@ -1,9 +1,9 @@
 package holdcurve.ui.window.benchsheet;
 
-import holdcurve.injector.BenchReport;
-import holdcurve.injector.InjectorReport;
-import holdcurve.injector.Standing;
-import holdcurve.saying.Saying;
+import holdcurve.bench.flowsheet.BenchReport;
+import holdcurve.bench.flowsheet.InjectorReport;
+import holdcurve.bench.flowsheet.Standing;
+import holdcurve.common.message.Message;
 import holdcurve.ui.window.frame.Sign;
 import java.util.List;
 
@@ -13,10 +13,10 @@ import java.util.List;
  * @param style class in the stylesheet
  * @param said which of the report's sentences stand beside the word
  */
-record SheetHeadline(String style, Sign sign, String word, List<Saying> said) {
+record SheetHeadline(String style, Sign sign, String word, List<Message> said) {
   static SheetHeadline of(BenchReport report) {
     List<InjectorReport> all = report.injectors();
-    List<Saying> verdict = report.verdict();
+    List<Message> verdict = report.verdict();
     if (all.stream().anyMatch(i -> isOut(i.standing()))) {
       return new SheetHeadline("leak", Sign.CROSS, "Out of line", verdict.subList(0, 1));
     }
@@ -36,19 +36,19 @@ record SheetHeadline(String style, Sign sign, String word, List<Saying> said) {
     return standing == Standing.OUT_OF_LINE || standing == Standing.FAR_OUT;
   }
 
-  private static List<Saying> naming(List<InjectorReport> all, List<Saying> verdict) {
+  private static List<Message> naming(List<InjectorReport> all, List<Message> verdict) {
     return verdict.stream()
         .filter(
-            saying ->
+            message ->
                 all.stream()
                     .filter(i -> !i.troubles().isEmpty())
-                    .anyMatch(i -> saying.toString().startsWith("Injector " + i.id() + " ")))
+                    .anyMatch(i -> message.toString().startsWith("Injector " + i.id() + " ")))
         .toList();
   }
 
   /** What else the report says. */
-  static List<Saying> rest(BenchReport report) {
-    List<Saying> said = of(report).said();
-    return report.verdict().stream().filter(saying -> !said.contains(saying)).toList();
+  static List<Message> rest(BenchReport report) {
+    List<Message> said = of(report).said();
+    return report.verdict().stream().filter(message -> !said.contains(message)).toList();
   }
 }

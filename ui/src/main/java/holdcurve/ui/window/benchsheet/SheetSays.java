@@ -1,6 +1,6 @@
 package holdcurve.ui.window.benchsheet;
 
-import holdcurve.injector.BenchReport;
+import holdcurve.bench.flowsheet.BenchReport;
 import java.util.Locale;
 import javafx.scene.layout.StackPane;
 

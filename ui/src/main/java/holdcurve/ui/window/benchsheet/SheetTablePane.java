@@ -1,6 +1,6 @@
 package holdcurve.ui.window.benchsheet;
 
-import holdcurve.fluid.Fluids;
+import holdcurve.physics.fluid.Fluids;
 import holdcurve.ui.window.frame.Scrolled;
 import java.util.Locale;
 import javafx.beans.binding.Bindings;

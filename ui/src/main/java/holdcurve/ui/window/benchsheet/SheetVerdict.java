@@ -1,6 +1,6 @@
 package holdcurve.ui.window.benchsheet;
 
-import holdcurve.injector.BenchReport;
+import holdcurve.bench.flowsheet.BenchReport;
 import holdcurve.ui.window.frame.Sign;
 import javafx.scene.layout.StackPane;
 

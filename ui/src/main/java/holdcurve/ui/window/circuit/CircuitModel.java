@@ -1,18 +1,18 @@
 package holdcurve.ui.window.circuit;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Part;
-import holdcurve.circuit.Property;
-import holdcurve.infer.Suspect;
-import holdcurve.job.HoldTest;
-import holdcurve.job.Job;
-import holdcurve.part.Hose;
+import holdcurve.inference.answer.Suspect;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.circuit.Property;
+import holdcurve.physics.part.Hose;
+import holdcurve.record.job.HoldTest;
+import holdcurve.record.job.Job;
 import holdcurve.ui.schematic.CircuitLayout;
 import holdcurve.ui.schematic.Drawing;
 import holdcurve.ui.window.job.FaultsModel;
 import holdcurve.ui.window.job.JobEdits;
 import holdcurve.ui.window.job.OpenJobModel;
-import holdcurve.ui.window.job.Pressures;
+import holdcurve.ui.window.job.PressureFormat;
 import holdcurve.ui.window.job.WorkModel;
 import java.util.HashMap;
 import java.util.Map;
@@ -227,7 +227,7 @@ public final class CircuitModel {
     return problem;
   }
 
-  Pressures pressures() {
+  PressureFormat pressures() {
     return jobs.pressures();
   }
 }

@@ -1,6 +1,6 @@
 package holdcurve.ui.window.circuit;
 
-import holdcurve.infer.Suspect;
+import holdcurve.inference.answer.Suspect;
 import holdcurve.ui.window.frame.Actions;
 import holdcurve.ui.window.frame.OutOfDate;
 import holdcurve.ui.window.frame.Page;

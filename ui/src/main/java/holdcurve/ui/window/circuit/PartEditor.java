@@ -1,9 +1,9 @@
 package holdcurve.ui.window.circuit;
 
-import holdcurve.circuit.Part;
-import holdcurve.circuit.Property;
-import holdcurve.circuit.Unit;
-import holdcurve.saying.Saying;
+import holdcurve.common.message.Message;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.circuit.Property;
+import holdcurve.physics.circuit.Unit;
 import holdcurve.ui.window.frame.Scrolled;
 import java.util.ArrayList;
 import java.util.List;
@@ -153,7 +153,7 @@ final class PartEditor extends VBox {
   }
 
   private String said(String words) {
-    return model.pressures().text(Saying.stated(words));
+    return model.pressures().text(Message.stated(words));
   }
 
   private static VBox tile(javafx.scene.Node... nodes) {

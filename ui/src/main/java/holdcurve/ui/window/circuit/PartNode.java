@@ -3,7 +3,7 @@ package holdcurve.ui.window.circuit;
 import holdcurve.ui.schematic.Drawing.Placed;
 import holdcurve.ui.schematic.PartLabel;
 import holdcurve.ui.window.frame.Sign;
-import holdcurve.ui.window.job.Pressures;
+import holdcurve.ui.window.job.PressureFormat;
 import javafx.css.PseudoClass;
 import javafx.geometry.Bounds;
 import javafx.scene.AccessibleRole;
@@ -23,7 +23,7 @@ final class PartNode extends Group {
   private final Rectangle halo = new Rectangle();
   private final Node drop = Sign.DROP.node();
 
-  PartNode(Placed placed, Pressures pressures) {
+  PartNode(Placed placed, PressureFormat pressures) {
     this.placed = placed;
     Group symbol = SymbolNodes.of(placed);
     String figure = PartWords.figure(placed.part(), pressures);

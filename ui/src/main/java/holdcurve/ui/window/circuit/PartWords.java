@@ -1,10 +1,10 @@
 package holdcurve.ui.window.circuit;
 
-import holdcurve.circuit.Part;
-import holdcurve.circuit.Property;
-import holdcurve.circuit.Unit;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.circuit.Property;
+import holdcurve.physics.circuit.Unit;
 import holdcurve.ui.schematic.PartLabel;
-import holdcurve.ui.window.job.Pressures;
+import holdcurve.ui.window.job.PressureFormat;
 import java.math.BigDecimal;
 import java.math.MathContext;
 
@@ -15,7 +15,7 @@ final class PartWords {
   private PartWords() {}
 
   /** The figure that tells a part from another of its kind; may be empty. */
-  static String figure(Part part, Pressures pressures) {
+  static String figure(Part part, PressureFormat pressures) {
     return PartLabel.telling(part)
         .map(telling -> value(part, telling, pressures) + " " + unit(telling, pressures))
         .orElse("");
@@ -28,14 +28,14 @@ final class PartWords {
   }
 
   /** Value of a property as it is typed, in its unit. */
-  static String value(Part part, Property property, Pressures pressures) {
+  static String value(Part part, Property property, PressureFormat pressures) {
     return number(property, part.value(property), pressures);
   }
 
   /**
    * @param si value [SI]
    */
-  static String number(Property property, double si, Pressures pressures) {
+  static String number(Property property, double si, PressureFormat pressures) {
     double shown =
         isPressure(property) ? pressures.unit().fromPascal(si) : property.unit().fromSi(si);
     return shown == 0
@@ -44,12 +44,12 @@ final class PartWords {
   }
 
   /** Symbol of the unit in which a property is shown. */
-  static String unit(Property property, Pressures pressures) {
+  static String unit(Property property, PressureFormat pressures) {
     return isPressure(property) ? pressures.unit().symbol() : property.unit().symbol();
   }
 
   /** From what to what a property may be set. */
-  static String limits(Property property, Pressures pressures) {
+  static String limits(Property property, PressureFormat pressures) {
     return number(property, property.least(), pressures)
         + " to "
         + number(property, property.most(), pressures)

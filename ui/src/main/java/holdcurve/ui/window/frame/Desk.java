@@ -1,7 +1,7 @@
 package holdcurve.ui.window.frame;
 
 import holdcurve.fault.FaultCatalogue;
-import holdcurve.ui.theme.Looks;
+import holdcurve.ui.theme.Appearance;
 import holdcurve.ui.window.job.FaultsModel;
 import holdcurve.ui.window.job.OpenJobModel;
 import holdcurve.ui.window.job.RescueModel;
@@ -24,11 +24,11 @@ public record Desk(
     OpenJobModel jobs,
     FaultsModel faults,
     RescueModel rescue,
-    Looks looks,
+    Appearance looks,
     FileDialogs dialogs,
     StringProperty page) {
   /** Without unsaved work of earlier windows, with the faults that are shipped. */
-  public static Desk alone(OpenJobModel jobs, Looks looks, FileDialogs dialogs) {
+  public static Desk alone(OpenJobModel jobs, Appearance looks, FileDialogs dialogs) {
     return new Desk(
         jobs,
         new FaultsModel(FaultCatalogue::load, null),
@@ -40,6 +40,6 @@ public record Desk(
 
   /** Likewise, with the usual looks, and nobody to name a file. */
   public static Desk alone(OpenJobModel jobs) {
-    return alone(jobs, new Looks(), near -> Optional.empty());
+    return alone(jobs, new Appearance(), near -> Optional.empty());
   }
 }

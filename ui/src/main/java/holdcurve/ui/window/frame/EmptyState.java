@@ -1,6 +1,6 @@
 package holdcurve.ui.window.frame;
 
-import holdcurve.circuit.Circuit;
+import holdcurve.physics.circuit.Circuit;
 import holdcurve.ui.scenario.Scenarios;
 import holdcurve.ui.window.job.CircuitTemplates;
 import holdcurve.ui.window.job.JobEdits;

@@ -1,7 +1,7 @@
 package holdcurve.ui.window.frame;
 
+import holdcurve.common.text.Titles;
 import holdcurve.file.JobWriter;
-import holdcurve.text.Titles;
 import holdcurve.ui.window.job.RankingModel;
 import java.nio.file.Path;
 import java.util.Optional;

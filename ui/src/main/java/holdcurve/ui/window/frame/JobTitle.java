@@ -1,6 +1,6 @@
 package holdcurve.ui.window.frame;
 
-import holdcurve.job.Job;
+import holdcurve.record.job.Job;
 import holdcurve.ui.window.job.JobEdits;
 import holdcurve.ui.window.job.OpenJobModel;
 import javafx.geometry.Pos;

@@ -75,7 +75,7 @@ public final class NativeFileDialogs implements FileDialogs {
 
   @Override
   public Optional<Path> choosePlugins(Path near) {
-    Alert alert = new Alert(Alert.AlertType.CONFIRMATION, Cautions.PLUGINS);
+    Alert alert = new Alert(Alert.AlertType.CONFIRMATION, StepCautions.PLUGINS);
     alert.setHeaderText("Folder of fault plugins");
     alert.initOwner(owner);
     if (alert.showAndWait().filter(ButtonType.OK::equals).isEmpty()) {

@@ -1,6 +1,6 @@
 package holdcurve.ui.window.frame;
 
-import holdcurve.ui.window.job.Pressures;
+import holdcurve.ui.window.job.PressureFormat;
 import java.util.List;
 import java.util.function.Consumer;
 import javafx.scene.Node;
@@ -21,7 +21,7 @@ final class PageRail extends VBox {
   /**
    * @param path how far the job is
    */
-  PageRail(List<Page> pages, Node path, Pressures pressures, Consumer<Page> show) {
+  PageRail(List<Page> pages, Node path, PressureFormat pressures, Consumer<Page> show) {
     getStyleClass().add("hc-rail");
     setMinWidth(USE_PREF_SIZE);
     VBox list = new VBox();
@@ -65,11 +65,11 @@ final class PageRail extends VBox {
 
   /** Bar, kPa or psi. */
   private static final class UnitSwitch extends HBox {
-    UnitSwitch(Pressures pressures) {
+    UnitSwitch(PressureFormat pressures) {
       setId("units");
       getStyleClass().add("hc-units");
       ToggleGroup units = new ToggleGroup();
-      Pressures.CHOICES.forEach(
+      PressureFormat.CHOICES.forEach(
           unit -> {
             ToggleButton button = new ToggleButton(unit.symbol());
             button.getStyleClass().add("hc-small");

@@ -1,6 +1,6 @@
 package holdcurve.ui.window.frame;
 
-import holdcurve.text.Titles;
+import holdcurve.common.text.Titles;
 import holdcurve.ui.window.job.Autosave;
 import holdcurve.ui.window.job.RescueModel;
 import javafx.collections.ListChangeListener;

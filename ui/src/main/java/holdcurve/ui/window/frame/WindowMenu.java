@@ -1,6 +1,6 @@
 package holdcurve.ui.window.frame;
 
-import holdcurve.ui.theme.Looks;
+import holdcurve.ui.theme.Appearance;
 import holdcurve.ui.window.job.OpenJobModel;
 import java.nio.file.Path;
 import java.util.List;
@@ -121,7 +121,7 @@ final class WindowMenu extends MenuBar {
   }
 
   private Menu view(Desk desk) {
-    Looks looks = desk.looks();
+    Appearance looks = desk.looks();
     return new Menu(
         "_View",
         null,

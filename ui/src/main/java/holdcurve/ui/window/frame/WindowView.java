@@ -1,8 +1,8 @@
 package holdcurve.ui.window.frame;
 
-import holdcurve.job.Job;
-import holdcurve.text.Titles;
-import holdcurve.ui.theme.Looks;
+import holdcurve.common.text.Titles;
+import holdcurve.record.job.Job;
+import holdcurve.ui.theme.Appearance;
 import holdcurve.ui.window.job.JobEdits;
 import holdcurve.ui.window.job.OpenJobModel;
 import java.util.List;
@@ -24,7 +24,7 @@ import javafx.scene.layout.VBox;
 /** The frame: menu, banner, the page on view, progress. */
 public final class WindowView {
   private final OpenJobModel model;
-  private final Looks looks;
+  private final Appearance looks;
   private final Desk desk;
   private final List<Page> pages;
   private final BorderPane root = new BorderPane();

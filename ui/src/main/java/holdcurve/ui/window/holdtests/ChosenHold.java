@@ -1,11 +1,11 @@
 package holdcurve.ui.window.holdtests;
 
-import holdcurve.job.HoldTest;
-import holdcurve.job.Job;
-import holdcurve.log.GaugeLog;
+import holdcurve.record.job.HoldTest;
+import holdcurve.record.job.Job;
+import holdcurve.record.log.GaugeLog;
 import holdcurve.ui.window.job.JobEdits;
 import holdcurve.ui.window.job.OpenJobModel;
-import holdcurve.ui.window.job.Pressures;
+import holdcurve.ui.window.job.PressureFormat;
 import holdcurve.ui.window.job.TestEdits;
 import java.util.List;
 import java.util.Set;
@@ -127,7 +127,7 @@ final class ChosenHold {
     return hint;
   }
 
-  Pressures pressures() {
+  PressureFormat pressures() {
     return jobs.pressures();
   }
 

@@ -1,7 +1,7 @@
 package holdcurve.ui.window.holdtests;
 
-import holdcurve.saying.PressureUnit;
-import holdcurve.ui.window.job.Pressures;
+import holdcurve.common.message.PressureUnit;
+import holdcurve.ui.window.job.PressureFormat;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -23,13 +23,13 @@ record Entry(OptionalDouble time, double pressure, boolean doubtful) {
   private static final double LATEST = 86_400;
 
   /** Empty if it can't be understood. */
-  static Optional<Entry> parse(String typed, Pressures pressures) {
+  static Optional<Entry> parse(String typed, PressureFormat pressures) {
     Matcher m = SHAPE.matcher(typed.strip());
     if (!m.matches()) {
       return Optional.empty();
     }
     OptionalDouble pressure =
-        Pressures.parse(m.group(2), unit(m.group(3)).orElse(pressures.unit()));
+        PressureFormat.parse(m.group(2), unit(m.group(3)).orElse(pressures.unit()));
     OptionalDouble time = m.group(1) == null ? OptionalDouble.empty() : seconds(m.group(1));
     if (pressure.isEmpty() || m.group(1) != null && time.isEmpty()) {
       return Optional.empty();
@@ -38,7 +38,7 @@ record Entry(OptionalDouble time, double pressure, boolean doubtful) {
   }
 
   private static Optional<PressureUnit> unit(String symbolOrNull) {
-    return Pressures.CHOICES.stream().filter(u -> u.symbol().equals(symbolOrNull)).findFirst();
+    return PressureFormat.CHOICES.stream().filter(u -> u.symbol().equals(symbolOrNull)).findFirst();
   }
 
   /**

@@ -1,18 +1,18 @@
 package holdcurve.ui.window.holdtests;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Part;
-import holdcurve.circuit.Ports;
-import holdcurve.finding.DrawOff;
-import holdcurve.finding.DropCount;
-import holdcurve.finding.Finding;
-import holdcurve.finding.JointLook;
-import holdcurve.finding.Moment;
-import holdcurve.finding.ReferenceHoseLook;
-import holdcurve.part.ColdStartInjector;
-import holdcurve.part.Injector;
-import holdcurve.ui.window.frame.Cautions;
-import holdcurve.ui.window.job.Pressures;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.circuit.Ports;
+import holdcurve.physics.part.ColdStartInjector;
+import holdcurve.physics.part.Injector;
+import holdcurve.record.finding.DrawOff;
+import holdcurve.record.finding.DropCount;
+import holdcurve.record.finding.Finding;
+import holdcurve.record.finding.JointLook;
+import holdcurve.record.finding.Moment;
+import holdcurve.record.finding.ReferenceHoseLook;
+import holdcurve.ui.window.frame.StepCautions;
+import holdcurve.ui.window.job.PressureFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -45,10 +45,10 @@ enum FindingForm {
   /** What to beware of before it is looked for. */
   String caution() {
     return switch (this) {
-      case WET, WET_AGAIN, DRY, STILL_DRY, ALL_DRY -> Cautions.LOOK;
-      case DROPS -> Cautions.DROPS;
-      case FUEL_IN_HOSE, NO_FUEL_IN_HOSE -> Cautions.THIN_HOSE;
-      case DRAWN_OFF -> Cautions.DRAW_OFF;
+      case WET, WET_AGAIN, DRY, STILL_DRY, ALL_DRY -> StepCautions.LOOK;
+      case DROPS -> StepCautions.DROPS;
+      case FUEL_IN_HOSE, NO_FUEL_IN_HOSE -> StepCautions.THIN_HOSE;
+      case DRAWN_OFF -> StepCautions.DRAW_OFF;
     };
   }
 
@@ -83,7 +83,7 @@ enum FindingForm {
    * @param typed one for each of {@link #fields}
    * @return empty if a number can't be used
    */
-  Optional<Finding> finding(String part, List<String> typed, Pressures pressures) {
+  Optional<Finding> finding(String part, List<String> typed, PressureFormat pressures) {
     try {
       return Optional.of(make(part, typed, pressures));
     } catch (IllegalArgumentException e) {
@@ -91,7 +91,7 @@ enum FindingForm {
     }
   }
 
-  private Finding make(String part, List<String> typed, Pressures pressures) {
+  private Finding make(String part, List<String> typed, PressureFormat pressures) {
     return switch (this) {
       case WET -> JointLook.of(part, true);
       case WET_AGAIN -> JointLook.of(part, true).afterWiping();

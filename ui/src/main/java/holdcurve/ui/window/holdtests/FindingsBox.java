@@ -1,6 +1,6 @@
 package holdcurve.ui.window.holdtests;
 
-import holdcurve.finding.Finding;
+import holdcurve.record.finding.Finding;
 import holdcurve.ui.window.frame.Named;
 import holdcurve.ui.window.frame.Texts;
 import java.time.LocalDate;

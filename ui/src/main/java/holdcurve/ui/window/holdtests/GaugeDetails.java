@@ -1,10 +1,10 @@
 package holdcurve.ui.window.holdtests;
 
-import holdcurve.job.GaugeSpec;
-import holdcurve.job.Job;
-import holdcurve.saying.Saying;
-import holdcurve.saying.Saying.Digits;
-import holdcurve.saying.Saying.Pressure;
+import holdcurve.common.message.Message;
+import holdcurve.common.message.Message.Digits;
+import holdcurve.common.message.Message.Pressure;
+import holdcurve.record.job.GaugeSpec;
+import holdcurve.record.job.Job;
 import holdcurve.ui.window.job.JobEdits;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
@@ -27,8 +27,8 @@ final class GaugeDetails {
       return value.isPresent() && value.getAsDouble() >= least && value.getAsDouble() <= most;
     }
 
-    Saying said() {
-      return Saying.of("%s to %s", Saying.round(least), Saying.round(most));
+    Message said() {
+      return Message.of("%s to %s", Message.round(least), Message.round(most));
     }
   }
 
@@ -53,12 +53,12 @@ final class GaugeDetails {
 
   /** Class of accuracy [%]. */
   String accuracyClass() {
-    return stripped(Saying.of("%.2f", 100 * gauge().accuracyClass()).toString());
+    return stripped(Message.of("%.2f", 100 * gauge().accuracyClass()).toString());
   }
 
   private String number(double pascals) {
     Pressure fine = new Pressure(pascals, false, Digits.FINE);
-    return stripped(hold.pressures().text(Saying.of("%s", fine)));
+    return stripped(hold.pressures().text(Message.of("%s", fine)));
   }
 
   private static String stripped(String number) {
@@ -75,7 +75,7 @@ final class GaugeDetails {
             RANGE,
             hold.pressures().parse(typed),
             range -> new GaugeSpec(range, gauge().accuracyClass(), gauge().resolution()),
-            Saying.of("Gauge: its scale ends at %s.", RANGE.said()));
+            Message.of("Gauge: its scale ends at %s.", RANGE.said()));
   }
 
   /** Likewise. */
@@ -85,7 +85,7 @@ final class GaugeDetails {
             STEP,
             hold.pressures().parse(typed),
             step -> new GaugeSpec(gauge().range(), gauge().accuracyClass(), step),
-            Saying.of("Gauge: it is read to steps of %s.", STEP.said()));
+            Message.of("Gauge: it is read to steps of %s.", STEP.said()));
   }
 
   /**
@@ -98,7 +98,7 @@ final class GaugeDetails {
             CLASS,
             share(typed),
             share -> new GaugeSpec(gauge().range(), share, gauge().resolution()),
-            Saying.plain("Gauge: its class is a number from 0.01 to 10, such as 1.6."));
+            Message.plain("Gauge: its class is a number from 0.01 to 10, such as 1.6."));
   }
 
   private static OptionalDouble share(String typed) {
@@ -110,7 +110,7 @@ final class GaugeDetails {
   }
 
   private boolean set(
-      Limits limits, OptionalDouble value, DoubleFunction<GaugeSpec> made, Saying wrong) {
+      Limits limits, OptionalDouble value, DoubleFunction<GaugeSpec> made, Message wrong) {
     if (!limits.hold(value)) {
       hold.hintProperty().set(hold.pressures().text(wrong));
       return false;

@@ -1,9 +1,9 @@
 package holdcurve.ui.window.holdtests;
 
-import holdcurve.job.HoldTest;
-import holdcurve.job.Job;
-import holdcurve.part.Hose;
-import holdcurve.text.Days;
+import holdcurve.common.text.Days;
+import holdcurve.physics.part.Hose;
+import holdcurve.record.job.HoldTest;
+import holdcurve.record.job.Job;
 import holdcurve.ui.window.job.TestEdits;
 import java.util.List;
 import java.util.OptionalDouble;

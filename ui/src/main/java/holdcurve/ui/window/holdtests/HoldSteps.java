@@ -1,7 +1,7 @@
 package holdcurve.ui.window.holdtests;
 
-import holdcurve.job.HoldTest;
-import holdcurve.ui.window.frame.Cautions;
+import holdcurve.record.job.HoldTest;
+import holdcurve.ui.window.frame.StepCautions;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -28,12 +28,13 @@ final class HoldSteps {
 
   static List<Step> of(HoldTest test) {
     List<Step> steps = new ArrayList<>();
-    steps.add(new Step(Stage.BEFORE, "Tee the gauge in; look at every joint.", Cautions.OPENING));
+    steps.add(
+        new Step(Stage.BEFORE, "Tee the gauge in; look at every joint.", StepCautions.OPENING));
     steps.add(
         new Step(
             Stage.BEFORE,
             String.format("Run the pump for %.0f s.", test.primeTime()),
-            Cautions.BRIDGED_PUMP));
+            StepCautions.BRIDGED_PUMP));
     steps.add(new Step(Stage.BEFORE, "Stop the pump and press Space at that moment.", ""));
     if (!test.clamped().isEmpty()) {
       String hoses = String.join(" and ", test.clamped().stream().sorted().toList());
@@ -41,7 +42,7 @@ final class HoldSteps {
           new Step(
               Stage.CLAMPING,
               "At once, clamp " + hoses + ", then press Clamps on.",
-              Cautions.CLAMPS));
+              StepCautions.CLAMPS));
     }
     steps.add(
         new Step(
@@ -52,7 +53,7 @@ final class HoldSteps {
         new Step(
             Stage.DONE,
             "After ten minutes look at the joints again, and note what is wet.",
-            Cautions.RELIEVE));
+            StepCautions.RELIEVE));
     return steps;
   }
 

@@ -1,12 +1,12 @@
 package holdcurve.ui.window.holdtests;
 
-import holdcurve.job.HoldTest;
-import holdcurve.job.Job;
-import holdcurve.log.GaugeLog;
-import holdcurve.log.Reading;
+import holdcurve.record.job.HoldTest;
+import holdcurve.record.job.Job;
+import holdcurve.record.log.GaugeLog;
+import holdcurve.record.log.Reading;
 import holdcurve.ui.window.job.JobEdits;
 import holdcurve.ui.window.job.OpenJobModel;
-import holdcurve.ui.window.job.Pressures;
+import holdcurve.ui.window.job.PressureFormat;
 import holdcurve.ui.window.plot.HoldPlot;
 import java.time.LocalDate;
 import java.util.List;
@@ -199,7 +199,7 @@ public final class HoldTestsModel {
     return watch;
   }
 
-  Pressures pressures() {
+  PressureFormat pressures() {
     return jobs.pressures();
   }
 }

@@ -1,7 +1,7 @@
 package holdcurve.ui.window.holdtests;
 
-import holdcurve.finding.Finding;
-import holdcurve.job.HoldTest;
+import holdcurve.record.finding.Finding;
+import holdcurve.record.job.HoldTest;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;

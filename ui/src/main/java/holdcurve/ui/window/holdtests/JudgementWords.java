@@ -1,7 +1,7 @@
 package holdcurve.ui.window.holdtests;
 
-import holdcurve.live.Expectation;
-import holdcurve.live.Judgement;
+import holdcurve.advice.live.Expectation;
+import holdcurve.advice.live.LiveAssessment;
 import holdcurve.ui.window.frame.Sign;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -44,7 +44,7 @@ record JudgementWords(String style, Sign sign, String word, String sentence) {
   /**
    * @param last time of the last reading [s]
    */
-  static JudgementWords of(Judgement judgement, Expectation expectation, double last) {
+  static JudgementWords of(LiveAssessment judgement, Expectation expectation, double last) {
     return switch (judgement.kind()) {
       case SOUND ->
           new JudgementWords(
@@ -80,13 +80,13 @@ record JudgementWords(String style, Sign sign, String word, String sentence) {
   }
 
   private static JudgementWords undecided(
-      Judgement judgement, Expectation expectation, double last) {
+      LiveAssessment judgement, Expectation expectation, double last) {
     String sofar =
         Double.isFinite(judgement.leastLeak())
             ? "So far only a leak of more than " + leak(judgement.leastLeak()) + " would show."
             : "The first readings say nothing yet.";
     OptionalDouble tells = tells(expectation);
-    if (judgement.leastLeak() <= Judgement.NOTABLE_LEAK) {
+    if (judgement.leastLeak() <= LiveAssessment.NOTABLE_LEAK) {
       return undecided("Not sure", "The last reading lies off the others. Take one more.");
     }
     if (tells.isPresent() && last < tells.getAsDouble()) {
@@ -107,7 +107,7 @@ record JudgementWords(String style, Sign sign, String word, String sentence) {
   private static OptionalDouble tells(Expectation expectation) {
     double[] times = expectation.band().time();
     for (int k = 0; k < times.length; k++) {
-      if (expectation.leastLeak()[k] <= Judgement.NOTABLE_LEAK) {
+      if (expectation.leastLeak()[k] <= LiveAssessment.NOTABLE_LEAK) {
         return OptionalDouble.of(times[k]);
       }
     }

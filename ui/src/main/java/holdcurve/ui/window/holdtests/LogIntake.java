@@ -1,7 +1,7 @@
 package holdcurve.ui.window.holdtests;
 
-import holdcurve.log.GaugeLog;
-import holdcurve.log.GaugeLogReader;
+import holdcurve.record.log.GaugeLog;
+import holdcurve.record.log.GaugeLogReader;
 import java.nio.file.Path;
 import java.util.function.Supplier;
 import javafx.beans.property.ObjectProperty;

@@ -1,7 +1,7 @@
 package holdcurve.ui.window.holdtests;
 
-import holdcurve.saying.PressureUnit;
-import holdcurve.ui.window.job.Pressures;
+import holdcurve.common.message.PressureUnit;
+import holdcurve.ui.window.job.PressureFormat;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -66,7 +66,7 @@ final class PastedTable {
   /** A unit that stands behind each number, below a heading if there is one. */
   private Optional<PressureUnit> behindEveryNumber() {
     List<String> numbers = lines.stream().filter(line -> line.matches(".*\\d.*")).toList();
-    return Pressures.CHOICES.stream()
+    return PressureFormat.CHOICES.stream()
         .filter(unit -> numbers.stream().allMatch(line -> !without(line, unit).equals(line)))
         .findFirst();
   }

@@ -1,9 +1,9 @@
 package holdcurve.ui.window.holdtests;
 
-import holdcurve.log.GaugeLog;
-import holdcurve.log.LogImport;
-import holdcurve.log.Reading;
-import holdcurve.ui.window.job.Pressures;
+import holdcurve.record.log.GaugeLog;
+import holdcurve.record.log.LogImport;
+import holdcurve.record.log.Reading;
+import holdcurve.ui.window.job.PressureFormat;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -12,12 +12,12 @@ record Preview(LogImport log) {
   private static final int SHOWN = 6;
 
   /** How it was understood, in sentences. */
-  List<String> understood(Pressures pressures) {
+  List<String> understood(PressureFormat pressures) {
     return pressures.texts(log.understood());
   }
 
   /** A few of its readings as they would be taken, time and pressure. */
-  List<String> sample(Pressures pressures) {
+  List<String> sample(PressureFormat pressures) {
     List<Reading> readings = log.log().fromPumpStop().readings();
     List<String> lines = new ArrayList<>();
     for (int i = 0; i < readings.size(); i++) {
@@ -30,7 +30,7 @@ record Preview(LogImport log) {
     return lines;
   }
 
-  private static String line(Reading reading, Pressures pressures) {
+  private static String line(Reading reading, PressureFormat pressures) {
     return Entry.clock(reading.time())
         + "   "
         + pressures.text(reading.pressure())

@@ -1,6 +1,6 @@
 package holdcurve.ui.window.holdtests;
 
-import holdcurve.log.Reading;
+import holdcurve.record.log.Reading;
 import holdcurve.ui.window.job.JobEdits;
 import holdcurve.ui.window.job.TestEdits;
 import java.util.List;

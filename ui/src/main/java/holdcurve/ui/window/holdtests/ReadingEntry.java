@@ -1,10 +1,10 @@
 package holdcurve.ui.window.holdtests;
 
-import holdcurve.job.GaugeSpec;
-import holdcurve.job.HoldTest;
-import holdcurve.log.OddReading;
-import holdcurve.log.Reading;
-import holdcurve.saying.Saying;
+import holdcurve.common.message.Message;
+import holdcurve.record.job.GaugeSpec;
+import holdcurve.record.job.HoldTest;
+import holdcurve.record.log.OddReading;
+import holdcurve.record.log.Reading;
 import holdcurve.ui.window.job.TestEdits;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -111,10 +111,10 @@ final class ReadingEntry {
     return correcting.get() == null ? add(entry.get()) : correct(entry.get());
   }
 
-  private static Saying tooMuch(Entry entry, GaugeSpec gauge) {
-    return Saying.of(
+  private static Message tooMuch(Entry entry, GaugeSpec gauge) {
+    return Message.of(
         "%s on a gauge to %s? Type it again, or say on the right what scale the gauge has.",
-        Saying.round(entry.pressure()), Saying.round(gauge.range()));
+        Message.round(entry.pressure()), Message.round(gauge.range()));
   }
 
   private boolean add(Entry entry) {

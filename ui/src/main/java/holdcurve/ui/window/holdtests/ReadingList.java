@@ -1,7 +1,7 @@
 package holdcurve.ui.window.holdtests;
 
-import holdcurve.log.LogEvent;
-import holdcurve.log.Reading;
+import holdcurve.record.log.LogEvent;
+import holdcurve.record.log.Reading;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;

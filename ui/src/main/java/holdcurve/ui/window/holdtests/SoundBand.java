@@ -1,16 +1,16 @@
 package holdcurve.ui.window.holdtests;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.infer.HoldCurve;
-import holdcurve.infer.Progress;
-import holdcurve.job.GaugeSpec;
-import holdcurve.job.HoldTest;
-import holdcurve.job.Job;
-import holdcurve.live.Expectation;
-import holdcurve.live.Judgement;
-import holdcurve.live.SoundHold;
-import holdcurve.live.Steadied;
-import holdcurve.log.Reading;
+import holdcurve.advice.live.AveragedReadings;
+import holdcurve.advice.live.Expectation;
+import holdcurve.advice.live.LiveAssessment;
+import holdcurve.advice.live.SoundHold;
+import holdcurve.common.work.Progress;
+import holdcurve.inference.answer.HoldCurve;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.record.job.GaugeSpec;
+import holdcurve.record.job.HoldTest;
+import holdcurve.record.job.Job;
+import holdcurve.record.log.Reading;
 import holdcurve.ui.window.job.WorkModel;
 import java.util.List;
 import java.util.Objects;
@@ -21,8 +21,8 @@ import java.util.Set;
 /** What a sound circuit would show in the hold being read, and what can be said beside that. */
 final class SoundBand {
   private static final long SEED = 1;
-  private static final Judgement NOTHING_YET =
-      new Judgement(Judgement.Kind.EARLY, Double.POSITIVE_INFINITY);
+  private static final LiveAssessment NOTHING_YET =
+      new LiveAssessment(LiveAssessment.Kind.EARLY, Double.POSITIVE_INFINITY);
 
   private final WorkModel work;
   private final Runnable found;
@@ -34,7 +34,7 @@ final class SoundBand {
   private List<Reading> stoppedAt;
 
   private List<Reading> judged = List.of();
-  private Judgement judgement = NOTHING_YET;
+  private LiveAssessment judgement = NOTHING_YET;
 
   /** Everything that an expectation depends on. */
   private record Question(
@@ -47,7 +47,7 @@ final class SoundBand {
       Reading first,
       double span) {}
 
-  private record Answer(Optional<Expectation> expectation, Judgement judgement) {}
+  private record Answer(Optional<Expectation> expectation, LiveAssessment judgement) {}
 
   /**
    * @param found run once an answer is there
@@ -66,7 +66,7 @@ final class SoundBand {
    */
   void ask(Job job, HoldTest test, List<Reading> hold, double span) {
     Question question =
-        Steadied.first(hold).map(first -> question(job, test, first, span)).orElse(null);
+        AveragedReadings.first(hold).map(first -> question(job, test, first, span)).orElse(null);
     boolean again = stoppedAt != null && stoppedAt != hold;
     if (Objects.equals(question, asked) && !again) {
       return;
@@ -113,7 +113,7 @@ final class SoundBand {
     Optional<Expectation> expected =
         SoundHold.expect(
             question.circuit(), question.gauge(), test, question.span(), SEED, progress);
-    return new Answer(expected, expected.map(e -> Judgement.of(e, hold)).orElse(NOTHING_YET));
+    return new Answer(expected, expected.map(e -> LiveAssessment.of(e, hold)).orElse(NOTHING_YET));
   }
 
   private void take(Question question, Answer answer, List<Reading> hold) {
@@ -141,7 +141,7 @@ final class SoundBand {
     }
     if (hold != judged) {
       judged = hold;
-      judgement = Judgement.of(expectation, hold);
+      judgement = LiveAssessment.of(expectation, hold);
     }
     return JudgementWords.of(judgement, expectation, hold.get(hold.size() - 1).time());
   }

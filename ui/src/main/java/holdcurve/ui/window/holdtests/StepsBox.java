@@ -1,6 +1,6 @@
 package holdcurve.ui.window.holdtests;
 
-import holdcurve.job.HoldTest;
+import holdcurve.record.job.HoldTest;
 import holdcurve.ui.window.frame.Texts;
 import holdcurve.ui.window.job.PlannedSteps;
 import javafx.scene.layout.VBox;

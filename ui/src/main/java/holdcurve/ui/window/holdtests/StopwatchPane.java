@@ -1,6 +1,6 @@
 package holdcurve.ui.window.holdtests;
 
-import holdcurve.log.Reading;
+import holdcurve.record.log.Reading;
 import holdcurve.ui.window.frame.Primary;
 import javafx.animation.Animation;
 import javafx.animation.KeyFrame;

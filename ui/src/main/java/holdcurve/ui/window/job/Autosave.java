@@ -1,10 +1,10 @@
 package holdcurve.ui.window.job;
 
-import holdcurve.check.InputException;
+import holdcurve.common.input.InputException;
 import holdcurve.file.JobReader;
-import holdcurve.job.HoldTest;
-import holdcurve.job.Job;
-import holdcurve.log.Reading;
+import holdcurve.record.job.HoldTest;
+import holdcurve.record.job.Job;
+import holdcurve.record.log.Reading;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.lang.System.Logger.Level;

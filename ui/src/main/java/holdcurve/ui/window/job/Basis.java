@@ -1,12 +1,12 @@
 package holdcurve.ui.window.job;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.finding.Finding;
-import holdcurve.job.GaugeSpec;
-import holdcurve.job.HoldTest;
-import holdcurve.job.Job;
-import holdcurve.job.Repair;
-import holdcurve.pass.PassLimit;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.record.finding.Finding;
+import holdcurve.record.job.GaugeSpec;
+import holdcurve.record.job.HoldTest;
+import holdcurve.record.job.Job;
+import holdcurve.record.job.Repair;
+import holdcurve.record.limit.PassLimit;
 import java.util.List;
 import java.util.Map;
 

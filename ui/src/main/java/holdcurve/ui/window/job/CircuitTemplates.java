@@ -1,8 +1,8 @@
 package holdcurve.ui.window.job;
 
-import holdcurve.circuit.Circuit;
+import holdcurve.common.message.Message;
 import holdcurve.file.CircuitReader;
-import holdcurve.saying.Saying;
+import holdcurve.physics.circuit.Circuit;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -18,7 +18,7 @@ public final class CircuitTemplates {
    * @param title a few words
    * @param what it has, in a sentence
    */
-  public record Template(String file, String title, Saying what) {}
+  public record Template(String file, String title, Message what) {}
 
   private static final List<Template> ALL =
       List.of(
@@ -41,8 +41,8 @@ public final class CircuitTemplates {
 
   private CircuitTemplates() {}
 
-  private static Saying set(String what, double pressure) {
-    return Saying.of("%s; set to %s.", what, Saying.round(pressure));
+  private static Message set(String what, double pressure) {
+    return Message.of("%s; set to %s.", what, Message.round(pressure));
   }
 
   /** In the order in which to offer them. */

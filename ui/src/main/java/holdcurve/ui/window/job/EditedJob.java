@@ -1,6 +1,6 @@
 package holdcurve.ui.window.job;
 
-import holdcurve.job.Job;
+import holdcurve.record.job.Job;
 import java.nio.file.Path;
 import java.util.function.UnaryOperator;
 import javafx.beans.binding.Bindings;

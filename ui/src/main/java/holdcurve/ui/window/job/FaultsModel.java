@@ -1,7 +1,7 @@
 package holdcurve.ui.window.job;
 
-import holdcurve.circuit.Circuit;
 import holdcurve.fault.FaultCatalogue;
+import holdcurve.physics.circuit.Circuit;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.Set;

@@ -1,9 +1,9 @@
 package holdcurve.ui.window.job;
 
-import holdcurve.infer.Ranking;
-import holdcurve.job.Job;
-import holdcurve.repair.CheckVerdict;
-import holdcurve.repair.RepairCheck;
+import holdcurve.advice.check.CheckVerdict;
+import holdcurve.advice.check.RepairCheck;
+import holdcurve.inference.answer.Ranking;
+import holdcurve.record.job.Job;
 import java.util.EnumSet;
 import java.util.Set;
 

@@ -1,7 +1,7 @@
 package holdcurve.ui.window.job;
 
-import holdcurve.job.Job;
-import holdcurve.log.Reading;
+import holdcurve.record.job.Job;
+import holdcurve.record.log.Reading;
 import java.nio.file.Path;
 
 /** Keeps the job that is worked on safe from a crash. Called on the thread of the screen. */

@@ -1,9 +1,9 @@
 package holdcurve.ui.window.job;
 
-import holdcurve.check.InputException;
+import holdcurve.common.input.InputException;
 import holdcurve.file.JobWriter;
-import holdcurve.job.Job;
-import holdcurve.log.Reading;
+import holdcurve.record.job.Job;
+import holdcurve.record.log.Reading;
 import java.io.IOException;
 import java.lang.System.Logger.Level;
 import java.nio.ByteBuffer;

@@ -1,17 +1,17 @@
 package holdcurve.ui.window.job;
 
-import holdcurve.check.InputException;
+import holdcurve.advice.check.RepairCheck;
+import holdcurve.advice.plan.Procedure;
+import holdcurve.common.input.InputException;
+import holdcurve.common.text.Titles;
 import holdcurve.file.JobWriter;
-import holdcurve.infer.Ranker;
-import holdcurve.job.CurrentTests;
-import holdcurve.job.HoldTest;
-import holdcurve.job.Job;
-import holdcurve.job.Repair;
-import holdcurve.job.Timeline;
-import holdcurve.log.Reading;
-import holdcurve.plan.Procedure;
-import holdcurve.repair.RepairCheck;
-import holdcurve.text.Titles;
+import holdcurve.inference.ranking.Ranker;
+import holdcurve.record.job.CurrentTests;
+import holdcurve.record.job.HoldTest;
+import holdcurve.record.job.Job;
+import holdcurve.record.job.Repair;
+import holdcurve.record.job.Timeline;
+import holdcurve.record.log.Reading;
 import java.lang.System.Logger.Level;
 import java.nio.file.Path;
 import java.util.List;
@@ -50,18 +50,18 @@ public final class OpenJobModel {
   private final Keeper keeper;
   private final RankingModel ranking;
   private final WorkModel work;
-  private final Pressures pressures = new Pressures();
+  private final PressureFormat pressures = new PressureFormat();
   private final EditedJob edited = new EditedJob();
   private final QuestionModel questions = new QuestionModel();
 
   private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
 
-  private final Claim claim = new Claim();
+  private final WindowLock claim = new WindowLock();
   private final ReadOnlyBooleanWrapper elsewhere = new ReadOnlyBooleanWrapper();
 
   private final StringProperty hold = new SimpleStringProperty("");
   private final ObjectProperty<PlannedSteps> planned = new SimpleObjectProperty<>();
-  private final Outcome<RepairCheck> check = new Outcome<>(edited.jobProperty());
+  private final ComputedResult<RepairCheck> check = new ComputedResult<>(edited.jobProperty());
   private final RecentJobs recent = new RecentJobs();
 
   private int latestOpening;
@@ -211,7 +211,7 @@ public final class OpenJobModel {
       screen.execute(() -> refused(e.getMessage(), opening));
     } catch (RuntimeException | Error e) {
       LOG.log(Level.ERROR, "reading " + path, e);
-      String sentence = path + ": the job can't be opened: " + Trouble.plain(e);
+      String sentence = path + ": the job can't be opened: " + FailureText.plain(e);
       screen.execute(() -> refused(sentence, opening));
     }
   }
@@ -491,7 +491,7 @@ public final class OpenJobModel {
   }
 
   /** The check of the last holds. */
-  public Outcome<RepairCheck> check() {
+  public ComputedResult<RepairCheck> check() {
     return check;
   }
 
@@ -540,7 +540,7 @@ public final class OpenJobModel {
   }
 
   /** In which unit pressures are shown. */
-  public Pressures pressures() {
+  public PressureFormat pressures() {
     return pressures;
   }
 

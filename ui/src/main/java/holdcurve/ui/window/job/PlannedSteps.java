@@ -1,6 +1,6 @@
 package holdcurve.ui.window.job;
 
-import holdcurve.saying.Saying;
+import holdcurve.common.message.Message;
 import java.util.List;
 
 /**
@@ -11,7 +11,7 @@ import java.util.List;
  * @param steps in the order in which they are done
  * @param cautions to be read before
  */
-public record PlannedSteps(String hold, String name, List<Saying> steps, List<String> cautions) {
+public record PlannedSteps(String hold, String name, List<Message> steps, List<String> cautions) {
   public PlannedSteps {
     steps = List.copyOf(steps);
     cautions = List.copyOf(cautions);

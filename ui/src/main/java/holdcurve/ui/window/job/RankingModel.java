@@ -1,13 +1,13 @@
 package holdcurve.ui.window.job;
 
-import holdcurve.check.InputException;
-import holdcurve.check.NoAnswerException;
-import holdcurve.infer.Beliefs;
-import holdcurve.infer.Ranker;
-import holdcurve.infer.Ranking;
-import holdcurve.infer.Suspect;
-import holdcurve.job.Job;
-import holdcurve.model.SimulationException;
+import holdcurve.common.input.InputException;
+import holdcurve.common.input.NoAnswerException;
+import holdcurve.inference.answer.Ranking;
+import holdcurve.inference.answer.Suspect;
+import holdcurve.inference.posterior.Posterior;
+import holdcurve.inference.ranking.Ranker;
+import holdcurve.physics.network.SimulationException;
+import holdcurve.record.job.Job;
 import java.lang.System.Logger.Level;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
@@ -40,8 +40,8 @@ public final class RankingModel {
   private final Executor screen;
   private final Consumer<String> trouble;
 
-  private final Outcome<Ranking> result;
-  private final ReadOnlyObjectWrapper<Beliefs> beliefs = new ReadOnlyObjectWrapper<>();
+  private final ComputedResult<Ranking> result;
+  private final ReadOnlyObjectWrapper<Posterior> posterior = new ReadOnlyObjectWrapper<>();
   private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper();
   private final ReadOnlyDoubleWrapper progress = new ReadOnlyDoubleWrapper();
   private final ReadOnlyStringWrapper step = new ReadOnlyStringWrapper("");
@@ -65,14 +65,14 @@ public final class RankingModel {
     this.background = background;
     this.screen = screen;
     this.trouble = trouble;
-    this.result = new Outcome<>(open);
+    this.result = new ComputedResult<>(open);
   }
 
   /** Drops the ranking there is. */
   void forget() {
     cancel();
     result.forget();
-    beliefs.set(null);
+    posterior.set(null);
     ranked.set(null);
     chosen.set(null);
   }
@@ -104,7 +104,7 @@ public final class RankingModel {
 
   private void rank(Job job, Job open, RankingRun started) {
     try {
-      Beliefs ranking = started.run(() -> ranker.get().believe(job, SEED, DRAWS, started));
+      Posterior ranking = started.run(() -> ranker.get().believe(job, SEED, DRAWS, started));
       screen.execute(() -> ended(started, job, open, ranking, ""));
     } catch (CancellationException e) {
       screen.execute(() -> ended(started, job, open, null, ""));
@@ -113,7 +113,7 @@ public final class RankingModel {
     } catch (RuntimeException | Error e) {
       LOG.log(Level.ERROR, "ranking " + job.title(), e);
       screen.execute(
-          () -> ended(started, job, open, null, "The ranking broke off: " + Trouble.plain(e)));
+          () -> ended(started, job, open, null, "The ranking broke off: " + FailureText.plain(e)));
     }
   }
 
@@ -124,7 +124,7 @@ public final class RankingModel {
     }
   }
 
-  private void ended(RankingRun finished, Job job, Job open, Beliefs ranking, String sentence) {
+  private void ended(RankingRun finished, Job job, Job open, Posterior ranking, String sentence) {
     if (finished != run) {
       return;
     }
@@ -132,7 +132,7 @@ public final class RankingModel {
     busy.set(false);
     ranked.set(job);
     result.found(ranking == null ? null : ranking.ranking(), open);
-    beliefs.set(ranking);
+    posterior.set(ranking);
     if (!sentence.isEmpty()) {
       trouble.accept(sentence);
     }
@@ -149,8 +149,8 @@ public final class RankingModel {
   }
 
   /** What further questions can be asked of; null until the ranking is there. */
-  public ReadOnlyObjectProperty<Beliefs> beliefsProperty() {
-    return beliefs.getReadOnlyProperty();
+  public ReadOnlyObjectProperty<Posterior> posteriorProperty() {
+    return posterior.getReadOnlyProperty();
   }
 
   /** The job that the ranking is about; it may have changed since. Null until there is one. */

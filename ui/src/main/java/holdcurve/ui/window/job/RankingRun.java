@@ -1,6 +1,6 @@
 package holdcurve.ui.window.job;
 
-import holdcurve.infer.Progress;
+import holdcurve.common.work.Progress;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicBoolean;

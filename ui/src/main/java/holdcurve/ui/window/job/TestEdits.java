@@ -1,9 +1,9 @@
 package holdcurve.ui.window.job;
 
-import holdcurve.job.HoldTest;
-import holdcurve.log.GaugeLog;
-import holdcurve.log.LogEvent;
-import holdcurve.log.TimedEvent;
+import holdcurve.record.job.HoldTest;
+import holdcurve.record.log.GaugeLog;
+import holdcurve.record.log.LogEvent;
+import holdcurve.record.log.TimedEvent;
 import java.util.LinkedHashSet;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -93,7 +93,7 @@ public final class TestEdits {
             .map(
                 reading ->
                     reading.event().filter(e -> e.kind() == LogEvent.Kind.PUMP_STOP).isPresent()
-                        ? new holdcurve.log.Reading(
+                        ? new holdcurve.record.log.Reading(
                             reading.time(),
                             reading.pressure(),
                             reading.fuelTemperature(),

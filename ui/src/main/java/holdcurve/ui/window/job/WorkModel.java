@@ -1,9 +1,9 @@
 package holdcurve.ui.window.job;
 
-import holdcurve.check.InputException;
-import holdcurve.check.NoAnswerException;
-import holdcurve.infer.Progress;
-import holdcurve.model.SimulationException;
+import holdcurve.common.input.InputException;
+import holdcurve.common.input.NoAnswerException;
+import holdcurve.common.work.Progress;
+import holdcurve.physics.network.SimulationException;
 import java.lang.System.Logger.Level;
 import java.util.List;
 import java.util.concurrent.CancellationException;
@@ -128,7 +128,8 @@ public final class WorkModel {
     } catch (RuntimeException | Error e) {
       LOG.log(Level.ERROR, what, e);
       screen.execute(
-          () -> end(item, false, () -> trouble.accept(what + " broke off: " + Trouble.plain(e))));
+          () ->
+              end(item, false, () -> trouble.accept(what + " broke off: " + FailureText.plain(e))));
     }
   }
 

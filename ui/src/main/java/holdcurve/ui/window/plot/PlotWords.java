@@ -1,6 +1,6 @@
 package holdcurve.ui.window.plot;
 
-import holdcurve.job.HoldTest;
+import holdcurve.record.job.HoldTest;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

@@ -1,6 +1,6 @@
 package holdcurve.ui.window.plot;
 
-import holdcurve.saying.PressureUnit;
+import holdcurve.common.message.PressureUnit;
 import java.util.Arrays;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;

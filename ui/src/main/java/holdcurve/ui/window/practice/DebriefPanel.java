@@ -1,9 +1,9 @@
 package holdcurve.ui.window.practice;
 
-import holdcurve.practice.Debrief;
-import holdcurve.practice.RepairScore;
-import holdcurve.practice.Session;
-import holdcurve.saying.PressureUnit;
+import holdcurve.common.message.PressureUnit;
+import holdcurve.training.Debrief;
+import holdcurve.training.RepairScore;
+import holdcurve.training.TrainingSession;
 import holdcurve.ui.practice.DebriefText;
 import holdcurve.ui.practice.RepairWords;
 import holdcurve.ui.window.frame.Texts;
@@ -29,7 +29,7 @@ final class DebriefPanel extends ScrollPane {
    * @param save asks for a file and adds the score to it, with the mark given
    */
   DebriefPanel(
-      Session session,
+      TrainingSession session,
       Debrief debrief,
       PracticeModel model,
       PressureUnit unit,

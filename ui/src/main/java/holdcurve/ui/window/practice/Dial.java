@@ -1,6 +1,6 @@
 package holdcurve.ui.window.practice;
 
-import holdcurve.saying.PressureUnit;
+import holdcurve.common.message.PressureUnit;
 import javafx.animation.AnimationTimer;
 import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.SimpleDoubleProperty;

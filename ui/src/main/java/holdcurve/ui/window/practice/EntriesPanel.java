@@ -1,6 +1,6 @@
 package holdcurve.ui.window.practice;
 
-import holdcurve.ui.window.job.Pressures;
+import holdcurve.ui.window.job.PressureFormat;
 import javafx.collections.ListChangeListener;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -9,10 +9,10 @@ import javafx.scene.layout.VBox;
 
 /** What has been found out at the car so far. */
 final class EntriesPanel extends ScrollPane {
-  private final Pressures pressures;
+  private final PressureFormat pressures;
   private final VBox list = new VBox();
 
-  EntriesPanel(PracticeModel model, Pressures pressures) {
+  EntriesPanel(PracticeModel model, PressureFormat pressures) {
     this.pressures = pressures;
     setId("practice-entries");
     setFitToWidth(true);

@@ -1,20 +1,20 @@
 package holdcurve.ui.window.practice;
 
-import holdcurve.check.InputException;
-import holdcurve.circuit.Circuit;
+import holdcurve.common.input.InputException;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.CircuitWriter;
 import holdcurve.file.ExerciseWriter;
 import holdcurve.file.SafeFile;
-import holdcurve.infer.Suspect;
-import holdcurve.job.GaugeSpec;
-import holdcurve.practice.Exercise;
-import holdcurve.practice.HiddenFault;
-import holdcurve.practice.RandomExercises;
-import holdcurve.practice.Secret;
-import holdcurve.practice.Steps;
-import holdcurve.practice.Suspicions;
-import holdcurve.practice.Suspicions.Suspicion;
+import holdcurve.inference.answer.Suspect;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.record.job.GaugeSpec;
+import holdcurve.training.Exercise;
+import holdcurve.training.HiddenFault;
+import holdcurve.training.PossibleAnswers;
+import holdcurve.training.PossibleAnswers.Suspicion;
+import holdcurve.training.RandomExercises;
+import holdcurve.training.Secret;
+import holdcurve.training.Steps;
 import holdcurve.ui.window.job.WorkModel;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -53,7 +53,7 @@ public final class ExerciseDraft {
   /** Finds what can be hidden in a circuit; "nothing" comes first. */
   public void offer(Supplier<Circuit> circuit, Consumer<List<Suspicion>> then) {
     work.start(
-        "Listing the faults", progress -> Suspicions.of(circuit.get(), catalogue.get()), then);
+        "Listing the faults", progress -> PossibleAnswers.of(circuit.get(), catalogue.get()), then);
   }
 
   /**

@@ -1,10 +1,10 @@
 package holdcurve.ui.window.practice;
 
-import holdcurve.job.GaugeSpec;
-import holdcurve.part.Regulator;
-import holdcurve.practice.Session;
-import holdcurve.ui.window.frame.Cautions;
-import holdcurve.ui.window.job.Pressures;
+import holdcurve.physics.part.Regulator;
+import holdcurve.record.job.GaugeSpec;
+import holdcurve.training.TrainingSession;
+import holdcurve.ui.window.frame.StepCautions;
+import holdcurve.ui.window.job.PressureFormat;
 import java.util.Locale;
 import javafx.animation.AnimationTimer;
 import javafx.geometry.Pos;
@@ -26,7 +26,7 @@ final class GaugePanel extends VBox {
   private static final double HIGH = 1.05;
 
   private final PracticeModel model;
-  private final Pressures pressures;
+  private final PressureFormat pressures;
   private final StackPane holder = new StackPane();
   private final Label clock = new Label();
   private final Button skip = new Button("End");
@@ -52,7 +52,7 @@ final class GaugePanel extends VBox {
         }
       };
 
-  GaugePanel(PracticeModel model, Pressures pressures) {
+  GaugePanel(PracticeModel model, PressureFormat pressures) {
     this.pressures = pressures;
     this.model = model;
     getStyleClass().add("hc-practice-gauge");
@@ -70,7 +70,8 @@ final class GaugePanel extends VBox {
       controls.getChildren().add(lapse(times, group));
     }
     controls.getChildren().add(skip);
-    Label caution = new Label(String.join(" ", Cautions.TEST, Cautions.CLAMPS, Cautions.LIFTING));
+    Label caution =
+        new Label(String.join(" ", StepCautions.TEST, StepCautions.CLAMPS, StepCautions.LIFTING));
     caution.setWrapText(true);
     caution.setMinHeight(USE_PREF_SIZE);
     caution.getStyleClass().addAll("hc-caution", "hc-small");
@@ -97,7 +98,7 @@ final class GaugePanel extends VBox {
     return button;
   }
 
-  private void begin(Session session) {
+  private void begin(TrainingSession session) {
     holder.getChildren().clear();
     if (session == null) {
       return;

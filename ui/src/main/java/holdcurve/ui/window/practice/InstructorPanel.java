@@ -1,8 +1,8 @@
 package holdcurve.ui.window.practice;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.practice.Exercise;
-import holdcurve.practice.Suspicions.Suspicion;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.training.Exercise;
+import holdcurve.training.PossibleAnswers.Suspicion;
 import holdcurve.ui.window.frame.FileDialogs;
 import holdcurve.ui.window.frame.Named;
 import holdcurve.ui.window.job.CircuitTemplates;

@@ -1,23 +1,23 @@
 package holdcurve.ui.window.practice;
 
-import holdcurve.circuit.Circuit;
+import holdcurve.common.message.Message;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.ExerciseReader;
-import holdcurve.finding.Finding;
-import holdcurve.infer.Ranker;
-import holdcurve.job.HoldTest;
-import holdcurve.log.Reading;
-import holdcurve.practice.Belief;
-import holdcurve.practice.Debrief;
-import holdcurve.practice.Debriefing;
-import holdcurve.practice.Exercise;
-import holdcurve.practice.RandomExercises;
-import holdcurve.practice.RepairChoice;
-import holdcurve.practice.RepairScore;
-import holdcurve.practice.Session;
-import holdcurve.practice.Step;
-import holdcurve.practice.Suspicions.Suspicion;
-import holdcurve.saying.Saying;
+import holdcurve.inference.ranking.Ranker;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.record.finding.Finding;
+import holdcurve.record.job.HoldTest;
+import holdcurve.record.log.Reading;
+import holdcurve.training.Debrief;
+import holdcurve.training.Debriefing;
+import holdcurve.training.Exercise;
+import holdcurve.training.PossibleAnswers.Suspicion;
+import holdcurve.training.RandomExercises;
+import holdcurve.training.RepairChoice;
+import holdcurve.training.RepairScore;
+import holdcurve.training.StatedOdds;
+import holdcurve.training.Step;
+import holdcurve.training.TrainingSession;
 import holdcurve.ui.practice.PracticeResults;
 import holdcurve.ui.window.job.WorkModel;
 import java.nio.file.Path;
@@ -64,7 +64,7 @@ public final class PracticeModel {
    * @param step in words
    * @param came one line each
    */
-  public record Entry(String step, List<Saying> came) {}
+  public record Entry(String step, List<Message> came) {}
 
   /**
    * A hold under way.
@@ -72,7 +72,7 @@ public final class PracticeModel {
    * @param times since the pump stop [s]
    * @param needle where it stands then [Pa gauge]
    */
-  public record Watch(Session.Taken taken, double[] times, double[] needle) {
+  public record Watch(TrainingSession.Taken taken, double[] times, double[] needle) {
     /** Where the needle stands at a moment [Pa gauge]. */
     public double at(double seconds) {
       int i = (int) Math.min(needle.length - 1, Math.max(0, Math.floor(seconds / FINEST)));
@@ -90,7 +90,7 @@ public final class PracticeModel {
   private final WorkModel work;
   private final Supplier<FaultCatalogue> catalogue;
   private final Function<FaultCatalogue, Ranker> ranker;
-  private final ObjectProperty<Session> session = new SimpleObjectProperty<>();
+  private final ObjectProperty<TrainingSession> session = new SimpleObjectProperty<>();
   private final ObjectProperty<Watch> watch = new SimpleObjectProperty<>();
   private final ObjectProperty<Debrief> debrief = new SimpleObjectProperty<>();
   private final ReadOnlyObjectWrapper<RepairChoice> repairs = new ReadOnlyObjectWrapper<>();
@@ -138,10 +138,10 @@ public final class PracticeModel {
   }
 
   private void start(String what, Supplier<Exercise> exercise) {
-    work.start(what, progress -> new Session(exercise.get(), catalogue.get()), this::begin);
+    work.start(what, progress -> new TrainingSession(exercise.get(), catalogue.get()), this::begin);
   }
 
-  private void begin(Session fresh) {
+  private void begin(TrainingSession fresh) {
     entries.clear();
     forgetAnswer();
     used.set(0);
@@ -186,12 +186,12 @@ public final class PracticeModel {
     if (!canTake(step)) {
       return;
     }
-    Session at = session.get();
-    Belief before = belief();
+    TrainingSession at = session.get();
+    StatedOdds before = belief();
     busyWith(work.start("At the car", progress -> watched(at, at.take(step, before)), this::taken));
   }
 
-  private static Watch watched(Session at, Session.Taken taken) {
+  private static Watch watched(TrainingSession at, TrainingSession.Taken taken) {
     if (!(taken.step() instanceof Step.Hold hold)) {
       return new Watch(taken, new double[1], new double[1]);
     }
@@ -210,7 +210,7 @@ public final class PracticeModel {
       entries.add(
           new Entry(
               now.taken().step().words(),
-              now.taken().found().stream().map(Finding::saying).toList()));
+              now.taken().found().stream().map(Finding::message).toList()));
     }
   }
 
@@ -227,14 +227,14 @@ public final class PracticeModel {
     }
   }
 
-  private static Saying line(Reading reading) {
+  private static Message line(Reading reading) {
     int seconds = (int) Math.round(reading.time());
-    return Saying.of(
-        "%d:%02d  %s", seconds / 60, seconds % 60, Saying.pressure(reading.pressure()));
+    return Message.of(
+        "%d:%02d  %s", seconds / 60, seconds % 60, Message.pressure(reading.pressure()));
   }
 
   /** What the learner thinks now; answers left at 0 share what is left evenly. */
-  public Belief belief() {
+  public StatedOdds belief() {
     Map<String, Double> said = new LinkedHashMap<>();
     answers.stream()
         .filter(one -> one.percent().get() > 0)
@@ -247,8 +247,8 @@ public final class PracticeModel {
     if (session.get() == null || busy.get() || watch.get() != null || stated.get() > 100) {
       return;
     }
-    Session at = session.get();
-    Belief last = belief();
+    TrainingSession at = session.get();
+    StatedOdds last = belief();
     forgetAnswer();
     named.set(words(at, last.leading()));
     repairs.set(RepairChoice.of(at, last.leading()));
@@ -262,7 +262,7 @@ public final class PracticeModel {
             .ifBrokenOff(this::forgetAnswer));
   }
 
-  private static String words(Session at, String id) {
+  private static String words(TrainingSession at, String id) {
     return at.answers().stream()
         .filter(one -> one.id().equals(id))
         .map(Suspicion::words)
@@ -311,7 +311,7 @@ public final class PracticeModel {
   }
 
   /** The learner's session; null before a car is chosen. */
-  public ObjectProperty<Session> session() {
+  public ObjectProperty<TrainingSession> session() {
     return session;
   }
 

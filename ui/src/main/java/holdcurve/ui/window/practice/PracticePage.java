@@ -1,13 +1,13 @@
 package holdcurve.ui.window.practice;
 
-import holdcurve.practice.Debrief;
-import holdcurve.practice.Exercise;
-import holdcurve.practice.Session;
-import holdcurve.text.Titles;
+import holdcurve.common.text.Titles;
+import holdcurve.training.Debrief;
+import holdcurve.training.Exercise;
+import holdcurve.training.TrainingSession;
 import holdcurve.ui.window.frame.FileDialogs;
 import holdcurve.ui.window.frame.FileKind;
 import holdcurve.ui.window.frame.Page;
-import holdcurve.ui.window.job.Pressures;
+import holdcurve.ui.window.job.PressureFormat;
 import java.util.Locale;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.StringBinding;
@@ -29,14 +29,14 @@ public final class PracticePage implements Page {
 
   private final PracticeModel model;
   private final FileDialogs dialogs;
-  private final Pressures pressures;
+  private final PressureFormat pressures;
   private final StackPane content = new StackPane();
   private final ChoicePanel choice;
   private final BorderPane bay = new BorderPane();
   private final StepsPanel steps;
 
   public PracticePage(
-      PracticeModel model, ExerciseDraft draft, FileDialogs dialogs, Pressures pressures) {
+      PracticeModel model, ExerciseDraft draft, FileDialogs dialogs, PressureFormat pressures) {
     this.pressures = pressures;
     this.model = model;
     this.dialogs = dialogs;
@@ -103,7 +103,7 @@ public final class PracticePage implements Page {
   }
 
   private void turn() {
-    Session session = model.session().get();
+    TrainingSession session = model.session().get();
     Debrief debrief = model.debrief().get();
     if (session == null) {
       content.getChildren().setAll(choice);

@@ -1,7 +1,7 @@
 package holdcurve.ui.window.practice;
 
-import holdcurve.practice.RepairChoice;
-import holdcurve.ui.window.frame.Cautions;
+import holdcurve.training.RepairChoice;
+import holdcurve.ui.window.frame.StepCautions;
 import holdcurve.ui.window.frame.Texts;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -48,7 +48,7 @@ final class RepairPanel extends ScrollPane {
       boxes.put(option, box);
       page.getChildren().add(box);
     }
-    page.getChildren().addAll(Texts.caution(Cautions.REPAIR), done(), waiting());
+    page.getChildren().addAll(Texts.caution(StepCautions.REPAIR), done(), waiting());
     setContent(page);
   }
 

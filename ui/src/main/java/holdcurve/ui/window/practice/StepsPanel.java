@@ -1,7 +1,7 @@
 package holdcurve.ui.window.practice;
 
-import holdcurve.practice.Session;
-import holdcurve.practice.Step;
+import holdcurve.training.Step;
+import holdcurve.training.TrainingSession;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
@@ -34,7 +34,7 @@ final class StepsPanel extends GridPane {
     fill(model.session().get());
   }
 
-  private void fill(Session session) {
+  private void fill(TrainingSession session) {
     getChildren().clear();
     if (session == null) {
       return;

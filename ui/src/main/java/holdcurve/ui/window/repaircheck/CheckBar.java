@@ -1,9 +1,9 @@
 package holdcurve.ui.window.repaircheck;
 
-import holdcurve.job.Repair;
-import holdcurve.job.Timeline;
-import holdcurve.repair.CheckVerdict;
-import holdcurve.repair.RepairCheck;
+import holdcurve.advice.check.CheckVerdict;
+import holdcurve.advice.check.RepairCheck;
+import holdcurve.record.job.Repair;
+import holdcurve.record.job.Timeline;
 import holdcurve.ui.window.frame.Sign;
 import java.util.Optional;
 import javafx.scene.control.Button;

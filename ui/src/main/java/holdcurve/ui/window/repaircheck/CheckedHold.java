@@ -1,10 +1,10 @@
 package holdcurve.ui.window.repaircheck;
 
-import holdcurve.infer.HoldCurve;
-import holdcurve.job.HoldTest;
-import holdcurve.log.Reading;
-import holdcurve.repair.HoldTable;
-import holdcurve.saying.PressureUnit;
+import holdcurve.advice.check.HoldTable;
+import holdcurve.common.message.PressureUnit;
+import holdcurve.inference.answer.HoldCurve;
+import holdcurve.record.job.HoldTest;
+import holdcurve.record.log.Reading;
 import holdcurve.ui.window.plot.HoldChart;
 import holdcurve.ui.window.plot.HoldPlot;
 import holdcurve.ui.window.plot.Marks;

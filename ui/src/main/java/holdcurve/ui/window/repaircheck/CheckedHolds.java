@@ -1,9 +1,9 @@
 package holdcurve.ui.window.repaircheck;
 
-import holdcurve.job.HoldTest;
-import holdcurve.job.Job;
-import holdcurve.repair.HoldTable;
-import holdcurve.repair.RepairCheck;
+import holdcurve.advice.check.HoldTable;
+import holdcurve.advice.check.RepairCheck;
+import holdcurve.record.job.HoldTest;
+import holdcurve.record.job.Job;
 import holdcurve.ui.window.job.JobEdits;
 import java.util.List;
 import javafx.scene.control.Tab;

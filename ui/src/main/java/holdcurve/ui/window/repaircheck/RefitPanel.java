@@ -1,7 +1,7 @@
 package holdcurve.ui.window.repaircheck;
 
-import holdcurve.refit.RefitStep;
-import holdcurve.ui.window.frame.Cautions;
+import holdcurve.record.refit.RefitStep;
+import holdcurve.ui.window.frame.StepCautions;
 import holdcurve.ui.window.frame.Texts;
 import java.util.List;
 import javafx.scene.control.CheckBox;
@@ -39,7 +39,7 @@ final class RefitPanel extends VBox {
     initials.textProperty().addListener((property, before, now) -> wanted.setVisible(false));
     HBox row = new HBox(title, initials, wanted);
     row.getStyleClass().add("field-row");
-    VBox head = new VBox(heading, Texts.words(Cautions.REPAIR, "hc-caution", "hc-small"), row);
+    VBox head = new VBox(heading, Texts.words(StepCautions.REPAIR, "hc-caution", "hc-small"), row);
     head.getStyleClass().add("hc-refit-head");
     steps.getStyleClass().add("hc-refit-steps");
     ScrollPane scroll = new ScrollPane(steps);

@@ -1,7 +1,7 @@
 package holdcurve.ui.window.repaircheck;
 
-import holdcurve.circuit.Part;
-import holdcurve.job.Job;
+import holdcurve.physics.circuit.Part;
+import holdcurve.record.job.Job;
 import java.util.List;
 import java.util.Objects;
 import javafx.scene.control.Button;

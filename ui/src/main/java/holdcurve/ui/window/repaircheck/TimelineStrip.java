@@ -1,8 +1,8 @@
 package holdcurve.ui.window.repaircheck;
 
-import holdcurve.job.HoldTest;
-import holdcurve.job.Job;
-import holdcurve.job.Repair;
+import holdcurve.record.job.HoldTest;
+import holdcurve.record.job.Job;
+import holdcurve.record.job.Repair;
 import holdcurve.ui.window.frame.Texts;
 import holdcurve.ui.window.job.JobEdits;
 import java.util.ArrayList;

@@ -1,9 +1,9 @@
 package holdcurve.ui.window.suspects;
 
-import holdcurve.attribution.Amount;
-import holdcurve.attribution.FallReport;
-import holdcurve.attribution.FallShare;
-import holdcurve.circuit.Unit;
+import holdcurve.physics.balance.Amount;
+import holdcurve.physics.balance.FallReport;
+import holdcurve.physics.balance.FallShare;
+import holdcurve.physics.circuit.Unit;
 import holdcurve.ui.window.frame.Scrolled;
 import java.util.List;
 import java.util.Locale;

@@ -1,10 +1,10 @@
 package holdcurve.ui.window.suspects;
 
-import holdcurve.circuit.Unit;
-import holdcurve.infer.FaultSize;
-import holdcurve.infer.Interval;
-import holdcurve.saying.PressureUnit;
-import holdcurve.saying.Saying;
+import holdcurve.common.message.Message;
+import holdcurve.common.message.PressureUnit;
+import holdcurve.common.number.Interval;
+import holdcurve.inference.answer.FaultSize;
+import holdcurve.physics.circuit.Unit;
 import java.util.Locale;
 
 /** Numbers in words, as a mechanic reads them. */
@@ -33,11 +33,11 @@ final class Figures {
   }
 
   private static String pressures(Interval value, PressureUnit unit) {
-    return Saying.of(
+    return Message.of(
             "%s (%s to %s)",
-            Saying.pressure(value.middle()),
-            Saying.number(value.low()),
-            Saying.number(value.high()))
+            Message.pressure(value.middle()),
+            Message.number(value.low()),
+            Message.number(value.high()))
         .in(unit);
   }
 

@@ -1,10 +1,10 @@
 package holdcurve.ui.window.suspects;
 
-import holdcurve.infer.Beliefs;
-import holdcurve.plan.Plan;
-import holdcurve.plan.PlannedTest;
-import holdcurve.plan.Planner;
-import holdcurve.saying.PressureUnit;
+import holdcurve.advice.plan.Plan;
+import holdcurve.advice.plan.PlannedTest;
+import holdcurve.advice.plan.Planner;
+import holdcurve.common.message.PressureUnit;
+import holdcurve.inference.posterior.Posterior;
 import holdcurve.ui.window.job.OpenJobModel;
 import holdcurve.ui.window.job.WorkModel;
 import java.util.Locale;
@@ -27,22 +27,22 @@ public final class NextTestModel {
 
   public NextTestModel(OpenJobModel jobs) {
     this.jobs = jobs;
-    jobs.ranking().beliefsProperty().addListener((property, before, now) -> look(now));
-    look(jobs.ranking().beliefsProperty().get());
+    jobs.ranking().posteriorProperty().addListener((property, before, now) -> look(now));
+    look(jobs.ranking().posteriorProperty().get());
   }
 
-  private void look(Beliefs beliefs) {
+  private void look(Posterior posterior) {
     if (work != null) {
       work.cancel();
     }
     plan.set(null);
     chosen.set(null);
-    if (beliefs != null && !beliefs.beliefs().isEmpty()) {
+    if (posterior != null && !posterior.posterior().isEmpty()) {
       work =
           jobs.work()
               .start(
                   "Looking for the next test",
-                  progress -> Planner.plan(beliefs, SEED, progress),
+                  progress -> Planner.plan(posterior, SEED, progress),
                   this::found);
     }
   }

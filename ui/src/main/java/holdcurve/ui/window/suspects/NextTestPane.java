@@ -1,9 +1,9 @@
 package holdcurve.ui.window.suspects;
 
-import holdcurve.plan.Branch;
-import holdcurve.plan.Plan;
-import holdcurve.plan.PlannedTest;
-import holdcurve.saying.Saying;
+import holdcurve.advice.plan.Branch;
+import holdcurve.advice.plan.Plan;
+import holdcurve.advice.plan.PlannedTest;
+import holdcurve.common.message.Message;
 import holdcurve.ui.window.frame.Scrolled;
 import java.util.ArrayList;
 import java.util.List;
@@ -107,7 +107,7 @@ final class NextTestPane extends VBox {
       return;
     }
     caution.setText(String.join(" ", test.procedure().cautions()));
-    List<Saying> steps = test.procedure().steps();
+    List<Message> steps = test.procedure().steps();
     for (int i = 0; i < steps.size(); i++) {
       doing.getChildren().add(line((i + 1) + ".  " + steps.get(i).in(model.unit().get())));
     }

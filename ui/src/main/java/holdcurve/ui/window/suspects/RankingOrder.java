@@ -1,8 +1,8 @@
 package holdcurve.ui.window.suspects;
 
-import holdcurve.infer.Ranking;
-import holdcurve.infer.Suspect;
-import holdcurve.infer.SuspectGroup;
+import holdcurve.inference.answer.Ranking;
+import holdcurve.inference.answer.Suspect;
+import holdcurve.inference.answer.SuspectGroup;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;

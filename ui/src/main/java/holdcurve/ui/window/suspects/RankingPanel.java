@@ -1,6 +1,6 @@
 package holdcurve.ui.window.suspects;
 
-import holdcurve.saying.Saying;
+import holdcurve.common.message.Message;
 import javafx.beans.binding.Bindings;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
@@ -36,10 +36,10 @@ final class RankingPanel extends VBox {
 
   private String legend() {
     if (model.ranking().getValue() != null) {
-      Saying legend =
-          Saying.of(
+      Message legend =
+          Message.of(
               "Probability; leak at %s with its 90 %% range",
-              Saying.round(model.ranking().getValue().testPressure()));
+              Message.round(model.ranking().getValue().testPressure()));
       return legend.in(model.unit().getValue());
     }
     return model.busy().getValue() ? "Working out what explains the fall …" : model.notRanked();

@@ -1,7 +1,7 @@
 package holdcurve.ui.window.suspects;
 
-import holdcurve.infer.Suspect;
-import holdcurve.ui.window.frame.Cautions;
+import holdcurve.inference.answer.Suspect;
+import holdcurve.ui.window.frame.StepCautions;
 import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -22,7 +22,7 @@ final class SuspectDetails extends GridPane {
       half.setPercentWidth(50);
       getColumnConstraints().add(half);
     }
-    caution.setText(Cautions.REPAIR);
+    caution.setText(StepCautions.REPAIR);
     add(name, 0, 0, 2, 1);
     add(title("What is seen"), 0, 1);
     add(title("What puts it right"), 1, 1);

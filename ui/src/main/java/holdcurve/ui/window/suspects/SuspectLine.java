@@ -1,6 +1,6 @@
 package holdcurve.ui.window.suspects;
 
-import holdcurve.saying.PressureUnit;
+import holdcurve.common.message.PressureUnit;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;

@@ -1,6 +1,6 @@
 package holdcurve.ui.window.suspects;
 
-import holdcurve.infer.SuspectGroup;
+import holdcurve.inference.answer.SuspectGroup;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,8 +1,8 @@
 package holdcurve.ui.window.suspects;
 
-import holdcurve.infer.Suspect;
-import holdcurve.infer.SuspectGroup;
-import holdcurve.saying.PressureUnit;
+import holdcurve.common.message.PressureUnit;
+import holdcurve.inference.answer.Suspect;
+import holdcurve.inference.answer.SuspectGroup;
 import java.util.Optional;
 
 /**

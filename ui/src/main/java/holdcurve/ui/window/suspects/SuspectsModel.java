@@ -1,18 +1,18 @@
 package holdcurve.ui.window.suspects;
 
-import holdcurve.attribution.FallReport;
+import holdcurve.common.message.Message;
+import holdcurve.common.message.PressureUnit;
 import holdcurve.file.RankingTable;
 import holdcurve.file.RankingWriter;
 import holdcurve.file.ResultFile;
-import holdcurve.infer.HoldCurve;
-import holdcurve.infer.Ranking;
-import holdcurve.infer.Reasons;
-import holdcurve.infer.Suspect;
-import holdcurve.job.HoldTest;
-import holdcurve.job.Job;
-import holdcurve.job.Timeline;
-import holdcurve.saying.PressureUnit;
-import holdcurve.saying.Saying;
+import holdcurve.inference.answer.HoldCurve;
+import holdcurve.inference.answer.Ranking;
+import holdcurve.inference.answer.Reasons;
+import holdcurve.inference.answer.Suspect;
+import holdcurve.physics.balance.FallReport;
+import holdcurve.record.job.HoldTest;
+import holdcurve.record.job.Job;
+import holdcurve.record.job.Timeline;
 import holdcurve.ui.window.job.OpenJobModel;
 import holdcurve.ui.window.plot.HoldPlot;
 import java.nio.file.Path;
@@ -212,10 +212,10 @@ public final class SuspectsModel {
   List<String> notes() {
     Ranking ranking = jobs.ranking().resultProperty().get();
     Job job = jobs.jobProperty().get();
-    List<Saying> assumed = ranking == null ? List.of() : ranking.notes();
-    List<Saying> understood = job == null ? List.of() : job.understood();
+    List<Message> assumed = ranking == null ? List.of() : ranking.notes();
+    List<Message> understood = job == null ? List.of() : job.understood();
     return Stream.concat(assumed.stream(), understood.stream())
-        .map(saying -> saying.in(jobs.pressures().unit()))
+        .map(message -> message.in(jobs.pressures().unit()))
         .distinct()
         .toList();
   }

@@ -1,7 +1,7 @@
 package holdcurve.ui.window.suspects;
 
-import holdcurve.infer.Ranking;
-import holdcurve.infer.Verdict;
+import holdcurve.inference.answer.Ranking;
+import holdcurve.inference.answer.Verdict;
 import holdcurve.ui.window.frame.Desk;
 import javafx.scene.control.Button;
 

@@ -1,8 +1,8 @@
 package holdcurve.ui.window.whatif;
 
+import holdcurve.advice.whatif.Change;
 import holdcurve.ui.window.frame.Named;
 import holdcurve.ui.window.frame.Texts;
-import holdcurve.whatif.Change;
 import java.util.Optional;
 import javafx.beans.binding.Bindings;
 import javafx.scene.control.Button;

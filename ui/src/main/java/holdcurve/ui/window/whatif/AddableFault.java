@@ -1,15 +1,15 @@
 package holdcurve.ui.window.whatif;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Unit;
+import holdcurve.advice.whatif.Change;
+import holdcurve.advice.whatif.Changes;
+import holdcurve.advice.whatif.PlainNumbers;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.fault.FaultParameter;
 import holdcurve.fault.LeakFault;
 import holdcurve.fault.Site;
-import holdcurve.ui.window.job.Pressures;
-import holdcurve.whatif.Change;
-import holdcurve.whatif.Changes;
-import holdcurve.whatif.Plain;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Unit;
+import holdcurve.ui.window.job.PressureFormat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -43,16 +43,16 @@ record AddableFault(LeakFault fault, Site site) {
   }
 
   /** What its size means, with the unit. */
-  String sizeWords(Pressures pressures) {
+  String sizeWords(PressureFormat pressures) {
     String symbol = isPressure() ? pressures.unit().symbol() : unit().symbol();
     String name = pressures.text(size().words());
     return symbol.isEmpty() ? name : name + " [" + symbol + "]";
   }
 
   /** A usual size, as it would be typed. */
-  String usualSize(Pressures pressures) {
+  String usualSize(PressureFormat pressures) {
     double usual = size().prior().at(0);
-    return isPressure() ? pressures.number(usual) : Plain.number(unit().fromSi(usual));
+    return isPressure() ? pressures.number(usual) : PlainNumbers.number(unit().fromSi(usual));
   }
 
   /**
@@ -61,7 +61,7 @@ record AddableFault(LeakFault fault, Site site) {
    * @param typed in the unit of {@link #sizeWords}
    * @return empty if it is no positive number
    */
-  Optional<Change> change(String typed, Pressures pressures) {
+  Optional<Change> change(String typed, PressureFormat pressures) {
     try {
       double shown = Double.parseDouble(typed.strip().replace(',', '.'));
       return shown > 0 && Double.isFinite(shown)
@@ -72,11 +72,11 @@ record AddableFault(LeakFault fault, Site site) {
     }
   }
 
-  private Change change(double shown, Pressures pressures) {
+  private Change change(double shown, PressureFormat pressures) {
     double[] values = FaultParameter.usual(fault.parameters());
     values[0] = isPressure() ? pressures.unit().toPascal(shown) : unit().toSi(shown);
     String symbol = isPressure() ? pressures.unit().symbol() : unit().symbol();
-    String amount = (Plain.number(shown) + " " + symbol).strip();
+    String amount = (PlainNumbers.number(shown) + " " + symbol).strip();
     return Changes.add(
         "added: " + fault.name().toLowerCase(Locale.ROOT) + " (" + amount + ")",
         condition -> fault.apply(condition, site, values));

@@ -1,9 +1,9 @@
 package holdcurve.ui.window.whatif;
 
-import holdcurve.infer.Chance;
-import holdcurve.ui.window.frame.Cautions;
+import holdcurve.common.number.Chance;
 import holdcurve.ui.window.frame.Named;
 import holdcurve.ui.window.frame.Scrolled;
+import holdcurve.ui.window.frame.StepCautions;
 import holdcurve.ui.window.frame.Texts;
 import java.util.List;
 import javafx.collections.ListChangeListener;
@@ -75,7 +75,7 @@ final class ChangePanel extends VBox {
   }
 
   private VBox foot() {
-    VBox foot = new VBox(reset, Texts.caution(Cautions.REPAIR));
+    VBox foot = new VBox(reset, Texts.caution(StepCautions.REPAIR));
     foot.getStyleClass().add("hc-changes");
     return foot;
   }

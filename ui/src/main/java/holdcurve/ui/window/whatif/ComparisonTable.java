@@ -1,10 +1,10 @@
 package holdcurve.ui.window.whatif;
 
-import holdcurve.infer.Chance;
-import holdcurve.infer.Interval;
-import holdcurve.ui.window.job.Pressures;
-import holdcurve.whatif.HoldOutlook;
-import holdcurve.whatif.Outlook;
+import holdcurve.advice.whatif.HoldOutlook;
+import holdcurve.advice.whatif.Outlook;
+import holdcurve.common.number.Chance;
+import holdcurve.common.number.Interval;
+import holdcurve.ui.window.job.PressureFormat;
 import java.util.Locale;
 import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
@@ -13,9 +13,9 @@ import javafx.scene.layout.Region;
 
 /** Before and after in figures, with the ranges that hold 90 %. */
 final class ComparisonTable extends GridPane {
-  private final Pressures pressures;
+  private final PressureFormat pressures;
 
-  ComparisonTable(Pressures pressures) {
+  ComparisonTable(PressureFormat pressures) {
     this.pressures = pressures;
     setId("comparison");
     getStyleClass().add("hc-comparison");

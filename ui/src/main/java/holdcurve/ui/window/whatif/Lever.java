@@ -1,16 +1,16 @@
 package holdcurve.ui.window.whatif;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Part;
-import holdcurve.circuit.Property;
-import holdcurve.circuit.Unit;
-import holdcurve.part.Damper;
-import holdcurve.part.Hose;
-import holdcurve.part.Pump;
-import holdcurve.part.Regulator;
-import holdcurve.ui.window.job.Pressures;
-import holdcurve.whatif.Change;
-import holdcurve.whatif.Changes;
+import holdcurve.advice.whatif.Change;
+import holdcurve.advice.whatif.Changes;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.circuit.Property;
+import holdcurve.physics.circuit.Unit;
+import holdcurve.physics.part.Damper;
+import holdcurve.physics.part.Hose;
+import holdcurve.physics.part.Pump;
+import holdcurve.physics.part.Regulator;
+import holdcurve.ui.window.job.PressureFormat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -128,7 +128,7 @@ final class Lever {
   }
 
   /** The value with its unit; pressures in the one that the user wants. */
-  String text(Pressures pressures) {
+  String text(PressureFormat pressures) {
     return symbol.equals(Unit.BAR.symbol())
         ? pressures.text(Unit.BAR.toSi(value.get()))
         : String.format(Locale.ROOT, hasDegrees() ? "%.1f %s" : "%.2f %s", value.get(), symbol);

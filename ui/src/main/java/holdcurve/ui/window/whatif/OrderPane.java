@@ -1,10 +1,10 @@
 package holdcurve.ui.window.whatif;
 
-import holdcurve.plan.CostPlan;
+import holdcurve.advice.plan.CostPlan;
 import holdcurve.ui.offer.OrderWords;
 import holdcurve.ui.window.frame.Scrolled;
 import holdcurve.ui.window.frame.Texts;
-import holdcurve.ui.window.job.Pressures;
+import holdcurve.ui.window.job.PressureFormat;
 import javafx.geometry.Insets;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -18,10 +18,10 @@ final class OrderPane extends VBox {
   private static final double INDENT = 1.4;
 
   private final PartsModel model;
-  private final Pressures pressures;
+  private final PressureFormat pressures;
   private final VBox lines = new VBox();
 
-  OrderPane(PartsModel model, Pressures pressures) {
+  OrderPane(PartsModel model, PressureFormat pressures) {
     this.model = model;
     this.pressures = pressures;
     getStyleClass().add("hc-order");

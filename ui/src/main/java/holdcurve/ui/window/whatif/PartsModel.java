@@ -1,23 +1,23 @@
 package holdcurve.ui.window.whatif;
 
-import holdcurve.circuit.Circuit;
+import holdcurve.advice.plan.CheapestOrder;
+import holdcurve.advice.plan.CostPlan;
+import holdcurve.advice.plan.Plan;
+import holdcurve.advice.plan.Planner;
+import holdcurve.advice.whatif.PriceList;
+import holdcurve.advice.whatif.RepairChances;
+import holdcurve.advice.whatif.RepairOffer;
+import holdcurve.common.work.Progress;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.fault.LeakFault;
 import holdcurve.file.PriceListReader;
 import holdcurve.file.PriceListWriter;
-import holdcurve.infer.Belief;
-import holdcurve.infer.Beliefs;
-import holdcurve.infer.Progress;
-import holdcurve.job.Job;
-import holdcurve.pass.PassLimit;
-import holdcurve.plan.CheapestOrder;
-import holdcurve.plan.CostPlan;
-import holdcurve.plan.Plan;
-import holdcurve.plan.Planner;
+import holdcurve.inference.posterior.HypothesisPosterior;
+import holdcurve.inference.posterior.Posterior;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.record.job.Job;
+import holdcurve.record.limit.PassLimit;
 import holdcurve.ui.window.job.OpenJobModel;
-import holdcurve.whatif.PriceList;
-import holdcurve.whatif.RepairChances;
-import holdcurve.whatif.RepairOffer;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -54,8 +54,8 @@ public final class PartsModel {
   private final ReadOnlyObjectWrapper<CostPlan> order = new ReadOnlyObjectWrapper<>();
 
   private Job job;
-  private List<Belief> believed = List.of();
-  private Beliefs known;
+  private List<HypothesisPosterior> believed = List.of();
+  private Posterior known;
   private PriceList loaded;
   private Circuit loadedFor;
   private Plan plan;
@@ -85,30 +85,31 @@ public final class PartsModel {
    *
    * @param knownOrNull what further questions can be asked of; null before a ranking
    */
-  void begin(Job asked, List<Belief> beliefs, Beliefs knownOrNull) {
+  void begin(Job asked, List<HypothesisPosterior> posterior, Posterior knownOrNull) {
     job = asked;
-    believed = beliefs;
+    believed = posterior;
     known = knownOrNull;
     plan = null;
     if (!Objects.equals(loadedFor, asked.circuit())) {
       loaded = null;
     }
-    weigh(loaded == null ? Remedy.offers(beliefs) : loaded.offers());
+    weigh(loaded == null ? Remedy.offers(posterior) : loaded.offers());
   }
 
   private void weigh(List<RepairOffer> offers) {
     Job asked = job;
-    List<Belief> beliefs = believed;
+    List<HypothesisPosterior> posterior = believed;
     jobs.work()
         .start(
             "Working out chances of repairs",
-            progress -> chances(asked, beliefs, offers),
+            progress -> chances(asked, posterior, offers),
             chances -> show(asked, chances));
   }
 
-  private static RepairChances chances(Job job, List<Belief> beliefs, List<RepairOffer> offers) {
+  private static RepairChances chances(
+      Job job, List<HypothesisPosterior> posterior, List<RepairOffer> offers) {
     PassLimit limit = job.upkeep().passOf(job.circuit());
-    return new RepairChances(beliefs, job.circuit(), limit, offers, SEED);
+    return new RepairChances(posterior, job.circuit(), limit, offers, SEED);
   }
 
   private void show(Job asked, RepairChances chances) {
@@ -175,7 +176,7 @@ public final class PartsModel {
 
   /** Works out the cheapest order in the background, or says what it takes. */
   public void order() {
-    if (known == null || known.beliefs().isEmpty() || remedies.isEmpty()) {
+    if (known == null || known.posterior().isEmpty() || remedies.isEmpty()) {
       jobs.report("An order of tests and repairs needs a ranking: take a hold, then press F5.");
       return;
     }
@@ -186,15 +187,15 @@ public final class PartsModel {
             "Working out the cheapest order",
             progress -> {
               Plan tests = planned(known, progress);
-              RepairChances chances = chances(asked, known.beliefs(), prices.offers());
+              RepairChances chances = chances(asked, known.posterior(), prices.offers());
               return CheapestOrder.of(tests, chances, prices);
             },
             found -> ordered(asked, found));
   }
 
-  private synchronized Plan planned(Beliefs beliefs, Progress progress) {
+  private synchronized Plan planned(Posterior posterior, Progress progress) {
     if (plan == null) {
-      plan = Planner.plan(beliefs, SEED, progress);
+      plan = Planner.plan(posterior, SEED, progress);
     }
     return plan;
   }

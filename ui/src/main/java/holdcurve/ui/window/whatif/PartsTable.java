@@ -1,6 +1,6 @@
 package holdcurve.ui.window.whatif;
 
-import holdcurve.infer.Chance;
+import holdcurve.common.number.Chance;
 import holdcurve.ui.window.frame.Scrolled;
 import holdcurve.ui.window.frame.Texts;
 import java.util.List;

@@ -1,8 +1,8 @@
 package holdcurve.ui.window.whatif;
 
-import holdcurve.infer.Belief;
-import holdcurve.infer.Hypothesis;
-import holdcurve.whatif.RepairOffer;
+import holdcurve.advice.whatif.RepairOffer;
+import holdcurve.inference.hypothesis.Hypothesis;
+import holdcurve.inference.posterior.HypothesisPosterior;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -36,9 +36,9 @@ final class Remedy {
   }
 
   /** What would put the likeliest suspects right, likeliest first; no prices. */
-  static List<RepairOffer> offers(List<Belief> beliefs) {
+  static List<RepairOffer> offers(List<HypothesisPosterior> posterior) {
     List<RepairOffer> offers = new ArrayList<>();
-    for (Belief belief : beliefs) {
+    for (HypothesisPosterior belief : posterior) {
       if (belief.hypothesis().members().size() == 1
           && belief.probability() >= OFFERED
           && offers.size() < MOST) {
@@ -47,7 +47,7 @@ final class Remedy {
             new RepairOffer(
                 "put right: "
                     + member.fault().name().toLowerCase(Locale.ROOT)
-                    + where(member, beliefs),
+                    + where(member, posterior),
                 Optional.empty(),
                 List.of(member.id()),
                 0,
@@ -58,9 +58,9 @@ final class Remedy {
   }
 
   /** Where the same fault may be at several places, its place. */
-  private static String where(Hypothesis.Member member, List<Belief> beliefs) {
+  private static String where(Hypothesis.Member member, List<HypothesisPosterior> posterior) {
     long places =
-        beliefs.stream()
+        posterior.stream()
             .filter(belief -> belief.hypothesis().members().size() == 1)
             .map(belief -> belief.hypothesis().members().get(0))
             .filter(other -> other.fault().id().equals(member.fault().id()))

@@ -1,6 +1,6 @@
 package holdcurve.ui.window.whatif;
 
-import holdcurve.circuit.Part;
+import holdcurve.physics.circuit.Part;
 import holdcurve.ui.window.frame.Named;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;

@@ -1,12 +1,12 @@
 package holdcurve.ui.window.whatif;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Part;
-import holdcurve.fluid.Fluids;
-import holdcurve.part.Hose;
-import holdcurve.whatif.Change;
-import holdcurve.whatif.Changes;
-import holdcurve.whatif.HoseKind;
+import holdcurve.advice.whatif.Change;
+import holdcurve.advice.whatif.Changes;
+import holdcurve.advice.whatif.HoseKind;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.fluid.Fluids;
+import holdcurve.physics.part.Hose;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.beans.property.ObjectProperty;

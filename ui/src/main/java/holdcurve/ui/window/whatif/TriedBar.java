@@ -1,7 +1,7 @@
 package holdcurve.ui.window.whatif;
 
+import holdcurve.advice.whatif.Change;
 import holdcurve.ui.window.frame.Texts;
-import holdcurve.whatif.Change;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

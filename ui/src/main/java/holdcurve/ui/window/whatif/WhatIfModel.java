@@ -1,25 +1,25 @@
 package holdcurve.ui.window.whatif;
 
-import holdcurve.circuit.Circuit;
-import holdcurve.circuit.Part;
-import holdcurve.circuit.Ports;
+import holdcurve.advice.whatif.Change;
+import holdcurve.advice.whatif.Changes;
+import holdcurve.advice.whatif.HoldOutlook;
+import holdcurve.advice.whatif.Outlook;
+import holdcurve.advice.whatif.WhatIf;
+import holdcurve.common.work.Progress;
 import holdcurve.fault.FaultCatalogue;
-import holdcurve.infer.Belief;
-import holdcurve.infer.Beliefs;
-import holdcurve.infer.Hypothesis;
-import holdcurve.infer.Possibility;
-import holdcurve.infer.Progress;
-import holdcurve.job.HoldTest;
-import holdcurve.job.Job;
-import holdcurve.log.GaugeLog;
+import holdcurve.inference.hypothesis.Hypothesis;
+import holdcurve.inference.posterior.HypothesisPosterior;
+import holdcurve.inference.posterior.Posterior;
+import holdcurve.inference.posterior.PosteriorDraw;
+import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.circuit.Ports;
+import holdcurve.record.job.HoldTest;
+import holdcurve.record.job.Job;
+import holdcurve.record.log.GaugeLog;
 import holdcurve.ui.window.job.OpenJobModel;
 import holdcurve.ui.window.job.WorkModel;
 import holdcurve.ui.window.plot.HoldPlot;
-import holdcurve.whatif.Change;
-import holdcurve.whatif.Changes;
-import holdcurve.whatif.HoldOutlook;
-import holdcurve.whatif.Outlook;
-import holdcurve.whatif.WhatIf;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -65,7 +65,7 @@ public final class WhatIfModel {
   private final TrialHistory history = new TrialHistory();
 
   private Job job;
-  private List<Belief> beliefs = List.of();
+  private List<HypothesisPosterior> posterior = List.of();
   private WorkModel.Item quick;
   private WorkModel.Item thorough;
 
@@ -79,7 +79,7 @@ public final class WhatIfModel {
     parts.remedies().addListener(this::watch);
     extras.addListener((ListChangeListener<Change>) change -> changed());
     jobs.jobProperty().addListener((property, before, now) -> jobChanged(now));
-    jobs.ranking().beliefsProperty().addListener((property, before, now) -> begin());
+    jobs.ranking().posteriorProperty().addListener((property, before, now) -> begin());
     jobChanged(jobs.jobProperty().get());
   }
 
@@ -111,23 +111,23 @@ public final class WhatIfModel {
       return;
     }
     Job asked = job;
-    Beliefs known = jobs.ranking().beliefsProperty().get();
-    boolean ranked = known != null && !known.beliefs().isEmpty();
+    Posterior known = jobs.ranking().posteriorProperty().get();
+    boolean ranked = known != null && !known.posterior().isEmpty();
     quick =
         jobs.work()
             .start(
                 "Asking what could be changed",
-                progress -> ranked ? known.beliefs() : sound(asked),
+                progress -> ranked ? known.posterior() : sound(asked),
                 believed -> offer(asked, believed));
   }
 
-  private static List<Belief> sound(Job job) {
-    List<Possibility> draws = Possibility.before(job.circuit(), job.gauge(), SEED, SOUND_DRAWS);
-    return List.of(new Belief(new Hypothesis(List.of(), 1), 1, draws));
+  private static List<HypothesisPosterior> sound(Job job) {
+    List<PosteriorDraw> draws = PosteriorDraw.before(job.circuit(), job.gauge(), SEED, SOUND_DRAWS);
+    return List.of(new HypothesisPosterior(new Hypothesis(List.of(), 1), 1, draws));
   }
 
-  private void offer(Job asked, List<Belief> believed) {
-    beliefs = believed;
+  private void offer(Job asked, List<HypothesisPosterior> believed) {
+    posterior = believed;
     figures.set(null);
     levers.setAll(Lever.of(asked.circuit()));
     levers.forEach(lever -> lever.valueProperty().addListener((p, before, now) -> changed()));
@@ -135,7 +135,7 @@ public final class WhatIfModel {
     swaps.setAll(Swap.of(asked.circuit()));
     swaps.forEach(swap -> swap.chosenProperty().addListener((p, before, now) -> changed()));
     swaps.forEach(swap -> history.watch(swap.chosenProperty()));
-    parts.begin(asked, believed, jobs.ranking().beliefsProperty().get());
+    parts.begin(asked, believed, jobs.ranking().posteriorProperty().get());
     listFaults();
     changed();
   }
@@ -206,13 +206,13 @@ public final class WhatIfModel {
   }
 
   private void changed() {
-    if (job == null || beliefs.isEmpty()) {
+    if (job == null || posterior.isEmpty()) {
       return;
     }
     stop();
     Change tried = tried();
     Job asked = job;
-    List<Belief> believed = beliefs;
+    List<HypothesisPosterior> believed = posterior;
     quick =
         jobs.work()
             .start(
@@ -224,13 +224,13 @@ public final class WhatIfModel {
                 });
   }
 
-  private static Holds quickly(Job asked, List<Belief> believed, Change tried) {
+  private static Holds quickly(Job asked, List<HypothesisPosterior> believed, Change tried) {
     WhatIf whatIf = WhatIf.quick(believed, asked.upkeep()::passOf, SEED);
     return new Holds(
         whatIf.hold(asked.circuit(), Change.none()), whatIf.hold(asked.circuit(), tried));
   }
 
-  private void thorough(Job asked, List<Belief> believed, Change tried) {
+  private void thorough(Job asked, List<HypothesisPosterior> believed, Change tried) {
     Outlook known = figures.get() == null ? null : figures.get().before();
     thorough =
         jobs.work()
@@ -241,7 +241,11 @@ public final class WhatIfModel {
   }
 
   private static Figures fully(
-      Job asked, List<Belief> believed, Outlook known, Change tried, Progress progress) {
+      Job asked,
+      List<HypothesisPosterior> believed,
+      Outlook known,
+      Change tried,
+      Progress progress) {
     WhatIf whatIf = new WhatIf(believed, asked.upkeep()::passOf, SEED);
     Outlook before = known == null ? whatIf.outlook(asked.circuit(), Change.none()) : known;
     progress.at(0.5, "after");

@@ -6,9 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import holdcurve.bench.flowsheet.BenchReport;
+import holdcurve.bench.flowsheet.Standing;
 import holdcurve.file.JobReader;
-import holdcurve.injector.BenchReport;
-import holdcurve.injector.Standing;
 import holdcurve.ui.window.HandMadeRanking;
 import holdcurve.ui.window.job.OpenJobModel;
 import java.nio.file.Path;

@@ -4,10 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.droptest.DropReport;
-import holdcurve.droptest.InjectorDrop;
+import holdcurve.bench.droptest.DropReport;
+import holdcurve.bench.droptest.InjectorDrop;
+import holdcurve.common.message.PressureUnit;
 import holdcurve.file.JobReader;
-import holdcurve.saying.PressureUnit;
 import holdcurve.ui.window.HandMadeRanking;
 import holdcurve.ui.window.job.OpenJobModel;
 import java.nio.file.Path;

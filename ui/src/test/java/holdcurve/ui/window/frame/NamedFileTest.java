@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdcurve.file.CircuitReader;
 import holdcurve.file.JobReader;
-import holdcurve.job.Job;
+import holdcurve.record.job.Job;
 import holdcurve.ui.window.job.OpenJobModel;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;

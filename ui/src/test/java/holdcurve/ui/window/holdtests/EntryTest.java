@@ -3,8 +3,8 @@ package holdcurve.ui.window.holdtests;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.saying.PressureUnit;
-import holdcurve.ui.window.job.Pressures;
+import holdcurve.common.message.PressureUnit;
+import holdcurve.ui.window.job.PressureFormat;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class EntryTest {
-  private final Pressures pressures = new Pressures();
+  private final PressureFormat pressures = new PressureFormat();
 
   private Entry read(String typed) {
     return Entry.parse(typed, pressures).orElseThrow();

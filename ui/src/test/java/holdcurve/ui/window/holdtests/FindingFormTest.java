@@ -2,7 +2,7 @@ package holdcurve.ui.window.holdtests;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.caution.Caution;
+import holdcurve.common.caution.Caution;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 

@@ -6,12 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import holdcurve.common.message.PressureUnit;
 import holdcurve.file.JobReader;
-import holdcurve.finding.DropCount;
-import holdcurve.finding.JointLook;
-import holdcurve.job.GaugeSpec;
-import holdcurve.log.Reading;
-import holdcurve.saying.PressureUnit;
+import holdcurve.record.finding.DropCount;
+import holdcurve.record.finding.JointLook;
+import holdcurve.record.job.GaugeSpec;
+import holdcurve.record.log.Reading;
 import holdcurve.ui.window.HandMadeRanking;
 import holdcurve.ui.window.Jobs;
 import holdcurve.ui.window.job.CircuitTemplates;

@@ -6,9 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdcurve.file.JobReader;
-import holdcurve.job.GaugeSpec;
-import holdcurve.job.Job;
-import holdcurve.log.Reading;
+import holdcurve.record.job.GaugeSpec;
+import holdcurve.record.job.Job;
+import holdcurve.record.log.Reading;
 import holdcurve.ui.window.HandMadeRanking;
 import holdcurve.ui.window.Jobs;
 import java.io.IOException;

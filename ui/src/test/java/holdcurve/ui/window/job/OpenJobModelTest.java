@@ -7,10 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import holdcurve.common.work.Progress;
 import holdcurve.file.JobReader;
-import holdcurve.infer.Progress;
-import holdcurve.infer.Ranker;
-import holdcurve.job.Job;
+import holdcurve.inference.ranking.Ranker;
+import holdcurve.record.job.Job;
 import holdcurve.ui.window.HandMadeRanking;
 import holdcurve.ui.window.Jobs;
 import java.nio.file.Path;

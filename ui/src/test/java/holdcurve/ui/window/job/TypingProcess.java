@@ -1,7 +1,7 @@
 package holdcurve.ui.window.job;
 
 import holdcurve.file.JobReader;
-import holdcurve.log.Reading;
+import holdcurve.record.log.Reading;
 import java.nio.file.Path;
 
 /** Takes readings until it is killed, and prints a line after each. */

@@ -4,11 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.infer.HoldCurve;
-import holdcurve.job.HoldTest;
-import holdcurve.log.GaugeLog;
-import holdcurve.log.Reading;
-import holdcurve.saying.PressureUnit;
+import holdcurve.common.message.PressureUnit;
+import holdcurve.inference.answer.HoldCurve;
+import holdcurve.record.job.HoldTest;
+import holdcurve.record.log.GaugeLog;
+import holdcurve.record.log.Reading;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;

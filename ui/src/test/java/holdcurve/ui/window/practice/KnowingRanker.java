@@ -1,11 +1,11 @@
 package holdcurve.ui.window.practice;
 
-import holdcurve.infer.Progress;
-import holdcurve.infer.Ranker;
-import holdcurve.infer.Ranking;
-import holdcurve.infer.Suspect;
-import holdcurve.infer.Verdict;
-import holdcurve.job.Job;
+import holdcurve.common.work.Progress;
+import holdcurve.inference.answer.Ranking;
+import holdcurve.inference.answer.Suspect;
+import holdcurve.inference.answer.Verdict;
+import holdcurve.inference.ranking.Ranker;
+import holdcurve.record.job.Job;
 import java.util.List;
 import java.util.Optional;
 

@@ -6,16 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.check.InputException;
+import holdcurve.common.input.InputException;
+import holdcurve.common.message.PressureUnit;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.ExerciseReader;
 import holdcurve.file.JobReader;
-import holdcurve.infer.Ranker;
-import holdcurve.practice.Exercise;
-import holdcurve.practice.RepairChoice;
-import holdcurve.practice.TrainingCar;
-import holdcurve.saying.PressureUnit;
-import holdcurve.ui.theme.Looks;
+import holdcurve.inference.ranking.Ranker;
+import holdcurve.training.Exercise;
+import holdcurve.training.RepairChoice;
+import holdcurve.training.TrainingCar;
+import holdcurve.ui.theme.Appearance;
 import holdcurve.ui.theme.Theme;
 import holdcurve.ui.window.SceneImage;
 import holdcurve.ui.window.frame.FileDialogs;
@@ -63,7 +63,7 @@ class PracticePageTest {
 
   @TempDir Path folder;
 
-  private final Looks looks = new Looks();
+  private final Appearance looks = new Appearance();
   private PracticeModel model;
   private Stage stage;
   private boolean broken;

@@ -7,14 +7,14 @@ import static org.junit.jupiter.api.Assertions.assertNotSame;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import holdcurve.advice.check.CheckVerdict.Kind;
+import holdcurve.advice.check.RepairCheck;
 import holdcurve.file.JobReader;
-import holdcurve.job.Repair;
-import holdcurve.log.Reading;
-import holdcurve.refit.RefitTick;
-import holdcurve.repair.CheckVerdict.Kind;
-import holdcurve.repair.RepairCheck;
+import holdcurve.record.job.Repair;
+import holdcurve.record.log.Reading;
+import holdcurve.record.refit.RefitTick;
 import holdcurve.ui.HandMadeCheck;
-import holdcurve.ui.theme.Looks;
+import holdcurve.ui.theme.Appearance;
 import holdcurve.ui.theme.Theme;
 import holdcurve.ui.window.HandMadeRanking;
 import holdcurve.ui.window.SceneImage;
@@ -49,7 +49,7 @@ class RepairCheckPageTest {
   private static final LocalDate DAY = LocalDate.of(2026, 4, 12);
 
   @TempDir private Path folder;
-  private final Looks looks = new Looks();
+  private final Appearance looks = new Appearance();
   private Kind kind = Kind.HOLDS;
   private OpenJobModel jobs;
   private RepairCheckModel model;

@@ -2,10 +2,10 @@ package holdcurve.ui.window.suspects;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import holdcurve.circuit.Unit;
-import holdcurve.infer.FaultSize;
-import holdcurve.infer.Interval;
-import holdcurve.saying.PressureUnit;
+import holdcurve.common.message.PressureUnit;
+import holdcurve.common.number.Interval;
+import holdcurve.inference.answer.FaultSize;
+import holdcurve.physics.circuit.Unit;
 import org.junit.jupiter.api.Test;
 
 class FiguresTest {

@@ -3,10 +3,10 @@ package holdcurve.ui.window.suspects;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.infer.Ranking;
-import holdcurve.infer.Suspect;
-import holdcurve.infer.SuspectGroup;
-import holdcurve.infer.Verdict;
+import holdcurve.inference.answer.Ranking;
+import holdcurve.inference.answer.Suspect;
+import holdcurve.inference.answer.SuspectGroup;
+import holdcurve.inference.answer.Verdict;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;

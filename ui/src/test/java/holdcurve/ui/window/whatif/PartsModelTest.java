@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import holdcurve.advice.plan.CostPlan;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.JobReader;
-import holdcurve.plan.CostPlan;
 import holdcurve.ui.window.BelievedRanking;
 import holdcurve.ui.window.Jobs;
 import holdcurve.ui.window.job.OpenJobModel;

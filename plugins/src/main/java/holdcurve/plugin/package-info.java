@@ -1,0 +1,2 @@
+/** The leak faults that come with the program, one class each. */
+package holdcurve.plugin;

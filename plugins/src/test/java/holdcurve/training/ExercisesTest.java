@@ -1,0 +1,126 @@
+package holdcurve.training;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import holdcurve.common.work.Progress;
+import holdcurve.fault.FaultCatalogue;
+import holdcurve.fault.LeakFault;
+import holdcurve.inference.ranking.RankingService;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.apache.commons.math3.random.Well19937c;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The shipped exercises: what they hold, that they can be solved, that guessing is no way. */
+class ExercisesTest {
+  private static final FaultCatalogue CATALOGUE = FaultCatalogue.load();
+
+  static List<Path> files() throws IOException {
+    return ShippedExercises.files();
+  }
+
+  /** A few in the usual build, all with {@code -Dexercises=all}. */
+  static Stream<Path> solved() throws IOException {
+    List<Path> all = files();
+    boolean every = "all".equals(System.getProperty("exercises"));
+    return all.stream().filter(file -> every || all.indexOf(file) % 5 == 1);
+  }
+
+  @Test
+  void thereAreEnoughOfEachSort() throws IOException {
+    List<Integer> faults = new ArrayList<>();
+    List<Integer> levels = new ArrayList<>();
+    for (Path file : files()) {
+      Exercise exercise = ShippedExercises.read(file);
+      faults.add(exercise.secret().faults().size());
+      levels.add(exercise.level());
+    }
+    assertTrue(faults.size() >= 12, faults.size() + " exercises");
+    assertTrue(faults.stream().filter(n -> n == 0).count() >= 2, "without a fault");
+    assertTrue(faults.stream().filter(n -> n == 2).count() >= 2, "with two");
+    assertTrue(levels.containsAll(List.of(1, 2, 3, 4, 5)), "levels " + levels);
+  }
+
+  @ParameterizedTest
+  @MethodSource("solved")
+  void followingThePlanNamesTheFault(Path file) {
+    TrainingSession session = new TrainingSession(ShippedExercises.read(file), CATALOGUE);
+    StatedOdds answer = new PlanningLearner(CATALOGUE).solve(session);
+    Debrief debrief =
+        new Debriefing(new RankingService(CATALOGUE), CATALOGUE, 1)
+            .of(session, answer, Progress.NONE);
+    System.out.printf(
+        "%-40s %-50s %5.2f of it, %3.0f points, %d steps%n",
+        file.getFileName(),
+        debrief.named().id(),
+        debrief.answer(),
+        debrief.score().total(),
+        session.taken().size());
+    assertTrue(debrief.isRight(), session.car().truth() + ", but named " + answer.leading());
+  }
+
+  /** Sure of some answer or other, without a single step. */
+  @ParameterizedTest
+  @MethodSource("files")
+  void guessingScoresNearNothing(Path file) {
+    TrainingSession session = new TrainingSession(ShippedExercises.read(file), CATALOGUE);
+    List<String> answers = session.answers().stream().map(PossibleAnswers.Suspicion::id).toList();
+    Well19937c random = new Well19937c(5);
+    double sum = 0;
+    for (int i = 0; i < 2000; i++) {
+      String guess = answers.get(random.nextInt(answers.size()));
+      StatedOdds belief = session.belief(Map.of(guess, 1.0));
+      sum += Score.of(belief, Set.of(session.car().truth()), session.even(), 0.2).total();
+    }
+    assertEquals(0, sum / 2000, 10);
+  }
+
+  @ParameterizedTest
+  @MethodSource("files")
+  void nothingOfTheFaultShowsBeforehand(Path file) throws IOException {
+    Exercise exercise = ShippedExercises.read(file);
+    String text = (file.getFileName() + "\n" + Files.readString(file)).toLowerCase();
+    for (HiddenFault hidden : exercise.secret().faults()) {
+      LeakFault fault = CATALOGUE.byId(hidden.fault()).orElseThrow();
+      assertFalse(text.contains(fault.id()), "id");
+      assertFalse(text.contains(fault.name().toLowerCase()), "name");
+    }
+    assertFalse(text.contains("\"secret\""), "sealed");
+  }
+
+  @Test
+  void madeUpCarsComeFromTheirSeed() throws IOException {
+    Exercise shipped = ShippedExercises.read(files().get(0));
+    RandomExercises random = new RandomExercises(shipped.circuit(), CATALOGUE);
+    for (int level = 1; level <= 5; level++) {
+      Exercise made = random.of(level, 17);
+      assertEquals(made.secret(), random.of(level, 17).secret());
+      assertEquals(level, made.level());
+      assertFalse(new TrainingCar(made, CATALOGUE).truth().isEmpty());
+    }
+  }
+
+  @Test
+  void theSameStepAtTheSamePlaceGivesTheSameAnswer() throws IOException {
+    Exercise exercise = ShippedExercises.read(files().get(0));
+    List<String> told = new ArrayList<>();
+    for (int run = 0; run < 2; run++) {
+      TrainingSession session = new TrainingSession(exercise, CATALOGUE);
+      exercise.steps().stream()
+          .filter(session::hasTimeFor)
+          .limit(4)
+          .forEach(step -> told.add(session.take(step, session.even()).toString()));
+    }
+    assertEquals(told.subList(0, told.size() / 2), told.subList(told.size() / 2, told.size()));
+  }
+}

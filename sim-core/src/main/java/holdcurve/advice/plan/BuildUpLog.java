@@ -1,0 +1,43 @@
+package holdcurve.advice.plan;
+
+import holdcurve.inference.answer.Verdict;
+import holdcurve.inference.hypothesis.Hypothesis;
+import holdcurve.record.job.Job;
+import java.util.List;
+
+/**
+ * The test that holds can't replace: readings from before the pump stops. What they would tell
+ * can't be predicted from holds, which know nothing of a running pump, so it is a note without
+ * bits.
+ */
+final class BuildUpLog {
+  /** Fewer say nothing of a rise. */
+  private static final int LEAST = 3;
+
+  private static final String NOTE =
+      "No test has readings from before the pump stopped, so nothing speaks for or against what"
+          + " acts only while fuel flows: pump, filter, return line, trapped air, injectors. To"
+          + " hear of them too, log the build-up: film needle and stopwatch from just before the"
+          + " pump is switched on, let it run for 10 s, stop it and hold as usual; enter the"
+          + " readings with the pump stop as time zero, those before it with a minus. A weak pump"
+          + " or a clogged filter shows only while much fuel is drawn; measuring what the pump"
+          + " delivers tells it without.";
+
+  private BuildUpLog() {}
+
+  /**
+   * The advice to log the build-up where it could matter: no test has it, and either no leak stands
+   * out or a fault that a hold can't show is among the hypotheses.
+   *
+   * @param open hypotheses that are still open
+   */
+  static List<String> notes(Job job, Verdict verdict, List<Hypothesis> open) {
+    boolean logged = job.tests().stream().anyMatch(test -> test.log().beforeStop() >= LEAST);
+    boolean running =
+        open.stream()
+            .flatMap(hypothesis -> hypothesis.members().stream())
+            .anyMatch(member -> !member.fault().showsInHold());
+    boolean matters = running || verdict.kind() != Verdict.Kind.LEAK;
+    return !logged && matters ? List.of(NOTE) : List.of();
+  }
+}

@@ -1,0 +1,192 @@
+package holdcurve.bench.flowsheet;
+
+import holdcurve.common.message.Message;
+import holdcurve.common.number.Interval;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** A bench report in sentences. */
+final class BenchWords {
+  private final BenchReport report;
+  private final BenchLimits limits;
+  private final LocalDate today;
+
+  BenchWords(BenchReport report, BenchLimits limits, LocalDate today) {
+    this.report = report;
+    this.limits = limits;
+    this.today = today;
+  }
+
+  List<Message> verdict() {
+    List<String> said = new ArrayList<>();
+    said.add(flows());
+    unsure().ifPresent(said::add);
+    report.gain().ifPresent(gain -> said.add(gain(gain.middle())));
+    report.injectors().stream()
+        .filter(injector -> !injector.troubles().isEmpty())
+        .forEach(i -> said.add("Injector " + i.id() + " " + String.join("; ", i.troubles()) + "."));
+    mixture().ifPresent(said::add);
+    report.flowLeft().ifPresent(left -> said.add(left(left)));
+    report.sheet().serviced().map(day -> Shelf.words(day, today, limits)).ifPresent(said::add);
+    return Message.plain(said);
+  }
+
+  private String flows() {
+    List<InjectorReport> measured =
+        report.injectors().stream().filter(i -> i.standing() != Standing.NOT_MEASURED).toList();
+    if (measured.isEmpty()) {
+      return "No flow can be compared: only drops, spray and coils are judged.";
+    }
+    List<InjectorReport> out =
+        measured.stream()
+            .filter(i -> i.standing() != Standing.IN_LINE)
+            .sorted(Comparator.comparingDouble(i -> -Math.abs(departure(i).middle())))
+            .toList();
+    boolean after = report.latest() == Service.AFTER;
+    String when = after ? "After the service " : "";
+    if (out.isEmpty()) {
+      return capital(when + "all " + SheetNumbers.count(measured.size()) + " are in line")
+          + ", within "
+          + SheetNumbers.few(100 * limits.outOfLine())
+          + " % of their middle"
+          + report.set(report.latest()).map(BenchWords::spread).orElse("")
+          + (after ? "." : ": by their flow they need no service.");
+    }
+    return capital(
+            when
+                + SheetNumbers.count(out.size())
+                + " of "
+                + SheetNumbers.count(measured.size())
+                + (out.size() == 1 ? " is " : " are ")
+                + (after ? "still " : "")
+                + "out of line: ")
+        + String.join(", ", out.stream().map(this::howFar).toList())
+        + (after
+            ? ". Match with others, or replace."
+            : ". Injectors "
+                + SheetNumbers.few(100 * limits.outOfLine())
+                + " to "
+                + SheetNumbers.few(100 * limits.farOut())
+                + " % out of line are worth a service"
+                + (out.get(0).standing() == Standing.FAR_OUT
+                    ? "; one further out may not come back."
+                    : "."));
+  }
+
+  private static Interval departure(InjectorReport injector) {
+    return injector.now().worst().orElseThrow();
+  }
+
+  private String howFar(InjectorReport injector) {
+    double d = departure(injector).middle();
+    return injector.id() + " (" + SheetNumbers.percent(d) + (d < 0 ? " low)" : " high)");
+  }
+
+  private static String spread(SetFlow set) {
+    return " (spread " + SheetNumbers.percent(set.spread()) + ")";
+  }
+
+  private Optional<String> unsure() {
+    List<String> ids =
+        report.injectors().stream()
+            .filter(i -> i.standing() != Standing.NOT_MEASURED && !i.sure())
+            .map(InjectorReport::id)
+            .toList();
+    return ids.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "The bench's own scatter reaches across the limit for "
+                + String.join(", ", ids)
+                + ": measure again before deciding.");
+  }
+
+  private String gain(double gain) {
+    String brought = "The service brought about " + SheetNumbers.signed(gain) + " flow, ";
+    if (gain < limits.leastGain()) {
+      return brought
+          + "less than the usual "
+          + SheetNumbers.signed(limits.usualGain())
+          + ": they were clean before, or still aren't.";
+    }
+    return gain > limits.mostGain()
+        ? brought
+            + "more than the usual "
+            + SheetNumbers.signed(limits.usualGain())
+            + ": they were foul."
+        : brought + "as a service usually does.";
+  }
+
+  /** The weakest and the richest cylinder, at the state that counts. */
+  private Optional<String> mixture() {
+    List<String> parts = new ArrayList<>();
+    Mixture.underLoad(report).map(Mixture::words).ifPresent(w -> parts.add("under load " + w));
+    Mixture.atShortPulses(report)
+        .map(Mixture::words)
+        .ifPresent(
+            words ->
+                parts.add(
+                    "at pulses of "
+                        + SheetNumbers.few(1e3 * report.pulse().orElseThrow())
+                        + " ms "
+                        + words));
+    return parts.isEmpty()
+        ? Optional.empty()
+        : Optional.of("Mixture against the engine's average: " + String.join("; ", parts) + ".");
+  }
+
+  private String left(Interval left) {
+    return String.format(
+        Locale.ROOT,
+        "The set passes %.0f %% of what the maker states (90 %% range %.0f to %.0f %%)%s",
+        100 * left.middle(),
+        100 * left.low(),
+        100 * left.high(),
+        left.high() < 1 - limits.outOfLine() ? ": the whole set is low." : ".");
+  }
+
+  List<Message> notes() {
+    List<Message> notes = new ArrayList<>(Message.plain(report.sheet().understood()));
+    for (Service state : Service.values()) {
+      boolean twice =
+          state == Service.AFTER
+              && report.sheet().has(Service.BEFORE)
+              && report.sheet().benchBefore().equals(report.sheet().benchAfter());
+      if (report.sheet().has(state) && !twice) {
+        notes.add(carried(state));
+      }
+    }
+    Bench bench = report.sheet().bench(report.latest());
+    notes.add(
+        Message.of(
+            "Taken as the bench's own error (90 %%): %.1f %% of one flow against another, %.1f %%"
+                + " of all together.",
+            100 * FlowDeviations.TO_90_PERCENT * bench.repeatability(),
+            100 * FlowDeviations.TO_90_PERCENT * bench.accuracy()));
+    notes.add(
+        Message.plain(
+            "The limits (out of line, gain by service, drops, spray, coil, days on the shelf) are"
+                + " common practice, no source."));
+    return notes;
+  }
+
+  private Message carried(Service state) {
+    FlowPoint bench = report.sheet().bench(state).point();
+    return Message.of(
+        "%s: flows times %.3f (root of pressure and of density), to have them at %s.",
+        at(bench), bench.factorTo(report.point()), at(report.point()));
+  }
+
+  private static Message at(FlowPoint point) {
+    return Message.of(
+        "%s with %s at %.0f °C",
+        Message.round(point.pressure()), point.fluid().name(), point.temperature() - 273.15);
+  }
+
+  private static String capital(String words) {
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  }
+}

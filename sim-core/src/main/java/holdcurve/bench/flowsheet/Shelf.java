@@ -1,0 +1,29 @@
+package holdcurve.bench.flowsheet;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
+import java.util.Locale;
+
+/** How long serviced injectors have lain on the shelf. */
+final class Shelf {
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
+
+  private Shelf() {}
+
+  static String words(LocalDate serviced, LocalDate today, BenchLimits limits) {
+    long days = ChronoUnit.DAYS.between(serviced, today);
+    String since = "Serviced on " + DAY.format(serviced);
+    if (days < 0) {
+      return since + ", a day that is still to come: check the date.";
+    }
+    String ago =
+        since + (days == 0 ? ", today" : ", " + days + (days == 1 ? " day" : " days") + " ago");
+    return days > limits.shelfDays()
+        ? ago
+            + ": more than the usual two weeks on the shelf; look at spray and drops again before"
+            + " refitting."
+        : ago + ": refit by " + DAY.format(serviced.plusDays(limits.shelfDays())) + ".";
+  }
+}

@@ -1,2 +1,0 @@
-/** What to beware of near fuel, in the same words everywhere. */
-package holdcurve.caution;

@@ -1,2 +1,0 @@
-/** What is said of a value that can't be used: by a programmer, or by a person with a file. */
-package holdcurve.check;

@@ -1,0 +1,2 @@
+/** What to beware of near fuel, in the same words everywhere. */
+package holdcurve.common.caution;

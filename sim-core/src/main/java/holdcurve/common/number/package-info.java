@@ -1,0 +1,2 @@
+/** Numbers as people read them. */
+package holdcurve.common.number;

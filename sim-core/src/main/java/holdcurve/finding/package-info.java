@@ -1,2 +1,0 @@
-/** What a person sees, counts or measures at a circuit beside the gauge. */
-package holdcurve.finding;

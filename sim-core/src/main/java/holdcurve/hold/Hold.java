@@ -1,6 +1,0 @@
-package holdcurve.hold;
-
-import holdcurve.circuit.Condition;
-
-/** A circuit in some condition and the hold that is done with it. */
-public record Hold(Condition condition, HoldSetup setup) {}

@@ -1,0 +1,62 @@
+package holdcurve.inference.explain;
+
+import holdcurve.inference.answer.HoldCurve;
+import holdcurve.inference.likelihood.HypothesisModel;
+import holdcurve.inference.posterior.EvaluatedHypothesis;
+import holdcurve.inference.posterior.PosteriorSampler;
+import holdcurve.record.job.HoldTest;
+import holdcurve.record.job.Job;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.math3.random.RandomGenerator;
+import org.apache.commons.math3.random.Well19937c;
+
+/** Expected readings of a hypothesis with their 90 % band, from posterior draws. */
+public final class CurveBands {
+  private static final int DRAWS = 60;
+  private static final int POINTS = 50;
+
+  private final Job job;
+  private final long seed;
+
+  public CurveBands(Job job, long seed) {
+    this.job = job;
+    this.seed = seed;
+  }
+
+  /** One curve a hold test. */
+  public List<HoldCurve> curves(EvaluatedHypothesis evaluated) {
+    List<double[]> draws = PosteriorSampler.of(evaluated, seed, DRAWS);
+    List<HoldCurve> curves = new ArrayList<>();
+    for (int test = 0; test < job.tests().size(); test++) {
+      curves.add(curve(evaluated.model(), draws, test));
+    }
+    return curves;
+  }
+
+  private HoldCurve curve(HypothesisModel model, List<double[]> draws, int test) {
+    double[] times = times(job.tests().get(test));
+    double[][] needle = new double[draws.size()][];
+    RandomGenerator random = new Well19937c(seed + test);
+    for (int i = 0; i < needle.length; i++) {
+      double[] u = draws.get(i);
+      needle[i] = model.curve(u, test, times);
+      double shift = model.gaugeOffset(u) + model.modelError(u) * random.nextGaussian();
+      for (int k = 0; k < times.length; k++) {
+        needle[i][k] = Math.max(0, needle[i][k] + shift);
+      }
+    }
+    return HoldCurve.of(job.tests().get(test).id(), times, List.of(needle));
+  }
+
+  /** Denser at the start, where the curve bends. */
+  private static double[] times(HoldTest test) {
+    double end = test.log().holdSpan();
+    double[] times = new double[POINTS + 1];
+    for (int i = 0; i <= POINTS; i++) {
+      double share = (double) i / POINTS;
+      times[i] = end * share * (0.3 + 0.7 * share);
+    }
+    return times;
+  }
+}

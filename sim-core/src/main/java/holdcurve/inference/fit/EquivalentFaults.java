@@ -1,0 +1,84 @@
+package holdcurve.inference.fit;
+
+import holdcurve.inference.hypothesis.Hypothesis;
+import holdcurve.inference.hypothesis.Identifiability;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Hypotheses whose faults drain the same fuel the same way, one by one, fit at the same place, but
+ * a search may miss it. This says who can show whom the way.
+ */
+public final class EquivalentFaults {
+  /** A fit this far behind its twin's has missed the place, or its law fits worse [nat]. */
+  private static final double BEHIND = 2;
+
+  private final Identifiability alike;
+
+  public EquivalentFaults(Identifiability alike) {
+    this.alike = alike;
+  }
+
+  /**
+   * The best fit among the twins of a hypothesis.
+   *
+   * @param fitted the twin
+   * @param partners for each member of the hypothesis, its place among the twin's members
+   */
+  public record Leader(Fitted fitted, int[] partners) {}
+
+  /** Hypotheses that lie far behind a twin, each with the best of its twins. */
+  public Map<Fitted, Leader> leaders(List<Fitted> all) {
+    Map<Fitted, Leader> leaders = new IdentityHashMap<>();
+    for (Fitted one : all) {
+      all.stream()
+          .filter(other -> other.best().logEvidence() > one.best().logEvidence() + BEHIND)
+          .sorted(Comparator.comparingDouble((Fitted f) -> -f.best().logEvidence()))
+          .map(
+              other ->
+                  partners(one.hypothesis(), other.hypothesis())
+                      .map(partners -> new Leader(other, partners)))
+          .flatMap(Optional::stream)
+          .findFirst()
+          .ifPresent(leader -> leaders.put(one, leader));
+    }
+    return leaders;
+  }
+
+  /** Whether the members of two hypotheses pair up. */
+  public boolean areLike(Hypothesis one, Hypothesis other) {
+    return partners(one, other).isPresent();
+  }
+
+  private Optional<int[]> partners(Hypothesis one, Hypothesis other) {
+    List<Hypothesis.Member> members = one.members();
+    List<Hypothesis.Member> others = other.members();
+    if (members.isEmpty() || members.size() != others.size()) {
+      return Optional.empty();
+    }
+    List<Integer> free = new ArrayList<>();
+    for (int i = 0; i < others.size(); i++) {
+      free.add(i);
+    }
+    int[] partners = new int[members.size()];
+    for (int i = 0; i < partners.length; i++) {
+      Hypothesis.Member member = members.get(i);
+      Optional<Integer> partner =
+          free.stream().filter(k -> isLike(member, others.get(k))).findFirst();
+      if (partner.isEmpty()) {
+        return Optional.empty();
+      }
+      partners[i] = partner.get();
+      free.remove(partner.get());
+    }
+    return Optional.of(partners);
+  }
+
+  private boolean isLike(Hypothesis.Member a, Hypothesis.Member b) {
+    return a.id().equals(b.id()) || alike.drainAlike(a, b);
+  }
+}

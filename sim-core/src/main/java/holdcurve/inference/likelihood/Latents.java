@@ -1,0 +1,322 @@
+package holdcurve.inference.likelihood;
+
+import holdcurve.fault.FaultParameter;
+import holdcurve.inference.finding.FindingLikelihood.Reach;
+import holdcurve.physics.network.TemperatureCourse;
+import holdcurve.record.job.HoldTest;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/**
+ * Which standard-normal coordinate stands for what, and which tests it touches. Shared unknowns
+ * come first, then the members' parameters, then those of each test.
+ */
+public final class Latents {
+  /** Unknowns that all tests of a job share. */
+  public enum Shared {
+    COMPLIANCE(true, Reach.RUNNING),
+    AIR(true, Reach.RUNNING),
+    CREEP(true, Reach.ALL),
+    CREEP_TIME(true, Reach.ALL),
+    QUICK_CREEP(true, Reach.ALL),
+    CHECK_VALVE_WEEP(true, Reach.ALL),
+    REGULATOR_WEEP(true, Reach.ALL),
+    INJECTOR_WEEP(true, Reach.ALL),
+    SET_PRESSURE(true, Reach.SETTLED),
+    RESEAT_DROP(true, Reach.SETTLED),
+    FEED_CLAMP_PLACE(true, Reach.ALL),
+    OTHER_CLAMP_PLACE(true, Reach.ALL),
+    DAMPER_SIZE(true, Reach.RUNNING),
+    DAMPER_PRESSURE(true, Reach.RUNNING),
+    DAMPER_WIDTH(true, Reach.RUNNING),
+    DAMPER_STOPS(true, Reach.RUNNING),
+    LAW_BEND(true, Reach.ALL),
+    GAUGE_LAG(true, Reach.RUNNING),
+    GAUGE_OFFSET(false, Reach.SETTLED),
+    READING_SCALE(false, Reach.ALL),
+    MODEL_ERROR(false, Reach.ALL);
+
+    /** Whether it changes the curve, rather than how readings scatter about it. */
+    final boolean changesCurve;
+
+    private final Reach reach;
+
+    Shared(boolean changesCurve, Reach reach) {
+      this.changesCurve = changesCurve;
+      this.reach = reach;
+    }
+
+    /** Whether readings depend on it too unevenly to be integrated out as Gaussian. */
+    boolean isSampled() {
+      return this == COMPLIANCE || this == CREEP || this == READING_SCALE || this == MODEL_ERROR;
+    }
+  }
+
+  private static final int[] SCALES = {
+    Shared.READING_SCALE.ordinal(), Shared.MODEL_ERROR.ordinal()
+  };
+
+  private final List<BitSet> touched = new ArrayList<>();
+  private final int tests;
+  private final int firstParameter;
+  private final List<FaultParameter> parameters;
+  private final int[] start;
+  private final int[] course;
+  private final int[] clamp;
+  private final int[] squeeze;
+  private final int[][] variation;
+  private final int[] curve;
+  private final int firstOfSides;
+
+  /**
+   * @param idle shared unknowns that stand for nothing in this job
+   * @param readBefore tests whose pressure was read before the pump stop, with the gauge's error
+   * @param sides how many unknowns side evidence has of its own; they come last
+   */
+  Latents(
+      List<HoldTest> jobTests,
+      List<FaultParameter> parameters,
+      Set<Shared> idle,
+      BitSet readBefore,
+      int sides) {
+    tests = jobTests.size();
+    this.parameters = parameters;
+    for (Shared shared : Shared.values()) {
+      BitSet others = shared == Shared.GAUGE_OFFSET ? readBefore : new BitSet();
+      addFor(shared.changesCurve && !idle.contains(shared) ? all() : others);
+    }
+    firstParameter = touched.size();
+    parameters.forEach(parameter -> addFor(all()));
+    start = new int[tests];
+    course = new int[tests];
+    clamp = new int[tests];
+    squeeze = new int[tests];
+    variation = new int[tests][parameters.size()];
+    for (int i = 0; i < tests; i++) {
+      addTest(i, jobTests.get(i));
+    }
+    firstOfSides = touched.size();
+    IntStream.range(0, sides).forEach(k -> addFor(new BitSet()));
+    curve = IntStream.range(0, dimension()).filter(j -> !changesScale(j)).toArray();
+  }
+
+  private void addTest(int i, HoldTest test) {
+    start[i] = addFor(only(i));
+    course[i] = addFor(only(i));
+    for (int k = 1; k < TemperatureCourse.SHAPES; k++) {
+      addFor(only(i));
+    }
+    clamp[i] = test.clamped().isEmpty() ? -1 : addFor(only(i));
+    squeeze[i] = test.clamped().isEmpty() ? -1 : addFor(only(i));
+    for (int k = 0; k < parameters.size(); k++) {
+      boolean varies = tests > 1 && parameters.get(k).variesBetweenTests();
+      variation[i][k] = varies ? addFor(only(i)) : -1;
+    }
+  }
+
+  private int addFor(BitSet testsTouched) {
+    touched.add(testsTouched);
+    return touched.size() - 1;
+  }
+
+  private BitSet all() {
+    BitSet set = new BitSet();
+    set.set(0, tests);
+    return set;
+  }
+
+  private static BitSet only(int test) {
+    BitSet set = new BitSet();
+    set.set(test);
+    return set;
+  }
+
+  /**
+   * The same unknowns as another hypothesis has them, for a search to begin at.
+   *
+   * @param u coordinates of the other
+   * @param from where those stand
+   * @param member for each parameter here the like parameter there, or −1 for none
+   * @param unlike coordinate for a parameter that the other hasn't [-]
+   */
+  public double[] carriedOver(double[] u, Latents from, int[] member, double unlike) {
+    double[] v = new double[dimension()];
+    System.arraycopy(u, 0, v, 0, firstParameter);
+    for (int k = 0; k < member.length; k++) {
+      v[firstParameter + k] = member[k] < 0 ? unlike : from.parameter(u, member[k]);
+    }
+    for (int i = 0; i < tests; i++) {
+      v[start[i]] = from.start(u, i);
+      System.arraycopy(u, from.course[i], v, course[i], TemperatureCourse.SHAPES);
+      if (clamp[i] >= 0) {
+        v[clamp[i]] = from.clamp(u, i);
+        v[squeeze[i]] = from.squeeze(u, i);
+      }
+      for (int k = 0; k < member.length; k++) {
+        if (member[k] >= 0 && variation[i][k] >= 0) {
+          v[variation[i][k]] = from.variation(u, i, member[k]);
+        }
+      }
+    }
+    System.arraycopy(u, from.firstOfSides, v, firstOfSides, v.length - firstOfSides);
+    return v;
+  }
+
+  /** Coordinates that are sampled: a few shared ones and the members' parameters. */
+  public int[] sampled() {
+    return IntStream.range(0, dimension()).filter(this::isSampled).toArray();
+  }
+
+  /** The rest: given the sampled ones, the readings depend on them nearly in proportion. */
+  public int[] conditional() {
+    return IntStream.range(0, dimension()).filter(j -> !isSampled(j)).toArray();
+  }
+
+  /** The two coordinates that change how readings scatter, and not the curve. */
+  public int[] scales() {
+    return SCALES.clone();
+  }
+
+  /** All coordinates but the scales. */
+  public int[] curve() {
+    return curve.clone();
+  }
+
+  /** Values of {@link #curve()} in {@code u}. */
+  public double[] pickCurve(double[] u) {
+    return pick(u, curve);
+  }
+
+  public static double[] pick(double[] u, int[] which) {
+    double[] values = new double[which.length];
+    for (int k = 0; k < which.length; k++) {
+      values[k] = u[which[k]];
+    }
+    return values;
+  }
+
+  public static void put(double[] u, int[] which, double[] values) {
+    for (int k = 0; k < which.length; k++) {
+      u[which[k]] = values[k];
+    }
+  }
+
+  private boolean isSampled(int j) {
+    return j < firstParameter
+        ? Shared.values()[j].isSampled()
+        : j < firstParameter + parameters.size();
+  }
+
+  public int dimension() {
+    return touched.size();
+  }
+
+  /** Whether coordinate {@code j} changes the curve of a test. */
+  boolean changesCurve(int j, int test) {
+    return touched.get(j).get(test);
+  }
+
+  /** Whether coordinate {@code j} belongs to one test alone. */
+  boolean isOfOneTest(int j) {
+    return j >= firstParameter + parameters.size() && j < firstOfSides;
+  }
+
+  /** Whether coordinate {@code j} changes how residuals are whitened. */
+  public boolean changesScale(int j) {
+    return j == Shared.READING_SCALE.ordinal() || j == Shared.MODEL_ERROR.ordinal();
+  }
+
+  /** Whether coordinate {@code j} changes the circuit in a test, not only how the test is run. */
+  boolean changesCircuit(int j, int test) {
+    return changesCurve(j, test)
+        && j != Shared.GAUGE_OFFSET.ordinal()
+        && j != start[test]
+        && (j < course[test] || j >= course[test] + TemperatureCourse.SHAPES)
+        && j != clamp[test]
+        && j != squeeze[test];
+  }
+
+  /** Whether coordinate {@code j} changes the circuit in all tests alike. */
+  boolean changesSoundCircuit(int j) {
+    return j < firstParameter && Shared.values()[j].changesCurve;
+  }
+
+  double shared(double[] u, Shared which) {
+    return u[which.ordinal()];
+  }
+
+  /** Coordinate of the k-th parameter of the members, before its variation between tests. */
+  public double parameter(double[] u, int k) {
+    return u[firstParameter + k];
+  }
+
+  /** Place of the first parameter of the members among the sampled coordinates. */
+  public int sampledPlaceOfFirstParameter() {
+    return (int) IntStream.range(0, firstParameter).filter(this::isSampled).count();
+  }
+
+  public int parameterIndex(int k) {
+    return firstParameter + k;
+  }
+
+  /** Where the unknowns begin that only side evidence has. */
+  public int firstOfSides() {
+    return firstOfSides;
+  }
+
+  /** Whether coordinate {@code j} can matter to evidence that depends on so much of a circuit. */
+  boolean matters(int j, Reach of) {
+    return j >= firstParameter || Shared.values()[j].reach.compareTo(of) >= 0;
+  }
+
+  /** Number of the coordinates that come first and belong to no single test. */
+  public int commonCount() {
+    return firstParameter + parameters.size();
+  }
+
+  public int startIndex(int test) {
+    return start[test];
+  }
+
+  public double start(double[] u, int test) {
+    return u[start[test]];
+  }
+
+  /** Course of the fuel temperature in a test, one coordinate a shape. */
+  public double[] course(double[] u, int test) {
+    return Arrays.copyOfRange(u, course[test], course[test] + TemperatureCourse.SHAPES);
+  }
+
+  /**
+   * Log prior density of the unknowns that side evidence has of its own, constants left out [nat].
+   */
+  double logPriorOfSides(double[] u) {
+    double sum = 0;
+    for (int j = firstOfSides; j < u.length; j++) {
+      sum -= 0.5 * u[j] * u[j];
+    }
+    return sum;
+  }
+
+  /** Clamp quality of a clamped test. */
+  public double clamp(double[] u, int test) {
+    return u[clamp[test]];
+  }
+
+  /** Fuel that the clamps of a clamped test push aside. */
+  public double squeeze(double[] u, int test) {
+    return u[squeeze[test]];
+  }
+
+  /**
+   * Residual of the k-th parameter in one test, in standard deviations of that variation; 0 where
+   * it doesn't vary.
+   */
+  public double variation(double[] u, int test, int k) {
+    return variation[test][k] < 0 ? 0 : u[variation[test][k]];
+  }
+}

@@ -1,7 +1,0 @@
-/**
- * What gives way when pressure changes: liquid, walls of lines and hoses, dampers, trapped air,
- * vapour. {@link holdcurve.line.Storage} is the contract for everything that answers at once; creep
- * of rubber has a memory of its own and is {@link holdcurve.line.CreepBranch}. Pressures are gauge
- * pressures unless said otherwise.
- */
-package holdcurve.line;

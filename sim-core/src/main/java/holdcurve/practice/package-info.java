@@ -1,2 +1,0 @@
-/** Hidden faults to learn on: exercises, what a learner does at one, and what it was worth. */
-package holdcurve.practice;

@@ -1,0 +1,2 @@
+/** One car in the workshop: circuit, gauge, tests, findings, repairs. */
+package holdcurve.record.job;

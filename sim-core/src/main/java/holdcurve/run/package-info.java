@@ -1,8 +1,0 @@
-/**
- * A whole log, computed: rest, prime, run, pump stop, clamps, hold.
- *
- * <p>{@link holdcurve.run.HoldRun} is the short way in; {@link holdcurve.run.RunSimulator} takes
- * any {@link holdcurve.run.RunPlan}. Every node is kept and every switch is an event, so this is
- * for showing and for checking; rankings use the lumped {@code HoldSimulator}.
- */
-package holdcurve.run;

@@ -1,2 +1,0 @@
-/** Words in which pressures are still quantities, to be written in the unit that a reader wants. */
-package holdcurve.saying;
