@@ -5,7 +5,6 @@ import holdcurve.inference.fit.Fit;
 import holdcurve.inference.fit.FitSearch;
 import holdcurve.inference.likelihood.HypothesisModel;
 import holdcurve.inference.likelihood.JobModel;
-import holdcurve.inference.posterior.MarginalLikelihood;
 import holdcurve.inference.posterior.Posterior;
 import holdcurve.inference.prior.FaultPriors;
 
@@ -40,15 +39,11 @@ public final class InferenceTable {
     double[] u = fits.get(0).u();
     double[] times = data.series().get(CLAMPED_BOTH).time();
     int[] curve = model.latentMap().latents().curve();
-    MarginalLikelihood marginal = new MarginalLikelihood(data, model, fits);
-    double[] s = marginal.modes().get(0).u();
     System.out.println("\nInference, an invented job of four holds with 60 readings each");
     System.out.println("| what | time |\n|---|---|");
     line("one clamped hold, from unknowns to readings", () -> model.curve(u, CLAMPED_BOTH, times));
     line("likelihood of the job: four holds", () -> model.residuals(u));
-    line("four holds with slopes by all unknowns", () -> model.linear(u, curve));
-    line("one point of the marginal likelihood", () -> marginal.at(s));
-    line("the same from foreseen curves", () -> marginal.pointPredicted(s));
+    line("four holds with sensitivities by all unknowns", () -> model.linear(u, curve));
     printRanking(job);
   }
 

@@ -5,7 +5,6 @@ import holdcurve.inference.fit.Fit;
 import holdcurve.inference.fit.FitSearch;
 import holdcurve.inference.likelihood.HypothesisModel;
 import holdcurve.inference.likelihood.JobModel;
-import holdcurve.inference.posterior.MarginalLikelihood;
 
 import holdcurve.physics.circuit.Condition;
 import holdcurve.physics.hold.HoldSetup;
@@ -31,8 +30,6 @@ public class RankingBench {
   private final HoldSimulator simulator = new HoldSimulator();
   private final HypothesisModel model = InventedJob.model(job, simulator);
   private final JobModel data = JobModel.of(job);
-  private final MarginalLikelihood marginal = new MarginalLikelihood(data, model, fits());
-  private final double[] s = marginal.modes().get(0).u();
   private final double[] u = new double[model.dimension()];
   private final double[] times = data.series().get(CLAMPED_BOTH).time();
 
@@ -48,12 +45,6 @@ public class RankingBench {
     Condition condition = model.latentMap().condition(u, CLAMPED_BOTH);
     HoldSetup setup = model.latentMap().setup(u, CLAMPED_BOTH);
     return simulator.readings(condition, setup, times);
-  }
-
-  /** One point of the marginal likelihood: four curves, twice. */
-  @Benchmark
-  public Object marginalAt() {
-    return marginal.at(s);
   }
 
   /** Four curves with all their sensitivities. */

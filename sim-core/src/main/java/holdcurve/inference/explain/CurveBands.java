@@ -3,7 +3,6 @@ package holdcurve.inference.explain;
 import holdcurve.inference.answer.HoldCurve;
 import holdcurve.inference.likelihood.HypothesisModel;
 import holdcurve.inference.posterior.EvaluatedHypothesis;
-import holdcurve.inference.posterior.PosteriorSampler;
 import holdcurve.record.job.HoldTest;
 import holdcurve.record.job.Job;
 import java.util.ArrayList;
@@ -26,7 +25,7 @@ public final class CurveBands {
 
   /** One curve a hold test. */
   public List<HoldCurve> curves(EvaluatedHypothesis evaluated) {
-    List<double[]> draws = PosteriorSampler.of(evaluated, seed, DRAWS);
+    List<double[]> draws = evaluated.draws(seed, DRAWS);
     List<HoldCurve> curves = new ArrayList<>();
     for (int test = 0; test < job.tests().size(); test++) {
       curves.add(curve(evaluated.model(), draws, test));

@@ -5,7 +5,6 @@ import holdcurve.common.work.Workers;
 import holdcurve.inference.hypothesis.Hypothesis;
 import holdcurve.inference.likelihood.LatentMap;
 import holdcurve.inference.posterior.EvaluatedHypothesis;
-import holdcurve.inference.posterior.PosteriorSampler;
 import holdcurve.physics.balance.Amount;
 import holdcurve.physics.balance.Cause;
 import holdcurve.physics.balance.FallLedger;
@@ -73,7 +72,7 @@ public final class FallShares {
 
   private void addDraws(EvaluatedHypothesis evaluated, double probability, long seed) {
     int count = Math.max(LEAST_DRAWS, (int) Math.round(DRAWS * probability));
-    List<double[]> drawn = PosteriorSampler.of(evaluated, seed, count);
+    List<double[]> drawn = evaluated.draws(seed, count);
     for (double[] u : drawn) {
       draws.add(new Draw(evaluated, u, probability / drawn.size()));
     }

@@ -3,7 +3,6 @@ package holdcurve.inference.explain;
 import holdcurve.inference.data.ReadingSeries;
 import holdcurve.inference.likelihood.JobModel;
 import holdcurve.inference.posterior.EvaluatedHypothesis;
-import holdcurve.inference.posterior.MarginalLikelihood;
 import holdcurve.inference.prior.UnknownPriors;
 import java.util.ArrayList;
 import java.util.List;
@@ -42,33 +41,23 @@ public final class PredictiveCheck {
   }
 
   private static Optional<String> find(JobModel data, EvaluatedHypothesis best) {
-    double[] mean = new double[best.likelihood().dimension()];
-    for (int i = 0; i < mean.length; i++) {
-      int place = i;
-      mean[i] = best.evidence().draws().mean(u -> u[place]);
-    }
-    MarginalLikelihood.Point point = best.likelihood().at(mean);
-    if (point == null) {
-      return Optional.empty();
-    }
-    return runUp(data, best, point).or(() -> hold(data, best, point));
+    double[] u = best.posterior().mode();
+    return runUp(data, best, u).or(() -> hold(data, best, u));
   }
 
   /** What is off before the pump stops also spoils the hold, so it comes first. */
-  private static Optional<String> runUp(
-      JobModel data, EvaluatedHypothesis best, MarginalLikelihood.Point point) {
+  private static Optional<String> runUp(JobModel data, EvaluatedHypothesis best, double[] u) {
     return data.runUp()
-        .filter(run -> meanSquare(best.model().residuals(point.u()), run.rows()) > RUN_UP_LIMIT)
+        .filter(run -> meanSquare(best.model().residuals(u), run.rows()) > RUN_UP_LIMIT)
         .map(run -> "what was read before the pump stopped");
   }
 
-  private static Optional<String> hold(
-      JobModel data, EvaluatedHypothesis best, MarginalLikelihood.Point point) {
+  private static Optional<String> hold(JobModel data, EvaluatedHypothesis best, double[] u) {
     double usual = Math.hypot(UnknownPriors.usual().readingDeviation(data.job().gauge(), 1), CURVE);
     for (int test = 0; test < data.series().size(); test++) {
       ReadingSeries series = data.series().get(test);
-      double[] curve = best.model().curve(point.u(), test, series.time());
-      List<double[]> residuals = residuals(series, curve, best.model().gaugeOffset(point.u()));
+      double[] curve = best.model().curve(u, test, series.time());
+      List<double[]> residuals = residuals(series, curve, best.model().gaugeOffset(u));
       String log = "the log '" + data.job().tests().get(test).id() + "'";
       if (rootMeanSquare(residuals) > SCATTER * usual) {
         return Optional.of(log);

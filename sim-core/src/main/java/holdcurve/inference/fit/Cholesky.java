@@ -8,7 +8,7 @@ import java.util.Arrays;
  * and don't touch those of another, so most of what is usual to fill in stays zero and is passed
  * over.
  */
-final class Cholesky {
+public final class Cholesky {
   private final double[][] lower;
 
   private Cholesky(double[][] lower) {
@@ -73,8 +73,18 @@ final class Cholesky {
     return forward(x);
   }
 
-  /** The solution x of L x = b, in the place of b. */
-  double[] forward(double[] b) {
+  /** Element (k, k) of the inverse of the matrix. */
+  public double variance(int k) {
+    double[] unit = new double[lower.length];
+    unit[k] = 1;
+    return solve(unit)[k];
+  }
+
+  /**
+   * The solution x of L x = b, in the place of b: of independent standard-normal numbers it makes a
+   * draw whose covariance is the inverse of the matrix.
+   */
+  public double[] forward(double[] b) {
     for (int i = 0; i < b.length; i++) {
       double sum = b[i];
       for (int k = 0; k < i; k++) {

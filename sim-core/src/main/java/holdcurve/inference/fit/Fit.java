@@ -9,6 +9,7 @@ import holdcurve.inference.likelihood.HypothesisModel;
  *     rest where it is likeliest at these scales [-]
  * @param linear residuals and their sensitivities there, by all coordinates but the scales
  * @param precision posterior precision of those at these scales [-]
+ * @param factor of that precision
  * @param scales what is known of the scales
  * @param logPosterior log of likelihood and prior with all coordinates but the scales integrated
  *     out, constants of the prior left out [nat]
@@ -17,6 +18,7 @@ public record Fit(
     double[] u,
     HypothesisModel.Linear linear,
     double[][] precision,
+    Cholesky factor,
     ScaleMode scales,
     double logPosterior) {
   /** Laplace's approximation of the log evidence that lies here [nat]. */

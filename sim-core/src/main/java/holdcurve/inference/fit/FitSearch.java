@@ -195,7 +195,7 @@ public final class FitSearch {
       double[] s = scales.place();
       double log = scaled.about(x, projected).believed(NEAR).logMarginal();
       double prior = -0.5 * (s[0] * s[0] + s[1] * s[1]);
-      return new Fit(u, linear, scaled.precision(), scales, log + prior);
+      return new Fit(u, linear, scaled.precision(), scaled.factor(), scales, log + prior);
     }
   }
 }

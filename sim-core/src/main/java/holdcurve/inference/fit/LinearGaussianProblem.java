@@ -26,6 +26,10 @@ public final class LinearGaussianProblem {
     logDeterminant = factor.logDeterminant();
   }
 
+  Cholesky factor() {
+    return factor;
+  }
+
   /** Posterior precision of x, a copy with both triangles [-]. */
   public double[][] precision() {
     double[][] both = new double[precision.length][precision.length];

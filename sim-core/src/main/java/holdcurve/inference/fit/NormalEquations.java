@@ -17,9 +17,6 @@ public final class NormalEquations {
   private final JobModel data;
   private final FlatRows sensitivities;
 
-  /** W^½ G; null of sums that became what they are. */
-  private final FlatRows weighted;
-
   private final Squares squares;
 
   /** T_k, test after test. */
@@ -31,7 +28,7 @@ public final class NormalEquations {
    * @param ofReadings over rows of readings, weighted
    * @param ofSides over those of side evidence; empty where there are none
    */
-  public record Squares(double[] ofReadings, double[] ofSides) {
+  private record Squares(double[] ofReadings, double[] ofSides) {
     static Squares none(int count, boolean sides) {
       int size = count * (count + 1) / 2;
       return new Squares(new double[size], new double[sides ? size : 0]);
@@ -67,8 +64,7 @@ public final class NormalEquations {
       readings += error.size();
     }
     shapes = FlatRows.of(along, columns);
-    this.weighted = FlatRows.of(List.of(weighted), columns);
-    squares = squares(this.weighted, readings);
+    squares = squares(FlatRows.of(List.of(weighted), columns), readings);
   }
 
   /** W^½ G. */
@@ -93,68 +89,8 @@ public final class NormalEquations {
     return squares;
   }
 
-  private NormalEquations(NormalEquations like) {
-    data = like.data;
-    weighted = null;
-    sensitivities = like.sensitivities.blank();
-    shapes = like.shapes.blank();
-    squares = Squares.none(sensitivities.columns(), like.squares.ofSides.length > 0);
-  }
-
-  /** Sums as large as these for {@link #become}. */
-  public NormalEquations blank() {
-    return new NormalEquations(this);
-  }
-
-  /**
-   * Makes these the sums of Σ_p factor_p G_p.
-   *
-   * @param of made from sensitivities each
-   * @param products factor_p factor_q for each pair p ≥ q
-   * @param crossed {@link #squares} of each part and what pairs {@link #crossed}, likewise
-   */
-  public void become(double[] factors, NormalEquations[] of, double[] products, Squares[] crossed) {
-    FlatRows[] ofSensitivities = new FlatRows[of.length];
-    FlatRows[] ofShapes = new FlatRows[of.length];
-    for (int p = 0; p < of.length; p++) {
-      ofSensitivities[p] = of[p].sensitivities;
-      ofShapes[p] = of[p].shapes;
-    }
-    sensitivities.become(factors, ofSensitivities);
-    shapes.become(factors, ofShapes);
-    double[][] ofReadings = new double[crossed.length][];
-    double[][] ofSides = new double[crossed.length][];
-    for (int pair = 0; pair < crossed.length; pair++) {
-      ofReadings[pair] = crossed[pair].ofReadings;
-      ofSides[pair] = crossed[pair].ofSides;
-    }
-    Arrays.fill(squares.ofReadings, 0);
-    Arrays.fill(squares.ofSides, 0);
-    FlatRows.addAll(squares.ofReadings, products, ofReadings);
-    FlatRows.addAll(squares.ofSides, products, ofSides);
-  }
-
-  public Squares squares() {
-    return squares;
-  }
-
-  /** Sums over rows of GᵀH + HᵀG with the sensitivities H of another. */
-  public Squares crossed(NormalEquations other) {
-    Squares crossed = Squares.none(count(), squares.ofSides.length > 0);
-    int readings = data.residualCount();
-    for (int i = 0; i < weighted.count(); i++) {
-      weighted.addCross(i, other.weighted, i < readings ? crossed.ofReadings : crossed.ofSides);
-    }
-    return crossed;
-  }
-
   int count() {
     return sensitivities.columns();
-  }
-
-  /** Adds G · by to residuals. */
-  public void addProducts(double[] by, double[] residuals) {
-    sensitivities.addProducts(by, residuals);
   }
 
   /**

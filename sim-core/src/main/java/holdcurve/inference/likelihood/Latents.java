@@ -49,11 +49,6 @@ public final class Latents {
       this.changesCurve = changesCurve;
       this.reach = reach;
     }
-
-    /** Whether readings depend on it too unevenly to be integrated out as Gaussian. */
-    boolean isSampled() {
-      return this == COMPLIANCE || this == CREEP || this == READING_SCALE || this == MODEL_ERROR;
-    }
   }
 
   private static final int[] SCALES = {
@@ -166,16 +161,6 @@ public final class Latents {
     return v;
   }
 
-  /** Coordinates that are sampled: a few shared ones and the members' parameters. */
-  public int[] sampled() {
-    return IntStream.range(0, dimension()).filter(this::isSampled).toArray();
-  }
-
-  /** The rest: given the sampled ones, the readings depend on them nearly in proportion. */
-  public int[] conditional() {
-    return IntStream.range(0, dimension()).filter(j -> !isSampled(j)).toArray();
-  }
-
   /** The two coordinates that change how readings scatter, and not the curve. */
   public int[] scales() {
     return SCALES.clone();
@@ -203,12 +188,6 @@ public final class Latents {
     for (int k = 0; k < which.length; k++) {
       u[which[k]] = values[k];
     }
-  }
-
-  private boolean isSampled(int j) {
-    return j < firstParameter
-        ? Shared.values()[j].isSampled()
-        : j < firstParameter + parameters.size();
   }
 
   public int dimension() {
@@ -252,11 +231,6 @@ public final class Latents {
   /** Coordinate of the k-th parameter of the members, before its variation between tests. */
   public double parameter(double[] u, int k) {
     return u[firstParameter + k];
-  }
-
-  /** Place of the first parameter of the members among the sampled coordinates. */
-  public int sampledPlaceOfFirstParameter() {
-    return (int) IntStream.range(0, firstParameter).filter(this::isSampled).count();
   }
 
   public int parameterIndex(int k) {

@@ -1,7 +1,6 @@
 package holdcurve.inference.posterior;
 
 import holdcurve.common.work.Workers;
-import holdcurve.inference.evidence.Evidence;
 import holdcurve.inference.fit.EquivalentFaults;
 import holdcurve.inference.fit.Fit;
 import holdcurve.inference.fit.FitSearch;
@@ -21,23 +20,18 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
-/**
- * Works out the evidence of hypotheses, each from where it fits best. Draws depend on the seed, and
- * nothing on the threads.
- */
+/** Works out the evidence of hypotheses, each from where it fits best. Nothing is random. */
 public final class HypothesisEvaluator {
   /** A fit this far behind needn't be brought to its end [nat]. */
   private static final double HOPELESS = 12;
 
   private final JobModel data;
   private final UnknownPriors unknowns;
-  private final long seed;
   private final Workers workers;
 
-  public HypothesisEvaluator(JobModel data, UnknownPriors unknowns, long seed, Workers workers) {
+  public HypothesisEvaluator(JobModel data, UnknownPriors unknowns, Workers workers) {
     this.data = data;
     this.unknowns = unknowns;
-    this.seed = seed;
     this.workers = workers;
   }
 
@@ -136,27 +130,22 @@ public final class HypothesisEvaluator {
   }
 
   /**
-   * Laplace's evidence of each, with draws from its posterior. The draws depend on the seed, the
-   * evidence doesn't.
+   * Laplace's evidence and posterior of each.
    *
    * @return all, the best fit first
    */
-  public List<EvaluatedHypothesis> evaluated(List<Fitted> fitted, double from, double to) {
-    return workers.each(
-        fitted.stream()
-            .sorted(Comparator.comparingDouble(Fitted::logPosterior).reversed())
-            .toList(),
-        HypothesisEvaluator::name,
-        one -> Optional.of(evaluated(one)),
-        from,
-        to);
+  public static List<EvaluatedHypothesis> evaluated(List<Fitted> fitted) {
+    return fitted.stream()
+        .sorted(Comparator.comparingDouble(Fitted::logPosterior).reversed())
+        .map(HypothesisEvaluator::evaluated)
+        .toList();
   }
 
-  private EvaluatedHypothesis evaluated(Fitted fit) {
-    MarginalLikelihood likelihood = new MarginalLikelihood(data, fit.model(), fit.fits());
-    long own = seed * 31 + fit.hypothesis().id().hashCode();
-    Evidence evidence = Evidence.laplace(likelihood.modes().get(0), own);
-    return new EvaluatedHypothesis(fit.hypothesis(), fit.model(), likelihood, evidence);
+  private static EvaluatedHypothesis evaluated(Fitted fit) {
+    LaplacePosterior posterior =
+        new LaplacePosterior(fit.best(), fit.model().latentMap().latents());
+    return new EvaluatedHypothesis(
+        fit.hypothesis(), fit.model(), posterior, posterior.logEvidence());
   }
 
   private static String name(Fitted fitted) {

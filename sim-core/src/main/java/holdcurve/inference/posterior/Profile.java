@@ -45,12 +45,7 @@ public final class Profile {
 
   /** Null where the model fails. */
   public static Profile of(JobModel data, EvaluatedHypothesis evaluated) {
-    MarginalLikelihood.Point point =
-        evaluated.likelihood().at(evaluated.likelihood().modes().get(0).u());
-    if (point == null) {
-      return null;
-    }
-    double[] u = point.u();
+    double[] u = evaluated.posterior().mode();
     double[] all = evaluated.model().residuals(u);
     if (all == null) {
       return null;
@@ -107,7 +102,7 @@ public final class Profile {
     for (Need need : needs().values()) {
       density += need.log();
     }
-    return evaluated.evidence().logEvidence() - density;
+    return evaluated.logEvidence() - density;
   }
 
   /** Log of how rough it takes readings and model to be [-]. */

@@ -12,7 +12,6 @@ import holdcurve.inference.answer.Suspect;
 import holdcurve.inference.answer.SuspectGroup;
 import holdcurve.inference.decision.DecisionRule;
 import holdcurve.inference.decision.NextTest;
-import holdcurve.inference.evidence.Mode;
 import holdcurve.inference.evidence.ModelProbabilities;
 import holdcurve.inference.explain.CurveBands;
 import holdcurve.inference.explain.FallShares;
@@ -27,7 +26,6 @@ import holdcurve.inference.likelihood.JobModel;
 import holdcurve.inference.posterior.EvaluatedHypothesis;
 import holdcurve.inference.posterior.HypothesisPosterior;
 import holdcurve.inference.posterior.PosteriorDraw;
-import holdcurve.inference.posterior.PosteriorSampler;
 import holdcurve.inference.prior.UnknownPriors;
 import holdcurve.physics.balance.FallReport;
 import holdcurve.physics.part.Seats;
@@ -158,7 +156,7 @@ final class RankingReport {
     List<PosteriorDraw> posteriorDraws =
         probability < MATTERS
             ? List.of()
-            : PosteriorSampler.of(one, seed, draws).stream()
+            : one.draws(seed, draws).stream()
                 .map(u -> PosteriorDraw.of(job, one.model(), unknowns, u))
                 .toList();
     return new HypothesisPosterior(one.hypothesis(), probability, posteriorDraws);
@@ -190,20 +188,19 @@ final class RankingReport {
     if (parameters.isEmpty()) {
       return Optional.empty();
     }
-    Mode mode = one.likelihood().modes().get(0);
-    int place = one.model().latentMap().latents().sampledPlaceOfFirstParameter();
-    double deviation = mode.deviation(place);
+    int place = one.model().latentMap().latents().parameterIndex(0);
+    double deviation = one.posterior().deviation(place);
     Interval value =
         new Interval(
-            size(one, mode, place, -HALF_RANGE * deviation),
-            size(one, mode, place, 0),
-            size(one, mode, place, HALF_RANGE * deviation));
+            size(one, place, -HALF_RANGE * deviation),
+            size(one, place, 0),
+            size(one, place, HALF_RANGE * deviation));
     return Optional.of(new FaultSize(parameters.get(0).name(), parameters.get(0).unit(), value));
   }
 
   /** Value of the first parameter where its coordinate lies so far from the mode [SI]. */
-  private static double size(EvaluatedHypothesis one, Mode mode, int place, double away) {
-    double[] u = mode.u().clone();
+  private static double size(EvaluatedHypothesis one, int place, double away) {
+    double[] u = one.posterior().mode().clone();
     u[place] += away;
     return one.parameter(u, 0);
   }

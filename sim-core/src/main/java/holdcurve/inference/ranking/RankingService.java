@@ -100,14 +100,14 @@ public final class RankingService implements Ranker {
         Hypotheses.of(
             job.circuit(), spokenFor, priors, job.priors(), Timeline.isAfterRepair(job), problems);
     Identifiability alike = new Identifiability(job);
-    HypothesisEvaluator evaluator = new HypothesisEvaluator(data, unknowns, seed, workers);
+    HypothesisEvaluator evaluator = new HypothesisEvaluator(data, unknowns, workers);
     List<Hypothesis> first = all.stream().filter(h -> h.members().size() < 2).toList();
     List<Fitted> fitted =
         new ArrayList<>(evaluator.likeEquivalents(evaluator.fitSingles(first, 0, 0.5), alike, 0.5));
     List<Hypothesis> pairs = plausiblePairs(all, fitted, alike);
     List<Fitted> together = evaluator.fitPairs(pairs, List.copyOf(fitted), best(fitted), 0.5, 0.9);
     fitted.addAll(evaluator.likeEquivalents(together, alike, 0.9));
-    List<EvaluatedHypothesis> evaluated = evaluator.evaluated(fitted, 0.9, 0.9);
+    List<EvaluatedHypothesis> evaluated = HypothesisEvaluator.evaluated(fitted);
     if (evaluated.isEmpty()) {
       throw new NoAnswerException(
           "%s: no explanation could be simulated. %s %s"

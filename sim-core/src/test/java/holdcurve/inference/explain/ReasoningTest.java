@@ -45,10 +45,9 @@ class ReasoningTest {
         List.of(new Hypothesis(List.of(member), 0.4), new Hypothesis(List.of(), 0.6));
     List<String> problems = new ArrayList<>();
     try (Workers workers = new Workers(1, Progress.NONE, problems)) {
-      HypothesisEvaluator evaluator =
-          new HypothesisEvaluator(DATA, UnknownPriors.usual(), 1, workers);
+      HypothesisEvaluator evaluator = new HypothesisEvaluator(DATA, UnknownPriors.usual(), workers);
       List<Fitted> fitted = evaluator.fitSingles(both, 0, 0.5);
-      List<EvaluatedHypothesis> evaluated = evaluator.evaluated(fitted, 0.5, 1);
+      List<EvaluatedHypothesis> evaluated = HypothesisEvaluator.evaluated(fitted);
       drip = evaluated.get(0);
       none = evaluated.get(1);
     }

@@ -1,7 +1,6 @@
 package holdcurve.inference.fit;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
-import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Arrays;
 import java.util.List;
@@ -27,14 +26,10 @@ class FlatRowsTest {
 
   @ParameterizedTest
   @ValueSource(ints = {1, 3, 4, 5, 8, 14})
-  void productsAndSumsAreThoseOfTheMatrix(int columns) {
+  void sumsAreThoseOfTheMatrix(int columns) {
     double[][] plain = drawn(columns);
     RealMatrix matrix = new Array2DRowRealMatrix(plain);
     FlatRows rows = FlatRows.of(List.of(plain), columns);
-    double[] by = random.doubles(columns, -1, 1).toArray();
-    double[] products = new double[COUNT];
-    rows.addProducts(by, products);
-    assertArrayEquals(matrix.operate(by), products, 1e-14 * columns);
     double[] factors = random.doubles(COUNT, -1, 1).toArray();
     double[] sum = new double[columns];
     rows.addSum(factors, 0, COUNT, sum);
@@ -64,46 +59,6 @@ class FlatRowsTest {
       double[] row = Arrays.copyOfRange(lower, place, place + j + 1);
       assertArrayEquals(Arrays.copyOf(square.getRow(j), j + 1), row, 1e-13);
       place += j + 1;
-    }
-  }
-
-  @ParameterizedTest
-  @ValueSource(ints = {1, 3, 4, 7})
-  void crossedSquaresAreThoseOfTheMatrices(int columns) {
-    double[][] one = drawn(columns);
-    double[][] other = drawn(columns);
-    RealMatrix product = new Array2DRowRealMatrix(one).transpose();
-    product = product.multiply(new Array2DRowRealMatrix(other));
-    RealMatrix both = product.add(product.transpose());
-    double[] lower = new double[columns * (columns + 1) / 2];
-    for (int i = 0; i < COUNT; i++) {
-      FlatRows rows = FlatRows.of(List.of(one), columns);
-      rows.addCross(i, FlatRows.of(List.of(other), columns), lower);
-    }
-    int place = 0;
-    for (int j = 0; j < columns; j++) {
-      for (int k = 0; k <= j; k++) {
-        assertEquals(both.getEntry(j, k), lower[place++], 1e-13);
-      }
-    }
-  }
-
-  @ParameterizedTest
-  @ValueSource(ints = {1, 2, 3, 4, 5, 9})
-  void mixturesAreSumsOfTheirParts(int parts) {
-    FlatRows[] some = new FlatRows[parts];
-    double[] factors = random.doubles(parts, -1, 1).toArray();
-    RealMatrix expected = new Array2DRowRealMatrix(COUNT, 5);
-    for (int p = 0; p < parts; p++) {
-      double[][] plain = drawn(5);
-      some[p] = FlatRows.of(List.of(plain), 5);
-      expected = expected.add(new Array2DRowRealMatrix(plain).scalarMultiply(factors[p]));
-    }
-    FlatRows mixed = some[0].blank();
-    mixed.become(factors, some);
-    mixed.become(factors, some);
-    for (int i = 0; i < COUNT; i++) {
-      assertArrayEquals(expected.getRow(i), mixed.row(i), 1e-14 * (parts + 1));
     }
   }
 }

@@ -1,17 +1,11 @@
 package holdcurve.inference.likelihood;
 
-import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import holdcurve.common.work.Progress;
-import holdcurve.inference.fit.Fit;
-import holdcurve.inference.fit.FitSearch;
-import holdcurve.inference.posterior.MarginalLikelihood;
 import holdcurve.inference.ranking.InventedJob;
 import holdcurve.physics.hold.HoldSimulator;
 import holdcurve.physics.network.NetworkAssembler.Detail;
 import holdcurve.record.job.Job;
-import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -43,26 +37,5 @@ class HypothesisSensitivitiesTest {
         assertEquals(difference, sensitivities[i][k], tolerance, "reading " + i + " by " + by[k]);
       }
     }
-  }
-
-  @Test
-  void aPointHasOneAnswerWhateverWasAskedBefore() {
-    MarginalLikelihood first = marginal();
-    double[] mode = first.modes().get(0).u();
-    double answer = first.at(mode).conditional().logMarginal();
-    first.at(new double[mode.length]);
-    assertEquals(answer, first.at(mode).conditional().logMarginal());
-    MarginalLikelihood again = marginal();
-    assertArrayEquals(mode, again.modes().get(0).u());
-    assertEquals(answer, again.at(mode).conditional().logMarginal());
-  }
-
-  private static MarginalLikelihood marginal() {
-    HypothesisModel model = InventedJob.model(JOB, new HoldSimulator());
-    JobModel data = JobModel.of(JOB);
-    List<Fit> fits =
-        new FitSearch(data, model, Double.NEGATIVE_INFINITY, Progress.NONE)
-            .from(List.of(), List.of(new double[model.dimension()]));
-    return new MarginalLikelihood(data, model, fits);
   }
 }

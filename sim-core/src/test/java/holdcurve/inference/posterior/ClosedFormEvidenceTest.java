@@ -69,10 +69,9 @@ class ClosedFormEvidenceTest {
             whole.temperatures(),
             List.of(points),
             whole.coarsening());
-    HypothesisEvaluator evaluator =
-        new HypothesisEvaluator(data, UnknownPriors.usual(), 1, workers);
+    HypothesisEvaluator evaluator = new HypothesisEvaluator(data, UnknownPriors.usual(), workers);
     List<Fitted> fitted = evaluator.fitSingles(List.of(new Hypothesis(List.of(), 1)), 0, 0.5);
-    return evaluator.evaluated(fitted, 0.5, 1).get(0);
+    return HypothesisEvaluator.evaluated(fitted).get(0);
   }
 
   private double logEvidence(int degree) {
@@ -97,7 +96,7 @@ class ClosedFormEvidenceTest {
     for (int degree = 0; degree < DEGREES; degree++) {
       EvaluatedHypothesis evaluated = evaluated(new Points(degree, new Ladder(degree)));
       int first = evaluated.model().latentMap().latents().firstOfSides();
-      List<double[]> draws = PosteriorSampler.of(evaluated, 1, 2000);
+      List<double[]> draws = evaluated.draws(1, 2000);
       for (int k = 0; k <= degree; k++) {
         int at = first + k;
         double mean = draws.stream().mapToDouble(u -> u[at]).average().orElseThrow();

@@ -69,11 +69,11 @@ class SampledEvidenceTest {
   private static double laplace(Case of) {
     try (Workers workers = new Workers(1, Progress.NONE, new ArrayList<>())) {
       HypothesisEvaluator evaluator =
-          new HypothesisEvaluator(JobModel.of(of.job()), UnknownPriors.usual(), 1, workers);
+          new HypothesisEvaluator(JobModel.of(of.job()), UnknownPriors.usual(), workers);
       List<Hypothesis> both =
           List.of(new Hypothesis(List.of(), 1), InventedJob.hypothesis(of.job()));
       Fitted fitted = evaluator.fitSingles(both, 0, 0.5).get(of.drips() ? 1 : 0);
-      return evaluator.evaluated(List.of(fitted), 0.5, 1).get(0).logEvidence();
+      return HypothesisEvaluator.evaluated(List.of(fitted)).get(0).logEvidence();
     }
   }
 

@@ -87,12 +87,11 @@ class SimulatedCalibrationTest {
   /** As a ranking has them: fitted along with a sound circuit, then drawn from. */
   private List<double[]> draws(Job job, long seed) {
     JobModel data = JobModel.of(job, Coarsening.NONE);
-    HypothesisEvaluator evaluator =
-        new HypothesisEvaluator(data, UnknownPriors.usual(), seed, workers);
+    HypothesisEvaluator evaluator = new HypothesisEvaluator(data, UnknownPriors.usual(), workers);
     List<Hypothesis> both = List.of(SOUND, InventedJob.hypothesis(job));
     Fitted fitted = evaluator.fitSingles(both, 0, 0.5).get(1);
-    EvaluatedHypothesis evaluated = evaluator.evaluated(List.of(fitted), 0.5, 1).get(0);
-    return PosteriorSampler.of(evaluated, seed, DRAWS);
+    EvaluatedHypothesis evaluated = HypothesisEvaluator.evaluated(List.of(fitted)).get(0);
+    return evaluated.draws(seed, DRAWS);
   }
 
   @AfterEach
