@@ -1,13 +1,10 @@
 package holdcurve.inference.evidence;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
-import org.apache.commons.math3.random.Well19937c;
 
 /**
  * Draws with weights that sum to 1. Summaries take a function of a draw, so that callers can ask
@@ -63,27 +60,6 @@ public final class WeightedDraws {
    */
   public double quantile(ToDoubleFunction<double[]> quantity, double probability) {
     return new Sorted(quantity).quantile(probability);
-  }
-
-  /**
-   * Equally weighted draws by systematic resampling, in random order.
-   *
-   * @param seed seed of the choice
-   * @param count number wanted [-]
-   */
-  public List<double[]> resample(long seed, int count) {
-    if (size() == 0) {
-      throw new IllegalStateException("there are no draws to resample");
-    }
-    Well19937c random = new Well19937c(seed);
-    List<double[]> chosen = new ArrayList<>();
-    for (int i : Resampling.systematic(weights, count, random.nextDouble())) {
-      chosen.add(points.get(i).clone());
-    }
-    for (int i = count - 1; i > 0; i--) {
-      Collections.swap(chosen, i, random.nextInt(i + 1));
-    }
-    return chosen;
   }
 
   private record Entry(double value, double weight) {}

@@ -1,13 +1,10 @@
 package holdcurve.inference.fit;
 
-import holdcurve.inference.likelihood.HypothesisModel;
-
 /**
- * A place where a hypothesis fits the readings best, and the curves about it.
+ * A place where a hypothesis fits the readings best, and how sharply.
  *
  * @param u all coordinates: the scales where they are likeliest with the rest integrated out, the
  *     rest where it is likeliest at these scales [-]
- * @param linear residuals and their sensitivities there, by all coordinates but the scales
  * @param precision posterior precision of those at these scales [-]
  * @param factor of that precision
  * @param scales what is known of the scales
@@ -15,12 +12,7 @@ import holdcurve.inference.likelihood.HypothesisModel;
  *     out, constants of the prior left out [nat]
  */
 public record Fit(
-    double[] u,
-    HypothesisModel.Linear linear,
-    double[][] precision,
-    Cholesky factor,
-    ScaleMode scales,
-    double logPosterior) {
+    double[] u, double[][] precision, Cholesky factor, ScaleMode scales, double logPosterior) {
   /** Laplace's approximation of the log evidence that lies here [nat]. */
   public double logEvidence() {
     double[][] h = scales.hessian();

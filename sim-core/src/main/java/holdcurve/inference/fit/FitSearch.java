@@ -20,6 +20,12 @@ public final class FitSearch {
 
   private static final int ATTEMPTS = 10;
 
+  /** Attempts with updated sensitivities, before they are simulated anew. */
+  private static final int ATTEMPTS_UPDATED = 2;
+
+  /** Share of the predicted rise below which sensitivities are simulated anew after a step [-]. */
+  private static final double LEAST_GAIN = 0.25;
+
   /** Predicted rise of the log posterior at which a search ends [nat]. */
   private static final double TOLERANCE = 0.02;
 
@@ -73,33 +79,45 @@ public final class FitSearch {
 
   /** Null where the model fails, or where the fit is known. */
   private Fit search(double[] start) {
-    State state = new State(rough(start));
+    State state = linear(rough(start));
     double damping = 0.3;
-    for (int iteration = 0; state.isPossible() && iteration < ITERATIONS; iteration++) {
+    for (int iteration = 0; state != null && iteration < ITERATIONS; iteration++) {
       Workers.stopIfCancelled(progress);
       if (state.predictedRise() < NEAR) {
-        ScaleMode scales = state.fitScales();
+        state.fitScales();
         if (isKnown(moved(state.x, state.newton))) {
           return null;
         }
-        if (state.predictedRise() < NEAR && state.fit(scales).logEvidence() < least) {
+        boolean hopeless = state.predictedRise() < NEAR && state.fit().logEvidence() < least;
+        if (hopeless || state.predictedRise() < TOLERANCE && state.isExact) {
           break;
         }
+        if (state.predictedRise() < TOLERANCE) {
+          state = linear(state.u);
+          continue;
+        }
       }
-      if (state.predictedRise() < TOLERANCE) {
-        break;
-      }
-      double[] next = null;
-      for (int attempt = 0; attempt < ATTEMPTS && next == null; attempt++) {
+      State next = null;
+      int attempts = state.isExact ? ATTEMPTS : ATTEMPTS_UPDATED;
+      for (int attempt = 0; attempt < attempts && next == null; attempt++) {
         next = state.uphill(damping);
         damping = next == null ? Math.max(1, 4 * damping) : damping / 10;
       }
-      if (next == null) {
+      if (next == null && state.isExact) {
         break;
       }
-      state = new State(next);
+      state = next == null ? linear(state.u) : next;
     }
-    return state.isPossible() ? state.fit(state.fitScales()) : null;
+    if (state != null) {
+      state.fitScales();
+    }
+    return state == null ? null : state.fit();
+  }
+
+  /** Null where the model fails. */
+  private State linear(double[] u) {
+    HypothesisModel.Linear linear = model.linear(u, latents.curve());
+    return linear == null ? null : new State(u, linear.residuals(), linear.sensitivities(), true);
   }
 
   /**
@@ -137,25 +155,35 @@ public final class FitSearch {
     return moved;
   }
 
-  /** Curves linear about one place, with the scales there. */
+  /**
+   * Curves linear about one place, with the scales there.
+   *
+   * <p>Sensitivities are simulated at the start and at the end of a search. After a step between
+   * they are updated by Broyden's rule (Broyden, Mathematics of Computation 19 (1965) 577), so that
+   * along the step they agree with the residuals seen: a simulation with all sensitivities costs
+   * ten without.
+   */
   private final class State {
     private final double[] u;
     private final double[] x;
-    private final HypothesisModel.Linear linear;
-    private NormalEquations sums;
-    private NormalEquations.Projected projected;
+    private final double[] residuals;
+    private final double[][] sensitivities;
+    private final boolean isExact;
+    private final NormalEquations sums;
+    private final NormalEquations.Projected projected;
+    private ScaleMode scales;
     private LinearGaussianProblem scaled;
     private double[] newton;
 
-    State(double[] place) {
+    State(double[] place, double[] residuals, double[][] sensitivities, boolean isExact) {
       u = place;
       x = latents.pickCurve(u);
-      linear = model.linear(u, latents.curve());
-      if (linear != null) {
-        sums = new NormalEquations(data, linear.sensitivities());
-        projected = sums.projected(linear.residuals());
-        scale();
-      }
+      this.residuals = residuals;
+      this.sensitivities = sensitivities;
+      this.isExact = isExact;
+      sums = new NormalEquations(data, sensitivities);
+      projected = sums.projected(residuals);
+      scale();
     }
 
     private void scale() {
@@ -163,15 +191,10 @@ public final class FitSearch {
       newton = scaled.step(x, projected, 0);
     }
 
-    boolean isPossible() {
-      return linear != null;
-    }
-
-    ScaleMode fitScales() {
-      ScaleMode scales = ScaleMode.find(new ScaleMode.Around(model, sums, u, projected));
+    void fitScales() {
+      scales = ScaleMode.find(new ScaleMode.Around(model, sums, u, projected));
       Latents.put(u, latents.scales(), scales.place());
       scale();
-      return scales;
     }
 
     double predictedRise() {
@@ -179,23 +202,51 @@ public final class FitSearch {
     }
 
     /** A better place, or null if the step with this damping leads to none. */
-    double[] uphill(double damping) {
+    State uphill(double damping) {
       double[] next = u.clone();
-      double[] to = moved(x, scaled.step(x, projected, damping));
+      double[] step = scaled.step(x, projected, damping);
+      double[] to = moved(x, step);
       Latents.put(next, latents.curve(), to);
       double[] there = model.residuals(next);
-      boolean better =
-          there != null
-              && scaled.objective(to, sums.projected(there)) < scaled.objective(x, projected);
-      return better ? next : null;
+      if (there == null) {
+        return null;
+      }
+      double rise = scaled.objective(x, projected) - scaled.objective(to, sums.projected(there));
+      if (!(rise > 0)) {
+        return null;
+      }
+      boolean asPredicted = rise > LEAST_GAIN * scaled.rise(x, projected, step);
+      return asPredicted ? new State(next, there, updated(step, there), false) : linear(next);
+    }
+
+    /** J + (Δr − J Δx) Δxᵀ / ΔxᵀΔx. */
+    private double[][] updated(double[] step, double[] there) {
+      double square = 0;
+      for (double z : step) {
+        square += z * z;
+      }
+      double[][] updated = new double[sensitivities.length][];
+      for (int i = 0; i < updated.length; i++) {
+        double[] row = sensitivities[i].clone();
+        double missed = there[i] - residuals[i];
+        for (int j = 0; j < row.length; j++) {
+          missed -= row[j] * step[j];
+        }
+        double factor = missed / square;
+        for (int j = 0; j < row.length; j++) {
+          row[j] += factor * step[j];
+        }
+        updated[i] = row;
+      }
+      return updated;
     }
 
     /** As seen from here: what is integrated out has its middle a step away. */
-    Fit fit(ScaleMode scales) {
+    Fit fit() {
       double[] s = scales.place();
       double log = scaled.about(x, projected).believed(NEAR).logMarginal();
       double prior = -0.5 * (s[0] * s[0] + s[1] * s[1]);
-      return new Fit(u, linear, scaled.precision(), scaled.factor(), scales, log + prior);
+      return new Fit(u, scaled.precision(), scaled.factor(), scales, log + prior);
     }
   }
 }

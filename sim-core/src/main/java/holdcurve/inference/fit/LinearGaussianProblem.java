@@ -94,6 +94,16 @@ public final class LinearGaussianProblem {
     return step;
   }
 
+  /** By how much the log posterior would rise along any step, by linear curves [nat]. */
+  double rise(double[] x, NormalEquations.Projected projected, double[] step) {
+    double[] gradient = gradient(x, projected);
+    double along = 0;
+    for (int j = 0; j < step.length; j++) {
+      along -= gradient[j] * step[j];
+    }
+    return along - predictedRise(step);
+  }
+
   /** By how much the log posterior would rise along an undamped {@link #step} [nat]. */
   double predictedRise(double[] step) {
     double sum = 0;

@@ -2,10 +2,8 @@ package holdcurve.inference.evidence;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.math3.random.Well19937c;
 import org.junit.jupiter.api.Test;
@@ -38,21 +36,6 @@ class WeightedDrawsTest {
     WeightedDraws draws = new WeightedDraws(points, weights);
     assertEquals(-1.6449, draws.quantile(u -> u[0], 0.05), 0.06);
     assertEquals(1.6449, draws.quantile(u -> u[0], 0.95), 0.06);
-    double[] again = draws.resample(9, 5000).stream().mapToDouble(u -> u[0]).toArray();
-    double meanSquare = Arrays.stream(again).map(x -> x * x).average().orElseThrow();
-    assertEquals(1, meanSquare, 0.08);
-  }
-
-  @Test
-  void resamplingFollowsTheWeightsAndTheSeed() {
-    WeightedDraws uneven =
-        new WeightedDraws(
-            List.of(new double[] {0}, new double[] {1}, new double[] {2}),
-            new double[] {0, 0.25, 0.75});
-    List<double[]> chosen = uneven.resample(4, 100);
-    assertEquals(0, chosen.stream().filter(u -> u[0] == 0).count());
-    assertEquals(25, chosen.stream().filter(u -> u[0] == 1).count());
-    assertTrue(Arrays.deepEquals(chosen.toArray(), uneven.resample(4, 100).toArray()));
   }
 
   @Test
