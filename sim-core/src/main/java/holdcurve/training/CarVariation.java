@@ -1,6 +1,7 @@
 package holdcurve.training;
 
 import holdcurve.inference.likelihood.SoundWeep;
+import holdcurve.inference.prior.PriorFile;
 import holdcurve.physics.circuit.Circuit;
 import holdcurve.physics.circuit.Part;
 import holdcurve.physics.circuit.Property;
@@ -9,8 +10,8 @@ import org.apache.commons.math3.random.Well19937c;
 
 /** Makes a car that differs from its description, as every car does. */
 final class CarVariation {
-  /** Share of a property's spread by which cars of one description differ: assumed [-]. */
-  private static final double SHARE = 0.7;
+  /** Share of a property's spread by which cars of one description differ [-]. */
+  private static final double SHARE = PriorFile.section("training").value("spread_share");
 
   private CarVariation() {}
 

@@ -2,7 +2,6 @@ package holdcurve.inference.decision;
 
 import holdcurve.common.message.Message;
 import holdcurve.common.message.PartName;
-import holdcurve.inference.likelihood.LatentMap;
 import holdcurve.inference.likelihood.StoredFuel;
 import holdcurve.inference.prior.UnknownPriors;
 import holdcurve.physics.circuit.Circuit;
@@ -67,7 +66,7 @@ final class Assumptions {
     List<Part> parts = new ArrayList<>(circuit.parts());
     parts.add(
         Part.of(Damper.KIND, "assumed-damper", at, at, Map.of())
-            .with(Damper.CENTRE, LatentMap.DAMPER_CENTRE * set));
+            .with(Damper.CENTRE, UnknownPriors.usual().damperCentre() * set));
     double factor = stored(new Circuit(circuit.title(), circuit.fluid(), parts)) / stored;
     return Optional.of(
         new Effect(

@@ -1,5 +1,6 @@
 package holdcurve.inference.likelihood;
 
+import holdcurve.inference.prior.PriorFile;
 import holdcurve.physics.network.TemperatureCourse;
 import holdcurve.record.job.HoldTest;
 import holdcurve.record.log.Reading;
@@ -22,20 +23,17 @@ import org.apache.commons.math3.linear.RealVector;
  * amplitudes e ~ N(0, D) of the place, c given y is Gaussian.
  */
 final class FuelTemperature {
-  /** Standard deviation of the amplitudes of the shapes without a thermometer: assumed [K]. */
-  private static final double[] SPREAD = {0.4, 0.9, 0.5};
+  private static final PriorFile PRIORS = PriorFile.section("temperature");
 
-  /** Likewise, of what a thermometer's place adds at a steady temperature: assumed [K]. */
-  private static final double PLACE = 0.3;
+  /** Standard deviation of the amplitudes of the shapes without a thermometer [K]. */
+  private static final double[] SPREAD = {
+    PRIORS.value("first_shape_k"), PRIORS.value("second_shape_k"), PRIORS.value("third_shape_k")
+  };
 
-  /** Share of what a thermometer shows that its place may have made up: assumed [-]. */
-  private static final double PLACE_SHARE = 1;
-
-  /** Standard deviation of a thermometer's constant error: assumed [K]. */
-  private static final double OFFSET = 1;
-
-  /** Readings to a tenth aren't better than this: assumed [K]. */
-  private static final double LEAST_STEP = 0.1;
+  private static final double PLACE = PRIORS.value("place_k");
+  private static final double PLACE_SHARE = PRIORS.value("place_share");
+  private static final double OFFSET = PRIORS.value("offset_k");
+  private static final double LEAST_STEP = PRIORS.value("least_step_k");
 
   /** Readings of a thermometer that are used. */
   private static final int MOST = 30;

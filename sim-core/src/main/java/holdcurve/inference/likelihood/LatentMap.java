@@ -35,23 +35,6 @@ import org.apache.commons.math3.special.Erf;
 
 /** Turns latent coordinates into a circuit in some condition and a way to run each test. */
 public final class LatentMap {
-  /** What a law's exponent can be bent by and stay above nothing [-]. */
-  private static final double LEAST_BEND = -0.4;
-
-  private static final double LARGEST_BEND = 0.6;
-
-  /** Pressure at mid-stroke of a damper that suits its circuit, of the set pressure: assumed. */
-  public static final double DAMPER_CENTRE = 0.9;
-
-  /** Charge of a gas damper that suits its circuit, likewise. */
-  private static final double GAS_CHARGE = 0.6;
-
-  /** Spread of what a circuit file states about a hose or damper, logarithm: assumed [-]. */
-  private static final double STATED = 0.25;
-
-  /** Where {@link #tailed} is twice as far out [standard deviations]. */
-  private static final double TAIL = 3;
-
   /** Rooms for weeps that are kept: a step along one unknown mostly leaves the room as it is. */
   private static final int REMEMBERED = 64;
 
@@ -235,7 +218,7 @@ public final class LatentMap {
   /** Leaks in the field depart somewhat from the law that a fault gives them. */
   private Condition bent(Condition condition, double[] u) {
     double z = priors.lawBend() * latents.shared(u, Shared.LAW_BEND);
-    double bend = Math.max(LEAST_BEND, Math.min(LARGEST_BEND, z));
+    double bend = Math.max(priors.leastBend(), Math.min(priors.largestBend(), z));
     List<LeakPath> leaks = new ArrayList<>(condition.leaks().size());
     for (LeakPath leak : condition.leaks()) {
       leaks.add(
@@ -271,39 +254,40 @@ public final class LatentMap {
       return weeping(part, ColdStartInjector.WEEP, latents.shared(u, Shared.INJECTOR_WEEP));
     }
     if (kind == Damper.KIND) {
-      double spread = part.states(Damper.WIDTH) ? STATED : Damper.WIDTH.spread();
+      double spread = part.states(Damper.WIDTH) ? priors.statedSpread() : Damper.WIDTH.spread();
       double width = Math.exp(spread * latents.shared(u, Shared.DAMPER_WIDTH));
       Part stopped = scaled(scaled(part, Damper.WIDTH, width), Damper.HARDNESS, hardness(part, u));
-      return damper(stopped, Damper.STROKE_VOLUME, Damper.CENTRE, DAMPER_CENTRE, u);
+      return damper(stopped, Damper.STROKE_VOLUME, Damper.CENTRE, priors.damperCentre(), u);
     }
     if (kind == Accumulator.KIND) {
-      return damper(part, Accumulator.GAS, Accumulator.CHARGE, GAS_CHARGE, u);
+      return damper(part, Accumulator.GAS, Accumulator.CHARGE, priors.gasCharge(), u);
     }
     return kind == Regulator.KIND ? regulator(part, u) : part;
   }
 
   /** A hold by itself says nothing of the needle's lag. */
   private Part lagging(Part gauge, double[] u) {
-    double spread = gauge.states(Gauge.LAG) ? STATED : Gauge.LAG.spread();
+    double spread = gauge.states(Gauge.LAG) ? priors.statedSpread() : Gauge.LAG.spread();
     return scaled(gauge, Gauge.LAG, Math.exp(spread * latents.shared(u, Shared.GAUGE_LAG)));
   }
 
   private double hardness(Part damper, double[] u) {
-    double spread = damper.states(Damper.HARDNESS) ? STATED : Damper.HARDNESS.spread();
+    double spread =
+        damper.states(Damper.HARDNESS) ? priors.statedSpread() : Damper.HARDNESS.spread();
     return Math.exp(spread * latents.shared(u, Shared.DAMPER_STOPS));
   }
 
   /** An undescribed damper is taken to suit the circuit that it was built for. */
   private Part damper(Part part, Property size, Property pressure, double share, double[] u) {
-    double sized = part.states(size) ? STATED : priors.damperSize();
-    double placed = part.states(pressure) ? STATED : priors.damperPressure();
+    double sized = part.states(size) ? priors.statedSpread() : priors.damperSize();
+    double placed = part.states(pressure) ? priors.statedSpread() : priors.damperPressure();
     double usual = part.states(pressure) ? part.value(pressure) : share * statedSet();
     return scaled(part, size, Math.exp(sized * latents.shared(u, Shared.DAMPER_SIZE)))
         .with(pressure, usual * Math.exp(placed * latents.shared(u, Shared.DAMPER_PRESSURE)));
   }
 
   private Part hose(Part hose, double[] u) {
-    double spread = hose.states(Hose.COMPLIANCE) ? STATED : Hose.COMPLIANCE.spread();
+    double spread = hose.states(Hose.COMPLIANCE) ? priors.statedSpread() : Hose.COMPLIANCE.spread();
     Part scaled =
         scaled(hose, Hose.COMPLIANCE, Math.exp(spread * latents.shared(u, Shared.COMPLIANCE)));
     double creep = soft(Hose.SLOW_CREEP.spread(), latents.shared(u, Shared.CREEP));
@@ -358,8 +342,9 @@ public final class LatentMap {
   }
 
   /** Nearly z in the middle, and farther and farther out: what may once in a while be far off. */
-  static double tailed(double z) {
-    return z * (1 + (z / TAIL) * (z / TAIL));
+  private double tailed(double z) {
+    double out = z / priors.startTail();
+    return z * (1 + out * out);
   }
 
   /** A quantity of mean 1 that may be nothing, exponentially distributed. */

@@ -1,5 +1,6 @@
 package holdcurve.inference.likelihood;
 
+import holdcurve.inference.prior.PriorFile;
 import holdcurve.physics.circuit.Circuit;
 import holdcurve.physics.circuit.Part;
 import holdcurve.physics.part.CheckValve;
@@ -16,17 +17,11 @@ import holdcurve.record.limit.PassLimit;
  * weeps. A stiff circuit has little of it, and its seats must be the tighter.
  */
 public final class SoundWeep {
-  /** Share of the room that the usual weeps take at most: assumed [-]. */
-  private static final double USUAL_SHARE = 0.4;
-
-  /** How abruptly weeps end at the room there is [-]. */
-  private static final double SHARPNESS = 4;
-
-  /** Share of what is left over that weeps may take, since set pressures differ: assumed [-]. */
-  private static final double GRANTED = 0.75;
-
-  /** Room is no less than this share of what the circuit gives up on the way to the limit [-]. */
-  private static final double LEAST_ROOM = 0.02;
+  private static final PriorFile PRIORS = PriorFile.section("sound");
+  private static final double USUAL_SHARE = PRIORS.value("usual_share");
+  private static final double SHARPNESS = PRIORS.value("sharpness");
+  private static final double GRANTED = PRIORS.value("granted");
+  private static final double LEAST_ROOM = PRIORS.value("least_room");
 
   private final PassLimit limit;
   private final double prime;

@@ -67,32 +67,47 @@ public final class LaplacePosterior {
     return Math.sqrt(variance);
   }
 
-  /** Independent draws of all coordinates. */
+  /**
+   * Draws of all coordinates, in pairs on opposite sides of the mode: means of what is nearly
+   * linear in the coordinates then hardly depend on the seed.
+   */
   public List<double[]> draws(long seed, int count) {
     RandomGenerator random = new Well19937c(seed);
     List<double[]> draws = new ArrayList<>(count);
     while (draws.size() < count) {
-      draws.add(draw(random));
+      double[] away = away(random);
+      draws.add(beside(away, 1));
+      if (draws.size() < count) {
+        draws.add(beside(away, -1));
+      }
     }
     return draws;
   }
 
-  private double[] draw(RandomGenerator random) {
+  private double[] beside(double[] away, int side) {
     double[] u = fit.u().clone();
+    for (int j = 0; j < u.length; j++) {
+      u[j] += side * away[j];
+    }
+    return u;
+  }
+
+  private double[] away(RandomGenerator random) {
     double z = random.nextGaussian();
     double first = scaleFactor[0][0] * z;
     double second = scaleFactor[1][0] * z + scaleFactor[1][1] * random.nextGaussian();
-    u[scales[0]] += first;
-    u[scales[1]] += second;
-    double[] away = new double[curve.length];
-    for (int k = 0; k < away.length; k++) {
-      away[k] = random.nextGaussian();
+    double[] rest = new double[curve.length];
+    for (int k = 0; k < rest.length; k++) {
+      rest[k] = random.nextGaussian();
     }
-    fit.factor().forward(away);
+    fit.factor().forward(rest);
+    double[] away = new double[fit.u().length];
+    away[scales[0]] = first;
+    away[scales[1]] = second;
     double[][] drift = fit.scales().drift();
-    for (int k = 0; k < away.length; k++) {
-      u[curve[k]] += away[k] + drift[0][k] * first + drift[1][k] * second;
+    for (int k = 0; k < rest.length; k++) {
+      away[curve[k]] = rest[k] + drift[0][k] * first + drift[1][k] * second;
     }
-    return u;
+    return away;
   }
 }

@@ -33,12 +33,6 @@ import org.apache.commons.math3.random.Well19937c;
  * quality, how a seat closed that time) is not in it and is drawn anew for each hold asked about.
  */
 public final class PosteriorDraw {
-  /**
-   * How much the pressure at the pump stop differs between holds of one circuit, beside what is not
-   * known of it beforehand: assumed, 0.03 bar of 0.1 bar [-].
-   */
-  private static final double START_VARIATION = 0.3;
-
   private final Job job;
   private final Hypothesis hypothesis;
   private final UnknownPriors priors;
@@ -199,7 +193,7 @@ public final class PosteriorDraw {
       IntStream.range(to, u.length).forEach(j -> u[j] = random.nextGaussian());
     }
     int begins = planned.latents().startIndex(0);
-    u[begins] = start + START_VARIATION * u[begins];
+    u[begins] = start + priors.startBetweenHolds() * u[begins];
     return u;
   }
 }

@@ -1,17 +1,13 @@
 package holdcurve.inference.prior;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import holdcurve.common.input.Require;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.HashMap;
 import java.util.Map;
 
 /**
- * How likely things are before any reading, from the data file {@code fault-priors.json} beside
- * this class. Each fault is there or not, whatever the others: of rates p, a sound circuit has the
+ * How likely things are before any reading, from the data file {@code priors.json} beside this
+ * class. Each fault is there or not, whatever the others: of rates p, a sound circuit has the
  * probability Π (1 − p), and two faults have the product of their odds.
  *
  * @param rates fault id → share of circuits that have it [-]; a fault that isn't listed says itself
@@ -40,21 +36,17 @@ public record FaultPriors(
 
   /** The shipped data file. */
   public static FaultPriors shipped() {
-    try (InputStream in = FaultPriors.class.getResourceAsStream("fault-priors.json")) {
-      JsonNode root = new ObjectMapper().readTree(in);
-      Map<String, Double> rates = new HashMap<>();
-      root.get("rates")
-          .fields()
-          .forEachRemaining(e -> rates.put(e.getKey(), e.getValue().get("rate").asDouble()));
-      return new FaultPriors(
-          rates,
-          root.at("/usual_rate/rate").asDouble(),
-          root.at("/sound_tested/ratio").asDouble(),
-          root.at("/sound_tested_after_repair/ratio").asDouble(),
-          2);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    JsonNode root = PriorFile.section("faults").node();
+    Map<String, Double> rates = new HashMap<>();
+    root.get("rates")
+        .fields()
+        .forEachRemaining(e -> rates.put(e.getKey(), e.getValue().get("rate").asDouble()));
+    return new FaultPriors(
+        rates,
+        root.at("/usual_rate/rate").asDouble(),
+        root.at("/sound_tested/ratio").asDouble(),
+        root.at("/sound_tested_after_repair/ratio").asDouble(),
+        2);
   }
 
   /** One circuit has one fault at most. */

@@ -1,18 +1,22 @@
 package holdcurve.inference.prior;
 
-import holdcurve.inference.likelihood.LatentMap;
+import holdcurve.physics.circuit.Unit;
 import holdcurve.record.job.GaugeSpec;
 
 /**
- * How wide the unknowns are before any reading. All assumed but where it says otherwise.
+ * How wide the unknowns of a circuit at rest are before any reading, from the data file {@code
+ * priors.json}, which has the sources.
  *
+ * @param statedSpread of what a circuit file states of a hose or damper, logarithm [-]
  * @param quickCreep stretch within seconds about its share of all stretch [-]
  * @param airShare air in the gauge hose about its default, as a share of it [-]
  * @param weepShare weep of a sound seat, likewise [-]
  * @param overshoot pressure at the pump stop over the set pressure: the running pump holds the
  *     regulator open [Pa]
  * @param startDeviation likewise about that, near the middle; a weak pump or a kinked hose can put
- *     it far off, see {@link LatentMap#tailed} [Pa]
+ *     it far off [Pa]
+ * @param startTail where that pressure lies twice as far out as a normal one [standard deviations]
+ * @param startBetweenHolds share of it that differs between holds of one circuit [-]
  * @param setShare set pressure about the stated one, as a share of it: regulators are set to about
  *     0.1 bar, common practice, no source [-]
  * @param clampFlow flow past a clamp at 2 bar [m³/s]
@@ -22,9 +26,14 @@ import holdcurve.record.job.GaugeSpec;
  * @param clampPlace where on its hose a clamp sits, as a factor [-]
  * @param damperSize what an undescribed damper takes up about its default, logarithm [-]
  * @param damperPressure pressure at which it works about its default, logarithm [-]
+ * @param damperCentre pressure at mid-stroke of a damper that suits its circuit, of the set
+ *     pressure
+ * @param gasCharge charge of a gas damper that suits its circuit, likewise
  * @param testVariation variation of a seat's leak between tests, standard deviation of its
  *     logarithm [-]
  * @param lawBend exponent of a leak's law about its textbook value, standard deviation [-]
+ * @param leastBend what an exponent can be bent by and stay above nothing [-]
+ * @param largestBend likewise, upwards [-]
  * @param eyeShare reading error beside rounding, as a share of the resolution [-]
  * @param eyeFactor likewise, as a factor [-]
  * @param leastEye smallest scatter about the curve [Pa]; measured loggers scatter by 3 to 4 mbar,
@@ -33,11 +42,14 @@ import holdcurve.record.job.GaugeSpec;
  * @param modelErrorFactor likewise, as a factor [-]
  */
 public record UnknownPriors(
+    double statedSpread,
     double quickCreep,
     double airShare,
     double weepShare,
     double overshoot,
     double startDeviation,
+    double startTail,
+    double startBetweenHolds,
     double setShare,
     double clampFlow,
     double clampShare,
@@ -45,35 +57,52 @@ public record UnknownPriors(
     double clampPlace,
     double damperSize,
     double damperPressure,
+    double damperCentre,
+    double gasCharge,
     double testVariation,
     double lawBend,
+    double leastBend,
+    double largestBend,
     double eyeShare,
     double eyeFactor,
     double leastEye,
     double modelError,
     double modelErrorFactor) {
-  /** The usual ones. */
+  private static final UnknownPriors USUAL = read(PriorFile.section("resting"));
+
+  /** The shipped ones. */
   public static UnknownPriors usual() {
+    return USUAL;
+  }
+
+  private static UnknownPriors read(PriorFile file) {
     return new UnknownPriors(
-        0.8,
-        1.2,
-        1.5,
-        3e3,
-        4e3,
-        0.025,
-        0.01e-6 / 60,
-        1,
-        0.08e-6,
-        0.3,
-        0.8,
-        0.3,
-        0.3,
-        0.35,
-        0.4,
-        1.7,
-        500,
-        1000,
-        1.3);
+        file.value("stated_spread"),
+        file.value("quick_creep"),
+        file.value("gauge_air"),
+        file.value("seat_weep"),
+        Unit.BAR.toSi(file.value("overshoot_bar")),
+        Unit.BAR.toSi(file.value("start_spread_bar")),
+        file.value("start_tail"),
+        file.value("start_between_holds"),
+        file.value("set_share"),
+        Unit.MILLILITRE_PER_MINUTE.toSi(file.value("clamp_flow_ml_min")),
+        file.value("clamp_flow_spread"),
+        Unit.MILLILITRE.toSi(file.value("clamp_squeeze_ml")),
+        file.value("clamp_place"),
+        file.value("damper_size"),
+        file.value("damper_pressure"),
+        file.value("damper_centre"),
+        file.value("damper_gas_charge"),
+        file.value("leak_between_holds"),
+        file.value("law_bend"),
+        file.value("law_bend_least"),
+        file.value("law_bend_most"),
+        file.value("eye_share"),
+        file.value("eye_factor"),
+        Unit.BAR.toSi(file.value("least_eye_bar")),
+        Unit.BAR.toSi(file.value("model_error_bar")),
+        file.value("model_error_factor"));
   }
 
   /**

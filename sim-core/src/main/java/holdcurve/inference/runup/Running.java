@@ -1,15 +1,11 @@
 package holdcurve.inference.runup;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
+import holdcurve.inference.prior.PriorFile;
 import holdcurve.physics.circuit.Unit;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 
 /**
- * What isn't known of a running circuit, from the data file {@code running.json} beside this class,
- * which has the sources. Spreads are standard deviations of a logarithm [-].
+ * What isn't known of a running circuit, from the data file {@code priors.json}, which has the
+ * sources. Spreads are standard deviations of a logarithm [-].
  *
  * @param pumpFlow spread of a stated delivery
  * @param pumpStall spread of a stated highest pressure
@@ -36,25 +32,17 @@ record Running(
 
   /** The shipped data file. */
   static Running shipped() {
-    try (InputStream in = Running.class.getResourceAsStream("running.json")) {
-      JsonNode root = new ObjectMapper().readTree(in);
-      return new Running(
-          value(root, "pump_flow_spread"),
-          value(root, "pump_stall_spread"),
-          value(root, "filter_drop_spread"),
-          value(root, "regulator_gain_spread"),
-          value(root, "injector_flow_spread"),
-          value(root, "spin_up_s"),
-          Unit.BAR.toSi(value(root, "residual_bar")),
-          Unit.BAR.toSi(value(root, "model_error_bar")),
-          value(root, "model_error_length"),
-          value(root, "model_error_shared"));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
-  private static double value(JsonNode root, String name) {
-    return root.get(name).get("value").asDouble();
+    PriorFile running = PriorFile.section("running");
+    return new Running(
+        running.value("pump_flow_spread"),
+        running.value("pump_stall_spread"),
+        running.value("filter_drop_spread"),
+        running.value("regulator_gain_spread"),
+        running.value("injector_flow_spread"),
+        running.value("spin_up_s"),
+        Unit.BAR.toSi(running.value("residual_bar")),
+        Unit.BAR.toSi(running.value("model_error_bar")),
+        running.value("model_error_length"),
+        running.value("model_error_shared"));
   }
 }

@@ -46,7 +46,8 @@ class OneAnswerTest {
     Ranking shown = window.ranking().resultProperty().get();
     Job job = JobReader.read(file);
     RepairCheck check =
-        new RepairCheckService(rankings, CATALOGUE).check(job, Optional.empty(), 3, Progress.NONE);
+        new RepairCheckService(rankings, CATALOGUE)
+            .check(job, Optional.empty(), shown.seed(), Progress.NONE);
     assertEquals(shown.diagnosis(), check.ranking().diagnosis());
     assertEquals(shown.suspects().get(0).id(), check.ranking().suspects().get(0).id());
     String page =
