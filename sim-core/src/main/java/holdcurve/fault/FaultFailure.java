@@ -1,7 +1,9 @@
 package holdcurve.fault;
 
+import holdcurve.common.work.ComputationException;
+
 /** A fault plugin misbehaved. The message is one sentence that names it. */
-public final class FaultFailure extends RuntimeException {
+public final class FaultFailure extends ComputationException {
   private static final int LONGEST = 160;
 
   private final String faultId;

@@ -1,6 +1,6 @@
 package holdcurve.advice.check;
 
-import holdcurve.common.input.Cancellation;
+import holdcurve.common.work.ComputationException;
 import holdcurve.inference.answer.HoldCurve;
 import holdcurve.inference.noise.ReadingScatter;
 import holdcurve.inference.posterior.PosteriorDraw;
@@ -44,8 +44,7 @@ final class ExpectedHold {
     try {
       double[] needle = simulator.readings(hold.condition(), hold.setup(), times);
       return Optional.of(read(needle, posteriorDraw.scatter()));
-    } catch (RuntimeException e) {
-      Cancellation.passOn(e);
+    } catch (ComputationException e) {
       return Optional.empty();
     }
   }

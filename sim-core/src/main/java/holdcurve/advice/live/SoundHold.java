@@ -1,6 +1,6 @@
 package holdcurve.advice.live;
 
-import holdcurve.common.input.Cancellation;
+import holdcurve.common.work.ComputationException;
 import holdcurve.common.work.Progress;
 import holdcurve.inference.answer.HoldCurve;
 import holdcurve.inference.noise.ReadingScatter;
@@ -112,8 +112,7 @@ public final class SoundHold {
         answer[k] = needle[k] - leaking[k];
       }
       answers.add(answer);
-    } catch (RuntimeException drawnTooFarOut) {
-      Cancellation.passOn(drawnTooFarOut);
+    } catch (ComputationException drawnTooFarOut) {
       return;
     }
   }

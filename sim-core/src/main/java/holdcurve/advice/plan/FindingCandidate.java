@@ -1,7 +1,7 @@
 package holdcurve.advice.plan;
 
-import holdcurve.common.input.Cancellation;
 import holdcurve.common.message.Message;
+import holdcurve.common.work.ComputationException;
 import holdcurve.inference.finding.CircuitState;
 import holdcurve.inference.finding.FindingLikelihood;
 import holdcurve.inference.finding.FindingLikelihoods;
@@ -127,8 +127,7 @@ final class FindingCandidate implements CandidateTest {
       double[] rows = new double[side.rows()];
       try {
         side.residuals(truth, rows, 0);
-      } catch (RuntimeException e) {
-        Cancellation.passOn(e);
+      } catch (ComputationException e) {
         return 0;
       }
       for (double r : rows) {

@@ -1,7 +1,7 @@
 package holdcurve.advice.plan;
 
-import holdcurve.common.input.Cancellation;
 import holdcurve.common.message.Message;
+import holdcurve.common.work.ComputationException;
 import holdcurve.inference.noise.ReadingScatter;
 import holdcurve.inference.posterior.PosteriorDraw;
 import holdcurve.physics.hold.Hold;
@@ -147,8 +147,7 @@ final class HoldCandidate implements CandidateTest {
                 .change(times[times.length - 1]);
       }
       return row;
-    } catch (RuntimeException e) {
-      Cancellation.passOn(e);
+    } catch (ComputationException e) {
       return null;
     }
   }

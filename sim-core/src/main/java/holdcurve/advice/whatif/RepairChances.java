@@ -1,6 +1,6 @@
 package holdcurve.advice.whatif;
 
-import holdcurve.common.input.Cancellation;
+import holdcurve.common.work.ComputationException;
 import holdcurve.inference.hypothesis.Hypothesis;
 import holdcurve.inference.posterior.HypothesisPosterior;
 import holdcurve.physics.circuit.Circuit;
@@ -78,8 +78,7 @@ public final class RepairChances {
       double[] shown =
           simulator.readings(hold.condition(), hold.setup(), new double[] {0, limit.time()});
       return shown[1] >= limit.pressure();
-    } catch (RuntimeException e) {
-      Cancellation.passOn(e);
+    } catch (ComputationException e) {
       return false;
     }
   }

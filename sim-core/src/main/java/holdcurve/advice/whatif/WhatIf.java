@@ -2,6 +2,7 @@ package holdcurve.advice.whatif;
 
 import holdcurve.common.input.Cancellation;
 import holdcurve.common.number.Interval;
+import holdcurve.common.work.ComputationException;
 import holdcurve.inference.answer.HoldCurve;
 import holdcurve.inference.evidence.WeightedDraws;
 import holdcurve.inference.posterior.HypothesisPosterior;
@@ -161,8 +162,7 @@ public final class WhatIf {
   private static double[] answer(Weighted draw, Function<Weighted, double[]> question) {
     try {
       return question.apply(draw);
-    } catch (RuntimeException e) {
-      Cancellation.passOn(e);
+    } catch (ComputationException e) {
       return null;
     }
   }

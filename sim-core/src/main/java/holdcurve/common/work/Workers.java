@@ -87,8 +87,11 @@ public final class Workers implements AutoCloseable {
       if (e.getCause() instanceof CancellationException cancelled) {
         throw cancelled;
       }
-      problems.add("'" + name + "' failed and is left out: " + e.getCause() + ".");
-      return Optional.empty();
+      if (e.getCause() instanceof ComputationException) {
+        problems.add("'" + name + "' failed and is left out: " + e.getCause().getMessage());
+        return Optional.empty();
+      }
+      throw new IllegalStateException("'" + name + "' failed", e.getCause());
     }
   }
 

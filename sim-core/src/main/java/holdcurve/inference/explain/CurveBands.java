@@ -6,6 +6,7 @@ import holdcurve.inference.posterior.EvaluatedHypothesis;
 import holdcurve.record.job.HoldTest;
 import holdcurve.record.job.Job;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.random.Well19937c;
@@ -35,17 +36,16 @@ public final class CurveBands {
 
   private HoldCurve curve(HypothesisModel model, List<double[]> draws, int test) {
     double[] times = times(job.tests().get(test));
-    double[][] needle = new double[draws.size()][];
+    List<double[]> needles = new ArrayList<>();
     RandomGenerator random = new Well19937c(seed + test);
-    for (int i = 0; i < needle.length; i++) {
-      double[] u = draws.get(i);
-      needle[i] = model.curve(u, test, times);
+    for (double[] u : draws) {
       double shift = model.gaugeOffset(u) + model.modelError(u) * random.nextGaussian();
-      for (int k = 0; k < times.length; k++) {
-        needle[i][k] = Math.max(0, needle[i][k] + shift);
-      }
+      model
+          .curve(u, test, times)
+          .map(curve -> Arrays.stream(curve).map(p -> Math.max(0, p + shift)).toArray())
+          .ifPresent(needles::add);
     }
-    return HoldCurve.of(job.tests().get(test).id(), times, List.of(needle));
+    return HoldCurve.of(job.tests().get(test).id(), times, needles);
   }
 
   /** Denser at the start, where the curve bends. */

@@ -1,6 +1,7 @@
 package holdcurve.inference.explain;
 
 import holdcurve.common.input.Cancellation;
+import holdcurve.common.work.ComputationException;
 import holdcurve.common.work.Workers;
 import holdcurve.inference.hypothesis.Hypothesis;
 import holdcurve.inference.likelihood.LatentMap;
@@ -15,7 +16,6 @@ import holdcurve.physics.balance.HoldFall;
 import holdcurve.physics.balance.LeakShare;
 import holdcurve.physics.circuit.Unit;
 import holdcurve.physics.hold.Hold;
-import holdcurve.physics.ode.StiffIntegrationException;
 import holdcurve.physics.part.Regulator;
 import holdcurve.record.job.Job;
 import holdcurve.record.log.Reading;
@@ -108,7 +108,7 @@ public final class FallShares {
       Hold hold = new Hold(latentMap.condition(draw.u(), test), latentMap.setup(draw.u(), test));
       try {
         books.add(new Kept(draw, FallLedger.of(hold, from, to)));
-      } catch (StiffIntegrationException e) {
+      } catch (ComputationException e) {
         // a draw that can't be simulated counts for nothing, as in the likelihood
       }
     }

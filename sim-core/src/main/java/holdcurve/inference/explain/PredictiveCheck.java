@@ -48,7 +48,12 @@ public final class PredictiveCheck {
   /** What is off before the pump stops also spoils the hold, so it comes first. */
   private static Optional<String> runUp(JobModel data, EvaluatedHypothesis best, double[] u) {
     return data.runUp()
-        .filter(run -> meanSquare(best.model().residuals(u), run.rows()) > RUN_UP_LIMIT)
+        .filter(
+            run ->
+                best.model()
+                    .residuals(u)
+                    .filter(rows -> meanSquare(rows, run.rows()) > RUN_UP_LIMIT)
+                    .isPresent())
         .map(run -> "what was read before the pump stopped");
   }
 
@@ -56,8 +61,11 @@ public final class PredictiveCheck {
     double usual = Math.hypot(UnknownPriors.usual().readingDeviation(data.job().gauge(), 1), CURVE);
     for (int test = 0; test < data.series().size(); test++) {
       ReadingSeries series = data.series().get(test);
-      double[] curve = best.model().curve(u, test, series.time());
-      List<double[]> residuals = residuals(series, curve, best.model().gaugeOffset(u));
+      Optional<double[]> curve = best.model().curve(u, test, series.time());
+      if (curve.isEmpty()) {
+        continue;
+      }
+      List<double[]> residuals = residuals(series, curve.get(), best.model().gaugeOffset(u));
       String log = "the log '" + data.job().tests().get(test).id() + "'";
       if (rootMeanSquare(residuals) > SCATTER * usual) {
         return Optional.of(log);
@@ -110,14 +118,8 @@ public final class PredictiveCheck {
     return values[values.length / 2];
   }
 
-  /**
-   * Of the last rows, which are those of the run-up: about one where all is explained; nothing
-   * where the model fails.
-   */
+  /** Of the last rows, which are those of the run-up: about one where all is explained. */
   private static double meanSquare(double[] rows, int last) {
-    if (rows == null) {
-      return 0;
-    }
     double sum = 0;
     for (int i = rows.length - last; i < rows.length; i++) {
       sum += rows[i] * rows[i];

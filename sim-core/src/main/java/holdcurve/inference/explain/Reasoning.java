@@ -69,14 +69,15 @@ public final class Reasoning {
     asked.addAll(rivals.values());
     workers
         .each(List.copyOf(asked), j -> j.hypothesis().name(), this::found, 1, 1)
-        .forEach(found -> found.ifPresent(profile -> profiles.put(profile.evaluated(), profile)));
+        .forEach(found -> found.forEach(profile -> profiles.put(profile.evaluated(), profile)));
     List<Reasons> all = new ArrayList<>();
     rivals.forEach((suspect, rival) -> add(suspect, rival, all));
     return all;
   }
 
-  private Optional<Optional<Profile>> found(EvaluatedHypothesis evaluated) {
-    return Optional.of(Optional.ofNullable(Profile.of(data, evaluated)));
+  /** None where the model fails. */
+  private Optional<List<Profile>> found(EvaluatedHypothesis evaluated) {
+    return Optional.of(Profile.of(data, evaluated).stream().toList());
   }
 
   /** Suspects in order, each with the likeliest explanation that is told apart from it. */
@@ -120,7 +121,7 @@ public final class Reasoning {
   /** Each is asked for with several rivals, and costs a simulation; null where that fails. */
   private Profile profile(EvaluatedHypothesis evaluated) {
     if (!profiles.containsKey(evaluated)) {
-      profiles.put(evaluated, Profile.of(data, evaluated));
+      profiles.put(evaluated, Profile.of(data, evaluated).orElse(null));
     }
     return profiles.get(evaluated);
   }

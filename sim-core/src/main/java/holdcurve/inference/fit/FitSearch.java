@@ -7,6 +7,7 @@ import holdcurve.inference.likelihood.JobModel;
 import holdcurve.inference.likelihood.Latents;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Looks for the places where a hypothesis fits best. Levenberg–Marquardt on the coordinates of the
@@ -116,8 +117,10 @@ public final class FitSearch {
 
   /** Null where the model fails. */
   private State linear(double[] u) {
-    HypothesisModel.Linear linear = model.linear(u, latents.curve());
-    return linear == null ? null : new State(u, linear.residuals(), linear.sensitivities(), true);
+    return model
+        .linear(u, latents.curve())
+        .map(linear -> new State(u, linear.residuals(), linear.sensitivities(), true))
+        .orElse(null);
   }
 
   /**
@@ -125,10 +128,11 @@ public final class FitSearch {
    * precision of a logger, a search that begins far off is stuck in the first narrow valley.
    */
   private double[] rough(double[] start) {
-    double[] residuals = model.residuals(start);
-    if (residuals == null) {
+    Optional<double[]> found = model.residuals(start);
+    if (found.isEmpty()) {
       return start;
     }
+    double[] residuals = found.get();
     double sum = 0;
     for (int i = 0; i < data.residualCount(); i++) {
       sum += residuals[i] * residuals[i];
@@ -207,10 +211,11 @@ public final class FitSearch {
       double[] step = scaled.step(x, projected, damping);
       double[] to = moved(x, step);
       Latents.put(next, latents.curve(), to);
-      double[] there = model.residuals(next);
-      if (there == null) {
+      Optional<double[]> found = model.residuals(next);
+      if (found.isEmpty()) {
         return null;
       }
+      double[] there = found.get();
       double rise = scaled.objective(x, projected) - scaled.objective(to, sums.projected(there));
       if (!(rise > 0)) {
         return null;

@@ -5,6 +5,7 @@ import holdcurve.inference.likelihood.HypothesisModel;
 import holdcurve.inference.likelihood.JobModel;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
@@ -61,10 +62,10 @@ public final class SizeStart {
 
   /** Sum of squares of what was found beside the holds, where only that speaks for a fault [-]. */
   private static double awayInSides(HypothesisModel model, JobModel data, double[] u) {
-    double[] rows = model.residuals(u);
-    return rows == null
-        ? Double.MAX_VALUE
-        : Arrays.stream(rows, data.residualCount(), rows.length).map(r -> r * r).sum();
+    return model
+        .residuals(u)
+        .map(rows -> Arrays.stream(rows, data.residualCount(), rows.length).map(r -> r * r).sum())
+        .orElse(Double.MAX_VALUE);
   }
 
   /** Sum of squares of readings about curves, in the first and last test [Pa²]. */
@@ -73,7 +74,11 @@ public final class SizeStart {
     int last = data.series().size() - 1;
     for (int test = 0; test <= last; test += Math.max(1, last)) {
       ReadingSeries series = data.series().get(test);
-      double[] curve = model.curve(u, test, series.time());
+      Optional<double[]> found = model.curve(u, test, series.time());
+      if (found.isEmpty()) {
+        return Double.MAX_VALUE;
+      }
+      double[] curve = found.get();
       for (int i = 0; i < curve.length; i++) {
         sum += series.weight()[i] * Math.pow(series.pressure()[i] - curve[i], 2);
       }

@@ -1,6 +1,5 @@
 package holdcurve.inference.hypothesis;
 
-import holdcurve.common.input.Cancellation;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.fault.FaultFailure;
 import holdcurve.fault.LeakFault;
@@ -58,12 +57,8 @@ public final class Hypotheses {
         }
       }
       candidates.addAll(found);
-    } catch (RuntimeException e) {
-      Cancellation.passOn(e);
-      problems.add(
-          e instanceof FaultFailure
-              ? e.getMessage()
-              : "The fault plugin '" + fault.id() + "' is left out: it failed (" + e + ").");
+    } catch (FaultFailure e) {
+      problems.add(e.getMessage());
     }
   }
 

@@ -1,6 +1,6 @@
 package holdcurve.inference.likelihood;
 
-import holdcurve.common.input.Cancellation;
+import holdcurve.common.work.ComputationException;
 import holdcurve.inference.finding.FindingLikelihood;
 import java.util.Arrays;
 import java.util.List;
@@ -31,8 +31,7 @@ final class FindingResiduals {
       FindingLikelihood side, LatentCircuitState truth, double[] out, int row) {
     try {
       side.residuals(truth, out, row);
-    } catch (RuntimeException e) {
-      Cancellation.passOn(e);
+    } catch (ComputationException e) {
       Arrays.fill(out, row, row + side.rows(), Double.NaN);
     }
   }

@@ -1,6 +1,6 @@
 package holdcurve.inference.likelihood;
 
-import holdcurve.common.input.Cancellation;
+import holdcurve.common.work.ComputationException;
 import holdcurve.inference.finding.CircuitState;
 import holdcurve.inference.finding.FindingLikelihood;
 import holdcurve.inference.hypothesis.Hypothesis;
@@ -10,8 +10,8 @@ import holdcurve.inference.prior.UnknownPriors;
 import holdcurve.physics.circuit.Circuit;
 import holdcurve.physics.hold.HoldSensitivities;
 import holdcurve.physics.hold.HoldSimulator;
-import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The likelihood of one hypothesis about a job: from latent coordinates to a circuit in some
@@ -84,18 +84,17 @@ public final class HypothesisModel {
    * Residuals at {@code u}: reading minus curve and gauge error [Pa], then the residuals of side
    * evidence [-].
    *
-   * @return null where the model fails
+   * @return empty where the model fails
    */
-  public double[] residuals(double[] u) {
+  public Optional<double[]> residuals(double[] u) {
     double[][] curves = new double[data.series().size()][];
     try {
       Circuit sound = latentMap.sound(u);
       for (int test = 0; test < curves.length; test++) {
         curves[test] = readings(sound, u, test, data.series().get(test).time());
       }
-    } catch (RuntimeException e) {
-      Cancellation.passOn(e);
-      return null;
+    } catch (ComputationException e) {
+      return Optional.empty();
     }
     return residuals(u, curves);
   }
@@ -111,7 +110,7 @@ public final class HypothesisModel {
     return rows;
   }
 
-  private double[] residuals(double[] u, double[][] curves) {
+  private Optional<double[]> residuals(double[] u, double[][] curves) {
     double[] residuals = new double[rows()];
     double offset = gaugeOffset(u);
     int place = 0;
@@ -124,10 +123,10 @@ public final class HypothesisModel {
     sides.fill(u, residuals, place);
     for (double residual : residuals) {
       if (!Double.isFinite(residual)) {
-        return null;
+        return Optional.empty();
       }
     }
-    return residuals;
+    return Optional.of(residuals);
   }
 
   /**
@@ -142,9 +141,9 @@ public final class HypothesisModel {
    * Residuals at {@code u} and their derivatives.
    *
    * @param by coordinates other than the scales
-   * @return null where the model fails
+   * @return empty where the model fails
    */
-  public Linear linear(double[] u, int[] by) {
+  public Optional<Linear> linear(double[] u, int[] by) {
     double[][] curves = new double[data.series().size()][];
     double[][] sensitivities = new double[rows()][by.length];
     CurveSensitivities curveSensitivities =
@@ -157,18 +156,16 @@ public final class HypothesisModel {
         fillRows(hold, curveSensitivities, test, by.length, sensitivities, place);
         place += curves[test].length;
       }
-    } catch (RuntimeException e) {
-      Cancellation.passOn(e);
-      return null;
+    } catch (ComputationException e) {
+      return Optional.empty();
     }
-    double[] residuals = residuals(u, curves);
-    if (residuals == null) {
-      return null;
+    Optional<double[]> residuals = residuals(u, curves);
+    if (residuals.isPresent()) {
+      for (int k = 0; k < by.length; k++) {
+        sides.fillColumn(u, residuals.get(), by[k], sensitivities, k, place);
+      }
     }
-    for (int k = 0; k < by.length; k++) {
-      sides.fillColumn(u, residuals, by[k], sensitivities, k, place);
-    }
-    return new Linear(residuals, sensitivities);
+    return residuals.map(values -> new Linear(values, sensitivities));
   }
 
   private void fillRows(
@@ -188,17 +185,14 @@ public final class HypothesisModel {
   }
 
   /**
-   * What the gauge would show without offset, rounding or model error [Pa]; not-a-number throughout
-   * where the model fails.
+   * What the gauge would show without offset, rounding or model error [Pa]; empty where the model
+   * fails.
    */
-  public double[] curve(double[] u, int test, double[] times) {
+  public Optional<double[]> curve(double[] u, int test, double[] times) {
     try {
-      return readings(latentMap.sound(u), u, test, times);
-    } catch (RuntimeException e) {
-      Cancellation.passOn(e);
-      double[] failed = new double[times.length];
-      Arrays.fill(failed, Double.NaN);
-      return failed;
+      return Optional.of(readings(latentMap.sound(u), u, test, times));
+    } catch (ComputationException e) {
+      return Optional.empty();
     }
   }
 

@@ -12,6 +12,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A hypothesis at its best point: what each part of the data and each unknown costs it. All costs
@@ -43,13 +44,16 @@ public final class Profile {
     this.residuals = residuals;
   }
 
-  /** Null where the model fails. */
-  public static Profile of(JobModel data, EvaluatedHypothesis evaluated) {
+  /** Empty where the model fails. */
+  public static Optional<Profile> of(JobModel data, EvaluatedHypothesis evaluated) {
+    return evaluated
+        .model()
+        .residuals(evaluated.posterior().mode())
+        .map(residuals -> of(data, evaluated, residuals));
+  }
+
+  private static Profile of(JobModel data, EvaluatedHypothesis evaluated, double[] all) {
     double[] u = evaluated.posterior().mode();
-    double[] all = evaluated.model().residuals(u);
-    if (all == null) {
-      return null;
-    }
     double[] rows = data.whitened(all, evaluated.model().scales(u));
     double[][] residuals = new double[data.series().size()][];
     int place = 0;
@@ -65,10 +69,9 @@ public final class Profile {
    * Log likelihood of the findings at the hypothesis's best; minus infinity where it fails [nat].
    */
   public static double found(JobModel data, EvaluatedHypothesis evaluated) {
-    Profile profile = of(data, evaluated);
-    return profile == null
-        ? Double.NEGATIVE_INFINITY
-        : evaluated.model().found(profile.u, profile.rows);
+    return of(data, evaluated)
+        .map(profile -> evaluated.model().found(profile.u, profile.rows))
+        .orElse(Double.NEGATIVE_INFINITY);
   }
 
   public EvaluatedHypothesis evaluated() {

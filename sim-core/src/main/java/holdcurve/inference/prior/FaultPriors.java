@@ -39,8 +39,8 @@ public record FaultPriors(
     JsonNode root = PriorFile.section("faults").node();
     Map<String, Double> rates = new HashMap<>();
     root.get("rates")
-        .fields()
-        .forEachRemaining(e -> rates.put(e.getKey(), e.getValue().get("rate").asDouble()));
+        .properties()
+        .forEach(e -> rates.put(e.getKey(), e.getValue().get("rate").asDouble()));
     return new FaultPriors(
         rates,
         root.at("/usual_rate/rate").asDouble(),

@@ -1,5 +1,6 @@
 package holdcurve.inference.ranking;
 
+import holdcurve.common.work.ComputationException;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.fault.LeakFault;
 import holdcurve.fault.Site;
@@ -9,6 +10,7 @@ import holdcurve.inference.likelihood.JobModel;
 import holdcurve.inference.prior.UnknownPriors;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
@@ -36,20 +38,26 @@ final class IdentifiableFaults {
   private final double ofSound;
   private final CholeskyDecomposition spread;
 
-  private IdentifiableFaults(JobModel data, UnknownPriors priors, int rows) {
+  /**
+   * @param sensitivities of all residuals of the sound circuit at {@code middle}
+   */
+  private IdentifiableFaults(
+      JobModel data,
+      UnknownPriors priors,
+      HypothesisModel sound,
+      double[] middle,
+      double[][] sensitivities) {
     this.data = data;
     this.priors = priors;
+    int rows = data.runUp().orElseThrow().rows();
     int first = data.residualCount() + data.sideCount() - rows;
-    HypothesisModel sound = model(List.of());
-    double[] middle = new double[sound.dimension()];
-    int[] by = sound.latentMap().latents().curve();
-    double[][] sensitivities = sound.linear(middle, by).sensitivities();
+    int columns = sensitivities[0].length;
     double[][] covariance = new double[rows][rows];
     for (int i = 0; i < rows; i++) {
       for (int j = 0; j < rows; j++) {
         double[] a = sensitivities[first + i];
         double[] b = sensitivities[first + j];
-        double sum = IntStream.range(0, by.length).mapToDouble(k -> a[k] * b[k]).sum();
+        double sum = IntStream.range(0, columns).mapToDouble(k -> a[k] * b[k]).sum();
         covariance[i][j] = sum + (i == j ? 1 : 0);
       }
     }
@@ -63,14 +71,25 @@ final class IdentifiableFaults {
     if (data.runUp().isEmpty()) {
       return all.only(fault -> fault.showsInHold() || wet.speakFor(fault));
     }
-    IdentifiableFaults spoken = new IdentifiableFaults(data, priors, data.runUp().get().rows());
-    return all.only(fault -> fault.showsInHold() || wet.speakFor(fault) || spoken.isNearer(fault));
+    HypothesisModel sound = new HypothesisModel(data, new Hypothesis(List.of(), 1), priors);
+    double[] middle = new double[sound.dimension()];
+    Optional<IdentifiableFaults> shown =
+        sound
+            .linear(middle, sound.latentMap().latents().curve())
+            .map(
+                linear ->
+                    new IdentifiableFaults(data, priors, sound, middle, linear.sensitivities()));
+    return all.only(
+        fault ->
+            fault.showsInHold()
+                || wet.speakFor(fault)
+                || shown.filter(faults -> faults.isNearer(fault)).isPresent());
   }
 
   private boolean isNearer(LeakFault fault) {
     try {
       return fault.sites(data.job().circuit()).stream().anyMatch(site -> isNearer(fault, site));
-    } catch (RuntimeException e) {
+    } catch (ComputationException e) {
       return false;
     }
   }

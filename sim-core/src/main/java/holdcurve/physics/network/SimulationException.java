@@ -1,5 +1,6 @@
 package holdcurve.physics.network;
 
+import holdcurve.common.work.ComputationException;
 import holdcurve.physics.ode.StiffIntegrationException;
 import java.util.Locale;
 
@@ -7,7 +8,7 @@ import java.util.Locale;
  * A circuit whose equations can't be followed. The message is a sentence for the person who
  * described it: where in the circuit, when, and what to look at.
  */
-public final class SimulationException extends RuntimeException {
+public final class SimulationException extends ComputationException {
   private SimulationException(String message, Throwable cause) {
     super(message, cause);
   }

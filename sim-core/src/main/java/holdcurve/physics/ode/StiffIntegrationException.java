@@ -1,14 +1,13 @@
 package holdcurve.physics.ode;
 
+import holdcurve.common.work.ComputationException;
 import java.util.Locale;
-import org.apache.commons.math3.exception.MathIllegalStateException;
-import org.apache.commons.math3.exception.util.LocalizedFormats;
 
 /**
  * An integration that can't go on. It says when and in which component of the state, so that a
  * caller who knows what the component means (which node, which element) can add the name.
  */
-public final class StiffIntegrationException extends MathIllegalStateException {
+public final class StiffIntegrationException extends ComputationException {
 
   /** What went wrong. */
   public enum Reason {
@@ -34,7 +33,7 @@ public final class StiffIntegrationException extends MathIllegalStateException {
   private final int component;
 
   StiffIntegrationException(Reason reason, double time, double step, int component) {
-    super(LocalizedFormats.SIMPLE_MESSAGE, message(reason, time, step, component));
+    super(message(reason, time, step, component), null);
     this.reason = reason;
     this.time = time;
     this.step = step;

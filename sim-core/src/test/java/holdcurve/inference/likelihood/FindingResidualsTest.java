@@ -63,7 +63,7 @@ class FindingResidualsTest {
   void sideEvidenceAddsItsOwnLogLikelihood() {
     HypothesisModel with = model(SEEN);
     double[] u = drawn(with.dimension());
-    double[] rows = with.residuals(u);
+    double[] rows = with.residuals(u).orElseThrow();
     double more = logLikelihood(SEEN, u) - logLikelihood(List.of(), u);
     double all = rows[rows.length - 2];
     double one = rows[rows.length - 1];
@@ -75,14 +75,14 @@ class FindingResidualsTest {
     HypothesisModel model = model(SEEN);
     double[] u = drawn(model.dimension());
     int[] by = model.latentMap().latents().curve();
-    double[][] sensitivities = model.linear(u, by).sensitivities();
+    double[][] sensitivities = model.linear(u, by).orElseThrow().sensitivities();
     double step = 1e-5;
     for (int k = 0; k < by.length; k++) {
       double[] v = u.clone();
       v[by[k]] += step;
-      double[] up = model.residuals(v);
+      double[] up = model.residuals(v).orElseThrow();
       v[by[k]] -= 2 * step;
-      double[] down = model.residuals(v);
+      double[] down = model.residuals(v).orElseThrow();
       for (int i = up.length - 2; i < up.length; i++) {
         double difference = (up[i] - down[i]) / (2 * step);
         assertEquals(difference, sensitivities[i][k], 1e-3 * (1 + Math.abs(difference)));

@@ -23,13 +23,13 @@ class HypothesisSensitivitiesTest {
     HypothesisModel model = InventedJob.model(JOB, new HoldSimulator(Detail.LUMPED, 1e-8));
     double[] u = drawn(model.dimension());
     int[] by = model.latentMap().latents().curve();
-    double[][] sensitivities = model.linear(u, by).sensitivities();
+    double[][] sensitivities = model.linear(u, by).orElseThrow().sensitivities();
     for (int k = 0; k < by.length; k++) {
       double at = u[by[k]];
       u[by[k]] = at + STEP;
-      double[] up = model.residuals(u);
+      double[] up = model.residuals(u).orElseThrow();
       u[by[k]] = at - STEP;
-      double[] down = model.residuals(u);
+      double[] down = model.residuals(u).orElseThrow();
       u[by[k]] = at;
       for (int i = 0; i < up.length; i++) {
         double difference = (up[i] - down[i]) / (2 * STEP);

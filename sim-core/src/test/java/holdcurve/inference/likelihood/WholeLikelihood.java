@@ -44,10 +44,13 @@ public final class WholeLikelihood implements LogLikelihood {
 
   /** Likewise, over all coordinates. */
   double at(double[] u) {
-    double[] residuals = model.residuals(u);
-    if (residuals == null) {
-      return Double.NEGATIVE_INFINITY;
-    }
+    return model
+        .residuals(u)
+        .map(residuals -> density(u, residuals))
+        .orElse(Double.NEGATIVE_INFINITY);
+  }
+
+  private double density(double[] u, double[] residuals) {
     Scales scales = model.scales(u);
     double log = data.logDensityAtZero(scales);
     for (double row : data.whitened(residuals, scales)) {

@@ -67,7 +67,7 @@ class SimulatedCalibrationTest {
   private double[] readings(HypothesisModel model, double[] u, RandomGenerator random) {
     double[] times = new double[READINGS];
     Arrays.setAll(times, i -> i * STEP);
-    double[] read = model.curve(u, 0, times);
+    double[] read = model.curve(u, 0, times).orElseThrow();
     double[][] shapes = DiscrepancyBasis.at(times, read.clone());
     double[] weights = new double[shapes[0].length];
     Arrays.setAll(weights, k -> random.nextGaussian());
