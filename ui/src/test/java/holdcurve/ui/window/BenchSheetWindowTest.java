@@ -24,7 +24,6 @@ import javafx.stage.Stage;
 import javafx.stage.StageStyle;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.testfx.api.FxRobot;
 import org.testfx.api.FxToolkit;
 import org.testfx.util.WaitForAsyncUtils;
 
@@ -34,7 +33,7 @@ class BenchSheetWindowTest {
   private static final Path SCENARIOS = Path.of("..", "scenarios");
 
   private final Appearance looks = new Appearance();
-  private final FxRobot robot = new FxRobot();
+  private final TypingRobot robot = new TypingRobot();
   private Path sheet;
   private OpenJobModel model;
   private Stage stage;

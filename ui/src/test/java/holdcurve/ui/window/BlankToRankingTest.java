@@ -22,7 +22,6 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.testfx.api.FxRobot;
 import org.testfx.api.FxToolkit;
 import org.testfx.util.WaitForAsyncUtils;
 
@@ -45,7 +44,7 @@ class BlankToRankingTest {
 
   @TempDir Path folder;
 
-  private final FxRobot robot = new FxRobot();
+  private final TypingRobot robot = new TypingRobot();
   private final ExecutorService background = Executors.newCachedThreadPool();
   private volatile double now = 5000;
   private int actions;
@@ -96,7 +95,7 @@ class BlankToRankingTest {
   /** One action: a value, and Enter. */
   private void enter(String value) {
     actions++;
-    robot.write(value, 0);
+    robot.write(value);
     robot.push(KeyCode.ENTER);
     WaitForAsyncUtils.waitForFxEvents();
   }

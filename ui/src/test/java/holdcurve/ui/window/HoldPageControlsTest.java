@@ -31,12 +31,11 @@ import javafx.scene.input.MouseButton;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.testfx.api.FxRobot;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** The page of hold tests by its own buttons, list and keys. */
 class HoldPageControlsTest {
-  private final FxRobot robot = new FxRobot();
+  private final TypingRobot robot = new TypingRobot();
   private ShownWindow window;
 
   @BeforeEach

@@ -25,12 +25,11 @@ import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.testfx.api.FxRobot;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** A job led from step to step by the one button that each page has for it. */
 class JobPathTest {
-  private final FxRobot robot = new FxRobot();
+  private final TypingRobot robot = new TypingRobot();
   private ShownWindow window;
 
   @BeforeEach

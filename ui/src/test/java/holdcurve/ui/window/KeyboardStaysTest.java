@@ -16,7 +16,6 @@ import javafx.scene.input.MouseButton;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.testfx.api.FxRobot;
 import org.testfx.util.WaitForAsyncUtils;
 
 /**
@@ -24,7 +23,7 @@ import org.testfx.util.WaitForAsyncUtils;
  * gets it by itself.
  */
 class KeyboardStaysTest {
-  private final FxRobot robot = new FxRobot();
+  private final TypingRobot robot = new TypingRobot();
   private ShownWindow window;
 
   @BeforeEach

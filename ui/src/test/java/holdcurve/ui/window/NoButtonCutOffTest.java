@@ -21,7 +21,6 @@ import javafx.scene.text.Text;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.testfx.api.FxRobot;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** At 1280×720 every button of every page can be read and reached. */
@@ -72,7 +71,7 @@ class NoButtonCutOffTest {
 
   @Test
   void whereANewJobIsBegun() throws Exception {
-    new FxRobot().push(KeyCode.CONTROL, KeyCode.N);
+    new TypingRobot().push(KeyCode.CONTROL, KeyCode.N);
     List<String> found = new ArrayList<>();
     look("New job", found);
     run(window.desk().looks()::enlarge);

@@ -28,7 +28,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.CleanupMode;
 import org.junit.jupiter.api.io.TempDir;
-import org.testfx.api.FxRobot;
 import org.testfx.api.FxToolkit;
 import org.testfx.util.WaitForAsyncUtils;
 
@@ -44,7 +43,7 @@ class PluginWindowTest {
   @TempDir(cleanup = CleanupMode.NEVER)
   Path work;
 
-  private final FxRobot robot = new FxRobot();
+  private final TypingRobot robot = new TypingRobot();
   private final ExecutorService background = Executors.newCachedThreadPool();
   private Path folder;
   private Stage stage;

@@ -22,7 +22,6 @@ import javafx.scene.input.DataFormat;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.testfx.api.FxRobot;
 
 /** Pictures of the window in every look, for a person to judge. */
 class SnapshotTest {
@@ -30,7 +29,7 @@ class SnapshotTest {
   private static final String TABLE =
       "Zeit [mm:ss];Druck [kPa]\n0:00;212\n0:30;198,5\n1:00;194\n2:00;190\n4:00;184\n";
 
-  private final FxRobot robot = new FxRobot();
+  private final TypingRobot robot = new TypingRobot();
   private ShownWindow shown;
   private Appearance looks;
   private OpenJobModel model;

@@ -23,14 +23,13 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.testfx.api.FxRobot;
 import org.testfx.api.FxToolkit;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** Two windows on one job: the second is told, and can't overwrite what the first saves. */
 class TwoWindowsTest {
   @TempDir private Path folder;
-  private final FxRobot robot = new FxRobot();
+  private final TypingRobot robot = new TypingRobot();
   private final OpenJobModel first = model();
   private final OpenJobModel second = model();
   private Path job;

@@ -29,7 +29,6 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.text.Text;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.testfx.api.FxRobot;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** Every page with everything on it, after the switch of the unit. */
@@ -48,7 +47,7 @@ class UnitsEverywhereTest {
       "pressure_bar: 3\nfluid: n-heptane\nfluid_temp_C: 20\n"
           + "injector;service;static_mL_min\n1;before;180\n2;before;182\n3;before;150\n";
 
-  private final FxRobot robot = new FxRobot();
+  private final TypingRobot robot = new TypingRobot();
   private ShownWindow shown;
   private OpenJobModel model;
   private Desk desk;

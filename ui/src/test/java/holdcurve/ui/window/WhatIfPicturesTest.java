@@ -23,13 +23,12 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.testfx.api.FxRobot;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** The page What if through its main task, and the next test, with pictures in every look. */
 class WhatIfPicturesTest {
 
-  private final FxRobot robot = new FxRobot();
+  private final TypingRobot robot = new TypingRobot();
   private ShownWindow shown;
   private Appearance looks;
 

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import holdcurve.file.JobReader;
 import holdcurve.ui.window.HandMadeRanking;
 import holdcurve.ui.window.Jobs;
+import holdcurve.ui.window.TypingRobot;
 import holdcurve.ui.window.job.Autosave;
 import holdcurve.ui.window.job.OpenJobModel;
 import holdcurve.ui.window.job.RescueModel;
@@ -17,7 +18,6 @@ import java.util.Optional;
 import javafx.scene.control.Button;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.testfx.api.FxRobot;
 import org.testfx.api.FxToolkit;
 
 /** Unsaved work of last time is not lost by one press of a key. */
@@ -30,7 +30,7 @@ class RescueStripTest {
         new OpenJobModel(JobReader::read, HandMadeRanking::new, Runnable::run, Runnable::run);
     RescueModel model =
         new RescueModel(jobs, List.of(new Autosave.Kept(work, Jobs.twoHolds(), Optional.empty())));
-    new FxRobot()
+    new TypingRobot()
         .interact(
             () -> {
               RescueStrip strip = new RescueStrip(model);

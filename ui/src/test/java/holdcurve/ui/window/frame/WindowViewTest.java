@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import holdcurve.file.JobReader;
 import holdcurve.ui.window.HandMadeRanking;
 import holdcurve.ui.window.Jobs;
+import holdcurve.ui.window.TypingRobot;
 import holdcurve.ui.window.job.OpenJobModel;
 import java.util.List;
 import javafx.event.Event;
@@ -19,7 +20,6 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.testfx.api.FxRobot;
 import org.testfx.api.FxToolkit;
 
 /** The frame around pages that have nothing to do with any job. */
@@ -32,7 +32,7 @@ class WindowViewTest {
     }
   }
 
-  private final FxRobot robot = new FxRobot();
+  private final TypingRobot robot = new TypingRobot();
   private Scene scene;
 
   @BeforeEach

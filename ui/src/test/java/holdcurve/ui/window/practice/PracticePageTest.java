@@ -18,6 +18,7 @@ import holdcurve.training.TrainingCar;
 import holdcurve.ui.theme.Appearance;
 import holdcurve.ui.theme.Theme;
 import holdcurve.ui.window.SceneImage;
+import holdcurve.ui.window.TypingRobot;
 import holdcurve.ui.window.frame.FileDialogs;
 import holdcurve.ui.window.frame.FileKind;
 import holdcurve.ui.window.job.OpenJobModel;
@@ -46,7 +47,6 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.testfx.api.FxRobot;
 import org.testfx.api.FxToolkit;
 import org.testfx.util.WaitForAsyncUtils;
 
@@ -199,7 +199,7 @@ class PracticePageTest {
   void afterAHoldTheKeyboardIsBackWithTheStepThatWasTaken() throws Exception {
     run(() -> model.open(EXERCISE));
     run(() -> find("step-hold").requestFocus());
-    new FxRobot().push(KeyCode.SPACE);
+    new TypingRobot().push(KeyCode.SPACE);
     WaitForAsyncUtils.waitForFxEvents();
     assertNotNull(model.watch().get());
     press("practice-skip");
