@@ -24,9 +24,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Work is stopped at random moments. Each moment has three tries: what is slow once, such as a
- * class loaded for the first time, is none of the work; a stretch that doesn't ask whether it
- * should stop is slow every time.
+ * Work is stopped at random moments: it says that it was stopped, and leaves nothing half done.
+ * Each moment has three tries: once it may be just about to end, but work that doesn't ask whether
+ * it should stop goes on to its end every time. How long each took is printed: a time is no pass or
+ * fail.
  */
 class CancelTest {
   private static final Path SCENARIOS = Path.of(System.getProperty("holdcurve.root"), "scenarios");
@@ -76,11 +77,10 @@ class CancelTest {
     for (int i = 0; i < MOMENTS; i++) {
       int moment = random.nextInt(work.most());
       Interrupted end = stop(work, moment);
-      for (int again = 1; !end.inTime() && again < TRIES; again++) {
+      for (int again = 1; !end.wasHeeded() && again < TRIES; again++) {
         end = stop(work, moment);
       }
-      String where = end.where();
-      assertTrue(end.inTime(), moment + " ms on, it took " + end.taken() + " ms at\n  " + where);
+      assertTrue(end.wasHeeded(), moment + " ms on, it went on to its end: " + end);
       worst = Math.max(worst, end.taken());
       stopped += end.wasRunning() ? 1 : 0;
     }
@@ -89,13 +89,13 @@ class CancelTest {
   private static Interrupted stop(Work work, int moment) throws InterruptedException {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
-    int[] code = {HoldcurveCommand.STOPPED};
+    int[] code = {-1};
     System.setIn(new ByteArrayInputStream("1\n\na\n1=90\n".getBytes(StandardCharsets.US_ASCII)));
     Interrupted end = Interrupted.after(moment, () -> code[0] = run(work.words(), out, err));
-    if (end.wasRunning() && code[0] != 0) {
+    if (code[0] != 0) {
       assertEquals(HoldcurveCommand.STOPPED, code[0], err::toString);
     }
-    return end;
+    return end.withCode(code[0]);
   }
 
   private static int run(String words, StringWriter out, StringWriter err) {
