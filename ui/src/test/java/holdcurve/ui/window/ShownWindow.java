@@ -10,6 +10,7 @@ import javafx.scene.Node;
 import javafx.stage.Stage;
 import javafx.stage.StageStyle;
 import org.testfx.api.FxToolkit;
+import org.testfx.util.WaitForAsyncUtils;
 
 /** A window that does all work at once, and pictures of it. */
 record ShownWindow(Stage stage, Desk desk) {
@@ -46,5 +47,6 @@ record ShownWindow(Stage stage, Desk desk) {
   /** Does something on the thread of the screen, and waits for what follows. */
   static void run(Runnable work) throws Exception {
     FxToolkit.setupFixture(work::run);
+    WaitForAsyncUtils.waitForFxEvents();
   }
 }

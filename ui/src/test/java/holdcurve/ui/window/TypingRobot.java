@@ -10,8 +10,8 @@ import org.testfx.api.FxRobot;
 import org.testfx.util.WaitForAsyncUtils;
 
 /**
- * Waits for the window once a word or a chord, as its user does: the library's own robot waits
- * after each letter and at each key, which was most of the time of these tests.
+ * Waits for the window once a word, and once as a chord is pressed and as it is let go: the
+ * library's own robot waits after each letter and at each key, most of the time of these tests.
  */
 public final class TypingRobot extends FxRobot {
   @Override
@@ -19,6 +19,7 @@ public final class TypingRobot extends FxRobot {
     List<KeyCode> released = Arrays.asList(chord.clone());
     Collections.reverse(released);
     robotContext().getKeyboardRobot().pressNoWait(chord);
+    WaitForAsyncUtils.waitForFxEvents();
     robotContext().getKeyboardRobot().releaseNoWait(released.toArray(KeyCode[]::new));
     WaitForAsyncUtils.waitForFxEvents();
     return this;
