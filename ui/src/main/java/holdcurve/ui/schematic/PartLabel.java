@@ -1,5 +1,6 @@
 package holdcurve.ui.schematic;
 
+import holdcurve.common.message.PartName;
 import holdcurve.physics.circuit.Part;
 import holdcurve.physics.circuit.Property;
 import holdcurve.physics.part.Damper;
@@ -14,7 +15,7 @@ import java.util.Optional;
 /**
  * The words at a part.
  *
- * @param lines id, broken where it must be, and a figure if it has one
+ * @param lines name, broken where it must be, and a figure if it has one
  * @param base of the first line, from the line that the part belongs to [px at scale 1]
  * @param width within which they are centred [px at scale 1]
  * @param shown whether there is room for them
@@ -31,7 +32,8 @@ public record PartLabel(List<String> lines, double base, double width, boolean s
    */
   public static PartLabel of(Placed placed, String figure) {
     double width = Math.max(LEAST, placed.width() - 8);
-    List<String> lines = new ArrayList<>(wrapped(placed.part().id(), (int) (width / LETTER)));
+    List<String> lines =
+        new ArrayList<>(wrapped(PartName.of(placed.part().id()), (int) (width / LETTER)));
     if (!figure.isEmpty()) {
       lines.add(figure);
     }
@@ -63,13 +65,13 @@ public record PartLabel(List<String> lines, double base, double width, boolean s
         });
   }
 
-  /** An id broken behind hyphens into lines of at most {@code letters}, where it can be. */
-  public static List<String> wrapped(String id, int letters) {
+  /** A name in lines of at most {@code letters}, where it can be. */
+  public static List<String> wrapped(String name, int letters) {
     List<String> lines = new ArrayList<>();
-    for (String piece : id.split("(?<=-)")) {
+    for (String piece : name.split(" ")) {
       int last = lines.size() - 1;
-      if (last >= 0 && lines.get(last).length() + piece.length() <= letters) {
-        lines.set(last, lines.get(last) + piece);
+      if (last >= 0 && lines.get(last).length() + 1 + piece.length() <= letters) {
+        lines.set(last, lines.get(last) + " " + piece);
       } else {
         lines.add(piece);
       }

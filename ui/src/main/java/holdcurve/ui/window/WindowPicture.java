@@ -2,20 +2,13 @@ package holdcurve.ui.window;
 
 import holdcurve.common.input.NoAnswerException;
 import holdcurve.file.SafeFile;
+import holdcurve.ui.window.frame.Pictures;
 import holdcurve.ui.window.job.OpenJobModel;
-import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.concurrent.CompletableFuture;
 import javafx.animation.PauseTransition;
-import javafx.scene.Scene;
-import javafx.scene.image.PixelFormat;
-import javafx.scene.image.WritableImage;
 import javafx.stage.Stage;
 import javafx.util.Duration;
-import javax.imageio.ImageIO;
 
 /** A picture of the window, taken once the job is open and ranked; then the window is closed. */
 final class WindowPicture {
@@ -60,30 +53,10 @@ final class WindowPicture {
       return;
     }
     try {
-      SafeFile.write(file, png(stage.getScene()));
+      SafeFile.write(file, Pictures.png(stage.getScene().snapshot(null)));
     } catch (RuntimeException e) {
       closed.completeExceptionally(e);
     }
     stage.close();
-  }
-
-  /** What a scene shows. */
-  static byte[] png(Scene scene) {
-    WritableImage image = scene.snapshot(null);
-    int width = (int) image.getWidth();
-    int height = (int) image.getHeight();
-    int[] pixels = new int[width * height];
-    image
-        .getPixelReader()
-        .getPixels(0, 0, width, height, PixelFormat.getIntArgbInstance(), pixels, 0, width);
-    BufferedImage picture = new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB);
-    picture.setRGB(0, 0, width, height, pixels, 0, width);
-    ByteArrayOutputStream png = new ByteArrayOutputStream();
-    try {
-      ImageIO.write(picture, "png", png);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return png.toByteArray();
   }
 }

@@ -2,6 +2,7 @@ package holdcurve.ui.window;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import holdcurve.ui.window.frame.Pictures;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -36,7 +37,7 @@ public final class SceneImage {
   public static void write(Scene scene, Path file) {
     try {
       Files.createDirectories(file.getParent());
-      Files.write(file, WindowPicture.png(scene));
+      Files.write(file, Pictures.png(scene.snapshot(null)));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

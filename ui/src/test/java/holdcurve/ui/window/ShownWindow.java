@@ -5,6 +5,7 @@ import holdcurve.inference.ranking.Ranker;
 import holdcurve.ui.window.frame.Desk;
 import holdcurve.ui.window.job.OpenJobModel;
 import java.nio.file.Path;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.stage.Stage;
@@ -18,21 +19,26 @@ record ShownWindow(Stage stage, Desk desk) {
 
   /** Shows an empty one. */
   static ShownWindow of(Supplier<Ranker> ranker) throws Exception {
+    return of(ranker, Desk::alone);
+  }
+
+  /** Likewise, on a desk of one's own. */
+  static ShownWindow of(Supplier<Ranker> ranker, Function<OpenJobModel, Desk> desk)
+      throws Exception {
     FxToolkit.registerPrimaryStage();
     FxToolkit.cleanupStages();
     ShownWindow[] shown = new ShownWindow[1];
     FxToolkit.setupFixture(
         () -> {
-          shown[0] = new ShownWindow(new Stage(StageStyle.UNDECORATED), desk(ranker));
+          shown[0] = new ShownWindow(new Stage(StageStyle.UNDECORATED), desk.apply(jobs(ranker)));
           HoldcurveWindow.fill(shown[0].stage(), shown[0].desk());
           shown[0].stage().show();
         });
     return shown[0];
   }
 
-  private static Desk desk(Supplier<Ranker> ranker) {
-    OpenJobModel jobs = new OpenJobModel(JobReader::read, ranker, Runnable::run, Runnable::run);
-    return Desk.alone(jobs);
+  private static OpenJobModel jobs(Supplier<Ranker> ranker) {
+    return new OpenJobModel(JobReader::read, ranker, Runnable::run, Runnable::run);
   }
 
   Node find(String selector) {

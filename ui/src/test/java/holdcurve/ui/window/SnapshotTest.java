@@ -119,7 +119,7 @@ class SnapshotTest {
     shown.picture("empty", 1280, 720);
     run(() -> model.open(Jobs.TWO_HOLDS));
     run(() -> model.open(Jobs.UNKNOWN_ENTRY));
-    run(() -> ((TabPane) shown.find(".tab-pane")).getSelectionModel().select(1));
+    run(() -> ((TabPane) shown.find("#pictures")).getSelectionModel().select(3));
     for (int i = 0; i < 3; i++) {
       robot.type(KeyCode.DOWN);
     }

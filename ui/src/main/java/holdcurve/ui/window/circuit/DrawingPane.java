@@ -1,34 +1,16 @@
 package holdcurve.ui.window.circuit;
 
-import holdcurve.ui.schematic.Drawing;
-import java.util.ArrayList;
-import java.util.List;
-import javafx.scene.Group;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyEvent;
-import javafx.scene.layout.Pane;
-import javafx.scene.shape.Line;
-import javafx.scene.transform.Scale;
 
-/** The circuit drawn as large as there is room. */
-final class DrawingPane extends Pane {
-  /** Largest scale for each pixel of the text: large text goes with a large drawing. */
-  private static final double LARGEST = 0.13;
-
+/** The circuit drawn; parts are chosen in it. */
+final class DrawingPane extends CircuitPaper {
   private final CircuitModel model;
-  private final Group paper = new Group();
-  private final Scale scale = new Scale(1, 1);
-  private final Label legend = legend();
-  private final List<PartNode> nodes = new ArrayList<>();
 
   DrawingPane(CircuitModel model) {
+    super(legend());
     this.model = model;
     setId("drawing");
-    getStyleClass().add("hc-drawing");
-    paper.getTransforms().add(scale);
-    paper.setManaged(false);
-    getChildren().add(paper);
-    getChildren().add(legend);
     setMinSize(200, 160);
     addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     model.drawingProperty().addListener((property, before, now) -> draw());
@@ -42,50 +24,35 @@ final class DrawingPane extends Pane {
     Label legend =
         new Label(
             "a clamp may go here: tick it beside the readings of a hold", SymbolNodes.clampPoint());
-    legend.getStyleClass().addAll("hc-muted", "hc-small");
     legend.setGraphicTextGap(8);
     return legend;
   }
 
   private void draw() {
-    boolean hadFocus = nodes.stream().anyMatch(PartNode::isFocused);
-    nodes.clear();
-    paper.getChildren().clear();
-    Drawing drawing = model.drawingProperty().get();
-    if (drawing == null) {
-      return;
-    }
-    for (Drawing.Wire wire : drawing.wires()) {
-      Line line = new Line(wire.fromX(), wire.fromY(), wire.toX(), wire.toY());
-      line.getStyleClass().add("hc-sym");
-      paper.getChildren().add(line);
-    }
-    for (Drawing.Placed placed : drawing.parts()) {
-      PartNode node = new PartNode(placed, model.pressures());
+    boolean hadFocus = nodes().stream().anyMatch(PartNode::isFocused);
+    draw(model.drawingProperty().get(), model.pressures());
+    for (PartNode node : nodes()) {
       node.setOnMousePressed(
           event -> {
-            model.chosenProperty().set(placed.part().id());
+            model.chosenProperty().set(node.part());
             focus();
           });
       node.focusedProperty()
           .addListener(
               (property, before, now) -> {
                 if (now) {
-                  model.chosenProperty().set(placed.part().id());
+                  model.chosenProperty().set(node.part());
                 }
               });
-      nodes.add(node);
-      paper.getChildren().add(node);
     }
     mark();
     if (hadFocus) {
       focus();
     }
-    requestLayout();
   }
 
   private void mark() {
-    for (PartNode node : nodes) {
+    for (PartNode node : nodes()) {
       node.choose(node.part().equals(model.chosenProperty().get()));
       node.light(model.litProperty().get().contains(node.part()));
     }
@@ -110,25 +77,9 @@ final class DrawingPane extends Pane {
     if (model.chosenProperty().get().isEmpty()) {
       model.go(1);
     }
-    nodes.stream()
+    nodes().stream()
         .filter(node -> node.part().equals(model.chosenProperty().get()))
         .findFirst()
         .ifPresent(PartNode::requestFocus);
-  }
-
-  @Override
-  protected void layoutChildren() {
-    super.layoutChildren();
-    legend.relocate(14, 8);
-    Drawing drawing = model.drawingProperty().get();
-    if (drawing != null) {
-      double largest = LARGEST * legend.getFont().getSize();
-      double fit =
-          Math.min(largest, Math.min(getWidth() / drawing.width(), getHeight() / drawing.height()));
-      scale.setX(fit);
-      scale.setY(fit);
-      paper.setLayoutX((getWidth() - fit * drawing.width()) / 2);
-      paper.setLayoutY((getHeight() - fit * drawing.height()) / 2);
-    }
   }
 }

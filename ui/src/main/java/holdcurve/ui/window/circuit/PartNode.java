@@ -4,6 +4,7 @@ import holdcurve.ui.schematic.Drawing.Placed;
 import holdcurve.ui.schematic.PartLabel;
 import holdcurve.ui.window.frame.Sign;
 import holdcurve.ui.window.job.PressureFormat;
+import java.util.List;
 import javafx.css.PseudoClass;
 import javafx.geometry.Bounds;
 import javafx.scene.AccessibleRole;
@@ -20,7 +21,24 @@ final class PartNode extends Group {
   private static final double ROOM = 5;
 
   private final Placed placed;
+
+  /** Of the tint where a fault is certain; the words above it stay readable [-]. */
+  private static final double STRONGEST = 0.55;
+
+  /** Below this nothing is tinted or written, as in the list of suspects [-]. */
+  private static final double NEGLIGIBLE = 0.01;
+
+  /** No ranking is surer than this [%]. */
+  private static final long SUREST = 99;
+
+  /** Width and height of the words for a chance [px at scale 1]. */
+  private static final double CHANCE = 60;
+
+  private static final double LETTERS = 14;
+
   private final Rectangle halo = new Rectangle();
+  private final Rectangle tint = new Rectangle();
+  private final Text chance = new Text();
   private final Node drop = Sign.DROP.node();
 
   PartNode(Placed placed, PressureFormat pressures) {
@@ -33,12 +51,16 @@ final class PartNode extends Group {
     drop.setVisible(false);
     setId("part-" + placed.part().id());
     getStyleClass().add("hc-part");
-    getChildren().addAll(halo, content, drop);
+    tint.getStyleClass().add("hc-tint");
+    tint.setVisible(false);
+    chance.getStyleClass().add("hc-chance");
+    chance.setVisible(false);
+    getChildren().addAll(halo, tint, content, drop, chance);
     setTranslateX(placed.x());
     setTranslateY(placed.y());
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.BUTTON);
-    setAccessibleText(placed.part().kind().title() + " " + placed.part().id() + " " + figure);
+    setAccessibleText(PartWords.title(placed.part()) + " " + figure);
   }
 
   private static Text label(PartLabel label) {
@@ -54,12 +76,25 @@ final class PartNode extends Group {
 
   private void surround(Bounds bounds) {
     halo.getStyleClass().add("hc-halo");
-    halo.setX(bounds.getMinX() - ROOM);
-    halo.setY(bounds.getMinY() - ROOM);
-    halo.setWidth(bounds.getWidth() + 2 * ROOM);
-    halo.setHeight(bounds.getHeight() + 2 * ROOM);
-    halo.setArcWidth(10);
-    halo.setArcHeight(10);
+    for (Rectangle around : List.of(halo, tint)) {
+      around.setX(bounds.getMinX() - ROOM);
+      around.setY(bounds.getMinY() - ROOM);
+      around.setWidth(bounds.getWidth() + 2 * ROOM);
+      around.setHeight(bounds.getHeight() + 2 * ROOM);
+      around.setArcWidth(10);
+      around.setArcHeight(10);
+    }
+    chance.setWrappingWidth(CHANCE);
+    chance.setTextAlignment(TextAlignment.CENTER);
+    chance.setX((bounds.getMinX() + bounds.getMaxX() - CHANCE) / 2);
+    switch (placed.stand()) {
+      case BELOW -> chance.setY(bounds.getMaxY() + ROOM + LETTERS);
+      case ALONG -> {
+        chance.setX(bounds.getMinX());
+        chance.setY(bounds.getMinY() - ROOM);
+      }
+      default -> chance.setY(bounds.getMinY() - ROOM - 3);
+    }
     drop.setLayoutX(bounds.getMaxX() - 12);
     drop.setLayoutY(bounds.getMinY() - 3);
   }
@@ -67,6 +102,23 @@ final class PartNode extends Group {
   /** Id of its part. */
   String part() {
     return placed.part().id();
+  }
+
+  /** How strong the tint for a probability is [-]. */
+  static double tint(double probability) {
+    return STRONGEST * Math.sqrt(probability);
+  }
+
+  /** Shows how likely a fault is here [-]. */
+  void tinted(double probability) {
+    boolean worth = probability >= NEGLIGIBLE;
+    tint.setVisible(worth);
+    chance.setVisible(worth);
+    if (worth) {
+      tint.setOpacity(tint(probability));
+      chance.setText(Math.min(SUREST, Math.round(100 * probability)) + " %");
+      setAccessibleText(getAccessibleText() + ", " + chance.getText());
+    }
   }
 
   void choose(boolean chosen) {

@@ -1,5 +1,6 @@
 package holdcurve.ui.window.circuit;
 
+import holdcurve.common.message.PartName;
 import holdcurve.physics.circuit.Part;
 import holdcurve.physics.circuit.Property;
 import holdcurve.physics.circuit.Unit;
@@ -24,7 +25,8 @@ final class PartWords {
   /** Kind and id of a part, once where they are the same word. */
   static String title(Part part) {
     String kind = part.kind().title();
-    return kind.equalsIgnoreCase(part.id()) ? kind : kind + " " + part.id();
+    String name = PartName.of(part.id());
+    return kind.equalsIgnoreCase(name) ? kind : kind + ": " + name;
   }
 
   /** Value of a property as it is typed, in its unit. */

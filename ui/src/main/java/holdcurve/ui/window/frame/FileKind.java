@@ -22,6 +22,9 @@ public record FileKind(String title, String name, List<String> patterns) {
   public static final FileKind SCORES =
       new FileKind("Scores of a class", "Scores", List.of("*.csv"));
 
+  public static final FileKind PICTURE =
+      new FileKind("The picture as a file", "Pictures", List.of("*.png"));
+
   public FileKind {
     patterns = List.copyOf(patterns);
   }

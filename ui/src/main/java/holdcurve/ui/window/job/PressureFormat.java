@@ -35,7 +35,12 @@ public final class PressureFormat {
 
   /** Decimals in which a needle gauge is read. */
   public int decimals() {
-    return switch (unit.get()) {
+    return decimals(unit.get());
+  }
+
+  /** Likewise, in a unit that may be another than the one shown. */
+  public static int decimals(PressureUnit unit) {
+    return switch (unit) {
       case BAR -> 2;
       case PSI -> 1;
       default -> 0;

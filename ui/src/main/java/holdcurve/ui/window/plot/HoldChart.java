@@ -2,9 +2,7 @@ package holdcurve.ui.window.plot;
 
 import java.util.ArrayList;
 import java.util.List;
-import javafx.collections.FXCollections;
 import javafx.scene.Node;
-import javafx.scene.chart.XYChart;
 import javafx.scene.shape.ClosePath;
 import javafx.scene.shape.Line;
 import javafx.scene.shape.LineTo;
@@ -19,7 +17,7 @@ import javafx.scene.text.Text;
  * <p>Each is one path that is drawn anew, not a series of the chart: a series has a node for each
  * reading, which takes too long where a logger has read thousands.
  */
-public final class HoldChart extends XYChart<Number, Number> {
+public final class HoldChart extends PathChart {
   /** Size of the words at the axes at which marks have their usual size [px]. */
   private static final double USUAL_TEXT = 16;
 
@@ -50,24 +48,12 @@ public final class HoldChart extends XYChart<Number, Number> {
     super(time, pressure);
     this.time = time;
     this.pressure = pressure;
-    setData(FXCollections.observableArrayList());
-    setAnimated(false);
-    setLegendVisible(false);
-    setVerticalZeroLineVisible(false);
-    setHorizontalZeroLineVisible(false);
     clampLine.getStyleClass().add("hc-clamp-line");
     clampWord.getStyleClass().add("hc-clamp-word");
     time.widthProperty().addListener((property, before, now) -> nameAxes());
     pressure.heightProperty().addListener((property, before, now) -> nameAxes());
     time.tickLabelFontProperty().addListener((property, before, now) -> nameAxes());
     getPlotChildren().addAll(band, clampLine, clampWord, expected, measured, doubtful);
-  }
-
-  private static Path path(String style) {
-    Path path = new Path();
-    path.getStyleClass().add(style);
-    path.setMouseTransparent(true);
-    return path;
   }
 
   public void show(HoldPlot shown) {
@@ -200,35 +186,5 @@ public final class HoldChart extends XYChart<Number, Number> {
     clampLine.setEndY(pressure.getHeight());
     clampWord.setX(x + 6);
     clampWord.setY(pressure.getHeight() - 8);
-  }
-
-  @Override
-  protected void dataItemAdded(
-      Series<Number, Number> series, int index, Data<Number, Number> item) {
-    refuse();
-  }
-
-  @Override
-  protected void dataItemRemoved(Data<Number, Number> item, Series<Number, Number> series) {
-    refuse();
-  }
-
-  @Override
-  protected void dataItemChanged(Data<Number, Number> item) {
-    refuse();
-  }
-
-  @Override
-  protected void seriesAdded(Series<Number, Number> series, int index) {
-    refuse();
-  }
-
-  @Override
-  protected void seriesRemoved(Series<Number, Number> series) {
-    refuse();
-  }
-
-  private static void refuse() {
-    throw new UnsupportedOperationException("this chart shows a HoldPlot, not series");
   }
 }

@@ -58,6 +58,35 @@ public final class Marks {
             new ClosePath()));
   }
 
+  /**
+   * Adds the mark of one of several holds.
+   *
+   * @param look counted from 0: disc, diamond, square, triangle up, triangle down, cross
+   */
+  static void look(List<PathElement> path, int look, double x, double y) {
+    double r = RADIUS;
+    switch (look) {
+      case 0 -> disc(path, x, y, 1);
+      case 1 -> diamond(path, x, y, 1);
+      case 2 -> outline(path, x - r, y - r, x + r, y - r, x + r, y + r, x - r, y + r);
+      case 3 -> outline(path, x, y - r, x + r, y + r, x - r, y + r);
+      case 4 -> outline(path, x, y + r, x + r, y - r, x - r, y - r);
+      default ->
+          outline(
+              path, x - r, y - 2, x - 2, y - 2, x - 2, y - r, x + 2, y - r, x + 2, y - 2, x + r,
+              y - 2, x + r, y + 2, x + 2, y + 2, x + 2, y + r, x - 2, y + r, x - 2, y + 2, x - r,
+              y + 2);
+    }
+  }
+
+  private static void outline(List<PathElement> path, double... corners) {
+    path.add(new MoveTo(corners[0], corners[1]));
+    for (int i = 2; i < corners.length; i += 2) {
+      path.add(new LineTo(corners[i], corners[i + 1]));
+    }
+    path.add(new ClosePath());
+  }
+
   /** A single mark, for a legend. */
   public static Path sample(boolean doubtful) {
     Path path = new Path();

@@ -33,6 +33,11 @@ public enum TimeAxis {
     return "Time [" + unit + "]";
   }
 
+  /** How long one of it is [s]. */
+  public double seconds() {
+    return seconds;
+  }
+
   /**
    * @param time [s]
    * @return in this unit

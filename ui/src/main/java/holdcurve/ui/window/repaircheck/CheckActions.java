@@ -27,6 +27,7 @@ final class CheckActions extends VBox {
     Runnable update = () -> pass.setText(String.join(" ", model.passSentences()));
     model.checkProperty().addListener((property, before, now) -> update.run());
     model.unit().addListener((property, before, now) -> update.run());
+    pass.managedProperty().bind(pass.textProperty().isNotEmpty());
     OutOfDate.dim(model.outdatedProperty(), pass);
     check.setId("check");
     check.setOnAction(event -> model.check());

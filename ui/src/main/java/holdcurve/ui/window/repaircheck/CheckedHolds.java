@@ -5,6 +5,7 @@ import holdcurve.advice.check.RepairCheck;
 import holdcurve.record.job.HoldTest;
 import holdcurve.record.job.Job;
 import holdcurve.ui.window.job.JobEdits;
+import holdcurve.ui.window.plot.SeveralHoldsPanel;
 import java.util.List;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
@@ -42,5 +43,15 @@ final class CheckedHolds extends TabPane {
         getTabs().add(new Tab(last.id(), panel));
       }
     }
+    model
+        .beforeAndAfter()
+        .ifPresent(
+            both -> {
+              SeveralHoldsPanel panel = new SeveralHoldsPanel();
+              panel.show(both);
+              Tab tab = new Tab("Before and after", panel);
+              tab.setId("before-and-after");
+              getTabs().add(tab);
+            });
   }
 }

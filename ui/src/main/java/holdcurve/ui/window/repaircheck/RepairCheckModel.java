@@ -16,6 +16,8 @@ import holdcurve.ui.report.ReportFiles;
 import holdcurve.ui.window.job.ComputedResult;
 import holdcurve.ui.window.job.JobEdits;
 import holdcurve.ui.window.job.OpenJobModel;
+import holdcurve.ui.window.plot.HoldPlot;
+import holdcurve.ui.window.plot.SeveralHolds;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -161,6 +163,39 @@ public final class RepairCheckModel {
     Repair repair = new Repair(today.get(), part, "", last.get().id(), note.strip());
     jobs.change("repair", job -> job.withUpkeep(job.upkeep().withRepair(repair)));
     return true;
+  }
+
+  /**
+   * The last hold before the last repair and the last one after it with the same clamps, over one
+   * another; empty where there aren't both.
+   */
+  Optional<SeveralHolds> beforeAndAfter() {
+    Job job = jobs.jobProperty().get();
+    Job readable = job == null ? null : JobEdits.rankable(job);
+    if (readable == null || readable.upkeep().repairs().isEmpty()) {
+      return Optional.empty();
+    }
+    List<Repair> repairs = readable.upkeep().repairs();
+    List<HoldTest> tests = readable.tests();
+    List<String> ids = tests.stream().map(HoldTest::id).toList();
+    int last = ids.indexOf(repairs.get(repairs.size() - 1).afterTest());
+    for (int after = tests.size() - 1; after > last; after--) {
+      for (int before = last; before >= 0; before--) {
+        if (tests.get(before).clamped().equals(tests.get(after).clamped())) {
+          return Optional.of(pair(tests.get(before), tests.get(after)));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private SeveralHolds pair(HoldTest before, HoldTest after) {
+    double span = Math.max(before.log().holdSpan(), after.log().holdSpan());
+    HoldPlot.Wish wish =
+        new HoldPlot.Wish(Optional.empty(), List.of(), span, false, jobs.pressures().unit());
+    return SeveralHolds.of(
+        List.of("before: " + before.id(), "after: " + after.id()),
+        List.of(HoldPlot.of(before, wish), HoldPlot.of(after, wish)));
   }
 
   /** Takes a noted repair out; can be taken back. */

@@ -1,14 +1,11 @@
 package holdcurve.ui.window.suspects;
 
-import holdcurve.advice.plan.Branch;
 import holdcurve.advice.plan.Plan;
 import holdcurve.advice.plan.PlannedTest;
 import holdcurve.common.message.Message;
 import holdcurve.ui.window.frame.Scrolled;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
@@ -20,9 +17,6 @@ import javafx.util.StringConverter;
 
 /** The next test with its steps, cautions and outcomes. */
 final class NextTestPane extends VBox {
-  private static final double NAMED = 0.05;
-  private static final int MOST_NAMED = 3;
-
   private final NextTestModel model;
   private final Label caution = line("", "hc-caution", "hc-small");
   private final Label headline = line("", "hc-heading");
@@ -30,6 +24,7 @@ final class NextTestPane extends VBox {
   private final ComboBox<PlannedTest> choice = new ComboBox<>();
   private final VBox doing = new VBox(4);
   private final VBox meaning = new VBox(4);
+  private final PlanTree tree = new PlanTree();
 
   /**
    * @param turnToHolds shows where readings are taken
@@ -58,7 +53,7 @@ final class NextTestPane extends VBox {
       half.setPrefWidth(100);
       HBox.setHgrow(half, Priority.ALWAYS);
     }
-    ScrollPane scroll = Scrolled.down(new VBox(6, caution, both));
+    ScrollPane scroll = Scrolled.down(both);
     VBox.setVgrow(scroll, Priority.ALWAYS);
     getChildren().addAll(headline, which, scroll);
     model.planProperty().addListener((property, before, now) -> show(now));
@@ -74,11 +69,7 @@ final class NextTestPane extends VBox {
       return test == null
           ? ""
           : String.format(
-              Locale.ROOT,
-              "%s – %.0f min, worth %.2f bits",
-              test.procedure().name(),
-              test.procedure().minutes(),
-              test.information().bits());
+              Locale.ROOT, "%s – %.0f min", test.procedure().name(), test.procedure().minutes());
     }
 
     @Override
@@ -101,38 +92,20 @@ final class NextTestPane extends VBox {
   private void show(PlannedTest test) {
     doing.getChildren().clear();
     meaning.getChildren().clear();
-    caution.setVisible(test != null);
-    caution.setManaged(test != null);
     if (test == null) {
       return;
     }
+    doing.getChildren().add(caution);
     caution.setText(String.join(" ", test.procedure().cautions()));
     List<Message> steps = test.procedure().steps();
     for (int i = 0; i < steps.size(); i++) {
       doing.getChildren().add(line((i + 1) + ".  " + steps.get(i).in(model.unit().get())));
     }
+    if (!test.branches().isEmpty()) {
+      tree.show(test, model.unit().get());
+      meaning.getChildren().add(tree);
+    }
     meaning.getChildren().add(line(test.reason()));
-    test.branches().forEach(branch -> meaning.getChildren().addAll(lines(branch)));
-  }
-
-  private List<Node> lines(Branch branch) {
-    List<Node> lines = new ArrayList<>();
-    lines.add(
-        line(
-            "If it shows "
-                + branch.said().in(model.unit().get())
-                + " ("
-                + Figures.percent(branch.probability())
-                + "):",
-            "hc-strong"));
-    branch.believed().stream()
-        .filter(share -> share.probability() > NAMED)
-        .limit(MOST_NAMED)
-        .forEach(
-            share ->
-                lines.add(
-                    line("    " + Figures.percent(share.probability()) + "  " + share.name())));
-    return lines;
   }
 
   private static Label line(String text, String... styles) {

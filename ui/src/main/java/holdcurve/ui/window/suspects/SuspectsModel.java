@@ -15,6 +15,7 @@ import holdcurve.record.job.Job;
 import holdcurve.record.job.Timeline;
 import holdcurve.ui.window.job.OpenJobModel;
 import holdcurve.ui.window.plot.HoldPlot;
+import holdcurve.ui.window.plot.SeveralHolds;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
@@ -37,6 +38,9 @@ import javafx.collections.ObservableList;
 public final class SuspectsModel {
   /** Suspects below this have no say in the ends of the axes [-]. */
   private static final double PLAUSIBLE = 0.02;
+
+  /** Shortest time axis of a plot [s]. */
+  private static final double LEAST_SPAN = 1;
 
   private final OpenJobModel jobs;
   private final BooleanProperty showBuildUp = new SimpleBooleanProperty();
@@ -82,27 +86,41 @@ public final class SuspectsModel {
 
   private void plot() {
     Job job = jobs.jobProperty().get();
-    plots.setAll(job == null ? List.of() : plots(job));
+    plots.setAll(job == null ? List.of() : plots(job, LEAST_SPAN, showBuildUp.get()));
   }
 
-  private List<HoldPlot> plots(Job job) {
+  /** All holds in one plot, with what the chosen suspect expects; empty without a reading. */
+  Optional<SeveralHolds> together() {
+    Job job = jobs.jobProperty().get();
+    if (job == null) {
+      return Optional.empty();
+    }
+    double span = job.tests().stream().mapToDouble(t -> t.log().holdSpan()).max().orElse(0);
+    List<HoldPlot> all =
+        plots(job, Math.max(LEAST_SPAN, span), false).stream()
+            .filter(plot -> !plot.marks().isEmpty())
+            .toList();
+    return all.isEmpty() ? Optional.empty() : Optional.of(SeveralHolds.of(all));
+  }
+
+  private List<HoldPlot> plots(Job job, double span, boolean buildUp) {
     Ranking ranking = jobs.ranking().resultProperty().get();
     List<Suspect> suspects = ranking == null ? List.of() : ranking.suspects();
     return job.tests().stream()
         .sorted(Comparator.comparing((HoldTest test) -> !test.clamped().isEmpty()))
-        .map(test -> HoldPlot.of(test, wish(test.id(), suspects)))
+        .map(test -> HoldPlot.of(test, wish(test.id(), suspects, span, buildUp)))
         .toList();
   }
 
-  private HoldPlot.Wish wish(String test, List<Suspect> suspects) {
+  private HoldPlot.Wish wish(String test, List<Suspect> suspects, double span, boolean buildUp) {
     return new HoldPlot.Wish(
         chosenSuspect().flatMap(suspect -> curve(suspect, test)),
         suspects.stream()
             .filter(suspect -> suspect.probability() >= PLAUSIBLE)
             .flatMap(suspect -> curve(suspect, test).stream())
             .toList(),
-        1,
-        showBuildUp.get(),
+        span,
+        buildUp,
         jobs.pressures().unit());
   }
 

@@ -1,10 +1,12 @@
 package holdcurve.ui.window.suspects;
 
+import holdcurve.ui.window.circuit.SuspectPlacesModel;
 import holdcurve.ui.window.frame.Actions;
 import holdcurve.ui.window.frame.Desk;
 import holdcurve.ui.window.frame.FileKind;
 import holdcurve.ui.window.frame.OutOfDate;
 import holdcurve.ui.window.frame.Page;
+import holdcurve.ui.window.frame.Pictures;
 import java.util.List;
 import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
@@ -42,7 +44,8 @@ public final class SuspectsPage implements Page {
   public SuspectsPage(SuspectsModel model, NextTestModel next, Desk desk) {
     this.model = model;
     this.desk = desk;
-    tests = new TestTabs(model);
+    tests = new TestTabs(model, new SuspectPlacesModel(desk.jobs(), desk.faults()));
+    Pictures.offer(tests, tests::picture, desk, "suspects");
     ranking = new RankingPanel(model);
     Runnable holds = () -> desk.page().set("Hold tests");
     drawer = new Drawer(model, next, holds);
@@ -93,12 +96,15 @@ public final class SuspectsPage implements Page {
   @Override
   public List<MenuItem> actions() {
     return List.of(
-        Actions.of("Next hold test", Actions.onShortcut(KeyCode.PAGE_DOWN), () -> tests.go(1)),
-        Actions.of("Previous hold test", Actions.onShortcut(KeyCode.PAGE_UP), () -> tests.go(-1)),
+        Actions.of("Next picture", Actions.onShortcut(KeyCode.PAGE_DOWN), () -> tests.go(1)),
+        Actions.of("Previous picture", Actions.onShortcut(KeyCode.PAGE_UP), () -> tests.go(-1)),
         Actions.of("To the list of suspects", Actions.onShortcut(KeyCode.L), this::focus),
         Actions.of("Next test to do", Actions.onShortcut(KeyCode.T), drawer::turnToNextTest),
         Actions.of("Notes", Actions.onShortcut(KeyCode.E), drawer::turnToNotes),
         Actions.of("What is told below the plot", Actions.onShortcut(KeyCode.J), drawer::turnOn),
+        Actions.of("Copy the picture", Pictures.COPY, () -> Pictures.copy(tests.picture())),
+        Actions.of(
+            "Save the picture …", null, () -> Pictures.save(tests.picture(), desk, "suspects")),
         Actions.of("Save the ranking as CSV or JSON …", null, this::save));
   }
 

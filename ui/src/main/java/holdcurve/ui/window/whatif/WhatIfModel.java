@@ -20,6 +20,7 @@ import holdcurve.record.log.GaugeLog;
 import holdcurve.ui.window.job.OpenJobModel;
 import holdcurve.ui.window.job.WorkModel;
 import holdcurve.ui.window.plot.HoldPlot;
+import holdcurve.ui.window.plot.SeveralHolds;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -270,6 +271,13 @@ public final class WhatIfModel {
     levers.forEach(Lever::reset);
     swaps.forEach(Swap::reset);
     List.copyOf(extras).forEach(this::remove);
+  }
+
+  /** What is expected before and after, over one another, with what was read. */
+  SeveralHolds bothPlots() {
+    return SeveralHolds.of(
+            List.of("before, with what was read", "after"), List.of(beforePlot(), afterPlot()))
+        .withoutResiduals();
   }
 
   /** The readings of the first hold without clamps, with the curve expected before. */

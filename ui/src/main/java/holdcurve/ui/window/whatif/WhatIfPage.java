@@ -5,8 +5,9 @@ import holdcurve.ui.window.frame.Desk;
 import holdcurve.ui.window.frame.FileKind;
 import holdcurve.ui.window.frame.OutOfDate;
 import holdcurve.ui.window.frame.Page;
+import holdcurve.ui.window.frame.Pictures;
 import holdcurve.ui.window.frame.Texts;
-import holdcurve.ui.window.plot.HoldChart;
+import holdcurve.ui.window.plot.SeveralHoldsPanel;
 import java.util.List;
 import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
@@ -40,8 +41,7 @@ public final class WhatIfPage implements Page {
   private final Desk desk;
   private final TabPane tabs = new TabPane();
   private final BorderPane content = new BorderPane(tabs);
-  private final HoldChart before = new HoldChart();
-  private final HoldChart after = new HoldChart();
+  private final SeveralHoldsPanel both = new SeveralHoldsPanel();
   private final ChangePanel changes;
   private final ComparisonTable table;
   private final Label note = Texts.words("", "hc-small");
@@ -85,9 +85,8 @@ public final class WhatIfPage implements Page {
             Bindings.max(
                 content.widthProperty().multiply(CHANGES_SHARE),
                 desk.looks().textSizeProperty().multiply(CHANGES_LETTERS)));
-    HBox plots = new HBox(plot("Before, with what was read", before), plot("After", after));
-    plots.getStyleClass().add("hc-pair");
-    VBox.setVgrow(plots, Priority.ALWAYS);
+    VBox.setVgrow(both, Priority.ALWAYS);
+    Pictures.offer(both, () -> both, desk, "what-if");
     HBox.setHgrow(tried, Priority.ALWAYS);
     Button repair = new Button("Note the repair");
     repair.setId("to-repair");
@@ -96,7 +95,7 @@ public final class WhatIfPage implements Page {
     repair.setOnAction(event -> desk.page().set("Repair check"));
     HBox top = new HBox(tried, repair);
     top.getStyleClass().add("hc-page-top");
-    VBox middle = new VBox(top, plots, table, note);
+    VBox middle = new VBox(top, both, table, note);
     middle.setMinWidth(0);
     pane.setCenter(middle);
     pane.setRight(changes);
@@ -113,19 +112,6 @@ public final class WhatIfPage implements Page {
     return new HBox(parts, order);
   }
 
-  private static Node plot(String title, HoldChart chart) {
-    Label words = new Label(title);
-    words.getStyleClass().add("hc-strong");
-    VBox box = new VBox(words, chart);
-    box.getStyleClass().add("hc-plot-panel");
-    VBox.setVgrow(chart, Priority.ALWAYS);
-    HBox.setHgrow(box, Priority.ALWAYS);
-    chart.setMinHeight(0);
-    box.setMinWidth(0);
-    box.setPrefWidth(300);
-    return box;
-  }
-
   private void show() {
     table.show(model.holdsProperty().get(), model.figuresProperty().get());
     tried.show();
@@ -134,8 +120,7 @@ public final class WhatIfPage implements Page {
             ? ""
             : String.join(" ", model.figuresProperty().get().notes()));
     if (model.holdsProperty().get() != null) {
-      before.show(model.beforePlot());
-      after.show(model.afterPlot());
+      both.show(model.bothPlots());
     }
   }
 
@@ -171,6 +156,8 @@ public final class WhatIfPage implements Page {
     return List.of(
         Actions.of("Back to as it is", Actions.onShortcut(KeyCode.BACK_SPACE), model::reset),
         Actions.of("Try a change, or what to order", Actions.onShortcut(KeyCode.T), this::turn),
+        Actions.of("Copy the picture", Pictures.COPY, () -> Pictures.copy(both)),
+        Actions.of("Save the picture …", null, () -> Pictures.save(both, desk, "what-if")),
         Actions.of("Open a price list …", Actions.onShortcut(KeyCode.L), this::openPrices),
         Actions.of("Save the prices …", null, this::savePrices),
         Actions.of(
