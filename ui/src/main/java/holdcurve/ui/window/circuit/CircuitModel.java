@@ -1,10 +1,21 @@
 package holdcurve.ui.window.circuit;
 
+import holdcurve.common.input.InputException;
+import holdcurve.common.message.PartName;
+import holdcurve.file.CircuitReader;
+import holdcurve.file.CircuitWriter;
 import holdcurve.inference.answer.Suspect;
 import holdcurve.physics.circuit.Circuit;
 import holdcurve.physics.circuit.Part;
+import holdcurve.physics.circuit.PartKind;
+import holdcurve.physics.circuit.Ports;
 import holdcurve.physics.circuit.Property;
 import holdcurve.physics.part.Hose;
+import holdcurve.physics.part.PartKinds;
+import holdcurve.record.finding.DrawOff;
+import holdcurve.record.finding.DropCount;
+import holdcurve.record.finding.Finding;
+import holdcurve.record.finding.JointLook;
 import holdcurve.record.job.HoldTest;
 import holdcurve.record.job.Job;
 import holdcurve.ui.schematic.CircuitLayout;
@@ -14,7 +25,8 @@ import holdcurve.ui.window.job.JobEdits;
 import holdcurve.ui.window.job.OpenJobModel;
 import holdcurve.ui.window.job.PressureFormat;
 import holdcurve.ui.window.job.WorkModel;
-import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -159,6 +171,118 @@ public final class CircuitModel {
     replace(part, flag, OptionalDouble.of(value ? 1 : 0));
   }
 
+  /** Kinds of parts that can be put in. */
+  static List<PartKind> addable() {
+    return PartKinds.all().stream().filter(kind -> kind.ports() != Ports.PLACE).toList();
+  }
+
+  /** Puts a part in after the chosen one, and chooses it. */
+  void add(PartKind kind) {
+    chosenPart()
+        .ifPresent(
+            after -> {
+              String id = CircuitEdits.freeId(drawn, kind.id());
+              edit("adding " + PartName.of(id), CircuitEdits.add(drawn, after, kind, id), id);
+            });
+  }
+
+  /** Takes the chosen part out; what was joined to it is joined together. */
+  void remove() {
+    Part part = chosenPart().filter(CircuitEdits::isMovable).orElse(null);
+    if (part == null) {
+      return;
+    }
+    Optional<String> use = use(part, "removed");
+    if (use.isPresent()) {
+      problem.set(use.get());
+      return;
+    }
+    int place = drawn.parts().indexOf(part);
+    String next = drawn.parts().get(place == 0 ? 1 : place - 1).id();
+    edit("removing " + PartName.of(part.id()), CircuitEdits.remove(drawn, part), next);
+  }
+
+  /** Moves the chosen part on by one place: with the flow for 1, against it for -1. */
+  void move(int step) {
+    chosenPart()
+        .filter(CircuitEdits::isMovable)
+        .ifPresent(
+            part ->
+                CircuitEdits.neighbour(drawn, part, step)
+                    .ifPresent(after -> moveAfter(part.id(), after)));
+  }
+
+  /** Moves a part to the place after another. */
+  void moveAfter(String id, String after) {
+    Part part = part(id).filter(CircuitEdits::isMovable).orElse(null);
+    if (part != null && !id.equals(after) && part(after).isPresent()) {
+      edit("moving " + PartName.of(id), CircuitEdits.moveAfter(drawn, part, after), id);
+    }
+  }
+
+  /** Calls a part what was typed. */
+  void rename(String before, String typed) {
+    Part part = part(before).orElse(null);
+    String id = typed.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", "-");
+    if (part == null || id.isEmpty() || id.equals(part.id())) {
+      return;
+    }
+    Optional<String> use = use(part, "renamed");
+    if (use.isPresent()) {
+      problem.set(use.get());
+    } else if (!CircuitEdits.freeId(drawn, id).equals(id)) {
+      problem.set("Another part is called '" + PartName.of(id) + "'; give this one its own name.");
+    } else {
+      edit(
+          "name of " + PartName.of(id),
+          CircuitEdits.rename(drawn, part, id),
+          before.equals(chosen.get()) ? id : chosen.get());
+    }
+  }
+
+  /** Makes a changed circuit that of the job, unless it can't be simulated. */
+  private void edit(String what, Circuit changed, String choose) {
+    if (changed.equals(drawn)) {
+      return;
+    }
+    try {
+      CircuitReader.read("The circuit", CircuitWriter.json(changed));
+    } catch (InputException e) {
+      problem.set("That can't be: " + e.getMessage());
+      return;
+    }
+    problem.set("");
+    jobs.change(what, job -> JobEdits.withCircuit(job, changed));
+    chosen.set(choose);
+  }
+
+  /** Where the job names a part, as a sentence; empty where it doesn't. */
+  private Optional<String> use(Part part, String done) {
+    Job job = jobs.jobProperty().get();
+    String name = PartName.of(part.id());
+    Optional<String> where =
+        clampedIn(part)
+            .map(hold -> "was clamped in hold '" + hold + "'")
+            .or(
+                () ->
+                    job.findings().stream().anyMatch(finding -> names(finding, part.id()))
+                        ? Optional.of("has a finding")
+                        : Optional.empty())
+            .or(
+                () ->
+                    job.upkeep().repairs().stream().anyMatch(r -> r.part().equals(part.id()))
+                        ? Optional.of("has a noted repair")
+                        : Optional.empty());
+    return where.map(
+        why -> "The " + name + " " + why + ", so it can't be " + done + ". Take that out first.");
+  }
+
+  private static boolean names(Finding finding, String part) {
+    return finding instanceof JointLook look && look.part().equals(Optional.of(part))
+        || finding instanceof DropCount count && count.part().equals(part)
+        || finding instanceof DrawOff drawn && drawn.clamped().contains(part);
+  }
+
   private Optional<String> clampedIn(Part hose) {
     return jobs.jobProperty().get().tests().stream()
         .filter(test -> test.clamped().contains(hose.id()))
@@ -180,12 +304,7 @@ public final class CircuitModel {
 
   private void replace(Part part, Property property, OptionalDouble value) {
     problem.set("");
-    Map<Property, Double> stated = new HashMap<>();
-    for (Property one : part.kind().properties()) {
-      if (part.states(one)) {
-        stated.put(one, part.value(one));
-      }
-    }
+    Map<Property, Double> stated = CircuitEdits.stated(part);
     if (value.isPresent()) {
       stated.put(property, value.getAsDouble());
     } else {
@@ -195,7 +314,7 @@ public final class CircuitModel {
     boolean same = changed.equals(part) && changed.states(property) == part.states(property);
     if (!same) {
       jobs.change(
-          PartWords.name(property).toLowerCase(java.util.Locale.ROOT) + " of " + part.id(),
+          PartWords.name(property).toLowerCase(Locale.ROOT) + " of " + part.id(),
           job ->
               JobEdits.withCircuit(
                   job, job.circuit().map(one -> one.id().equals(part.id()) ? changed : one)));

@@ -50,6 +50,8 @@ public final class CircuitPage implements Page {
     content.setCenter(drawing);
     content.setBottom(editor);
     drawing.addEventHandler(KeyEvent.KEY_PRESSED, this::enter);
+    drawing.addEventFilter(KeyEvent.KEY_PRESSED, editor.tools()::key);
+    drawing.offer(editor.tools().menu());
     model.litProperty().addListener((property, before, now) -> say());
     say();
   }
@@ -87,7 +89,16 @@ public final class CircuitPage implements Page {
     return List.of(
         next,
         previous,
+        Actions.of("Add a part after it (Insert)", null, () -> tools("#add-part")),
+        Actions.of("Move it with the flow (Alt+→)", null, () -> model.move(1)),
+        Actions.of("Move it against the flow (Alt+←)", null, () -> model.move(-1)),
+        Actions.of("Remove it (Delete)", null, model::remove),
+        Actions.of("Rename it", null, editor.tools()::rename),
         Actions.of("Change its values", Actions.onShortcut(KeyCode.E), editor::edit));
+  }
+
+  private void tools(String control) {
+    editor.lookup(control).requestFocus();
   }
 
   private void go(int step) {

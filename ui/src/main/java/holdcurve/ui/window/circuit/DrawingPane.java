@@ -1,11 +1,21 @@
 package holdcurve.ui.window.circuit;
 
+import javafx.geometry.Point2D;
+import javafx.scene.control.ContextMenu;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
 
 /** The circuit drawn; parts are chosen in it. */
 final class DrawingPane extends CircuitPaper {
+  /** A press that moves less than this is a click [px]. */
+  private static final double CLICK = 8;
+
   private final CircuitModel model;
+  private ContextMenu menu;
+  private Point2D grabbed;
+  private boolean dragging;
 
   DrawingPane(CircuitModel model) {
     super(legend());
@@ -32,11 +42,9 @@ final class DrawingPane extends CircuitPaper {
     boolean hadFocus = nodes().stream().anyMatch(PartNode::isFocused);
     draw(model.drawingProperty().get(), model.pressures());
     for (PartNode node : nodes()) {
-      node.setOnMousePressed(
-          event -> {
-            model.chosenProperty().set(node.part());
-            focus();
-          });
+      node.setOnMousePressed(event -> press(node, event));
+      node.setOnMouseDragged(event -> drag(node, event));
+      node.setOnMouseReleased(event -> drop(node, event));
       node.focusedProperty()
           .addListener(
               (property, before, now) -> {
@@ -49,6 +57,50 @@ final class DrawingPane extends CircuitPaper {
     if (hadFocus) {
       focus();
     }
+  }
+
+  /** Offers a menu where the right button is pressed on a part. */
+  void offer(ContextMenu offered) {
+    menu = offered;
+  }
+
+  private void press(PartNode node, MouseEvent event) {
+    model.chosenProperty().set(node.part());
+    focus();
+    grabbed = new Point2D(event.getSceneX(), event.getSceneY());
+    dragging = false;
+    if (event.getButton() == MouseButton.SECONDARY && menu != null) {
+      menu.show(node, event.getScreenX(), event.getScreenY());
+    } else if (menu != null) {
+      menu.hide();
+    }
+  }
+
+  private void drag(PartNode node, MouseEvent event) {
+    dragging |= grabbed.distance(event.getSceneX(), event.getSceneY()) > CLICK;
+    if (dragging && event.getButton() == MouseButton.PRIMARY) {
+      Point2D from = onPaper(grabbed.getX(), grabbed.getY());
+      Point2D to = onPaper(event.getSceneX(), event.getSceneY());
+      node.shift(to.getX() - from.getX(), to.getY() - from.getY());
+    }
+  }
+
+  /** A part let go over another goes to the place after that one. */
+  private void drop(PartNode node, MouseEvent event) {
+    if (!dragging) {
+      return;
+    }
+    dragging = false;
+    node.shift(0, 0);
+    nodes().stream()
+        .filter(other -> other != node)
+        .filter(
+            other ->
+                other
+                    .getBoundsInLocal()
+                    .contains(other.sceneToLocal(event.getSceneX(), event.getSceneY())))
+        .findFirst()
+        .ifPresent(other -> model.moveAfter(node.part(), other.part()));
   }
 
   private void mark() {

@@ -7,6 +7,7 @@ import holdcurve.physics.circuit.Unit;
 import holdcurve.ui.window.frame.Scrolled;
 import java.util.ArrayList;
 import java.util.List;
+import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -25,10 +26,13 @@ final class PartEditor extends VBox {
   private final FlowPane values = new FlowPane();
   private final List<Runnable> refreshers = new ArrayList<>();
   private final List<Runnable> typed = new ArrayList<>();
+  private final PartTools tools;
   private Part shown;
+  private boolean more;
 
   PartEditor(CircuitModel model) {
     this.model = model;
+    tools = new PartTools(model);
     setId("part-editor");
     getStyleClass().add("hc-part-editor");
     title.getStyleClass().add("hc-heading");
@@ -41,7 +45,9 @@ final class PartEditor extends VBox {
     problem.managedProperty().bind(problem.visibleProperty());
     values.getStyleClass().add("hc-values");
     ScrollPane scroll = Scrolled.downAround(values);
-    getChildren().addAll(title, problem, scroll);
+    HBox head = new HBox(title, tools);
+    head.getStyleClass().add("hc-line");
+    getChildren().addAll(head, problem, scroll);
     model.chosenProperty().addListener((property, before, now) -> show());
     model.drawingProperty().addListener((property, before, now) -> show());
     model.pressures().unitProperty().addListener((property, before, now) -> refresh());
@@ -71,18 +77,37 @@ final class PartEditor extends VBox {
     refreshers.clear();
     values.getChildren().clear();
     if (shown == null) {
-      title.setText(
-          "Click a part to see and change its values; the arrow keys go from part to part.");
+      title.setText("Click a part to change it, or go there with the arrow keys.");
       return;
     }
-    boolean none = shown.kind().properties().isEmpty();
-    title.setText(
-        PartWords.title(shown)
-            + (none ? ": nothing to set." : ". Grey values are assumed; type over what you know."));
+    title.setText(PartWords.title(shown));
+    List<Property> seldom = new ArrayList<>();
     for (Property property : shown.kind().properties()) {
-      values.getChildren().add(property.unit() == Unit.FLAG ? flag(property) : value(property));
+      if (more || PartWords.isUsual(shown, property)) {
+        values.getChildren().add(property.unit() == Unit.FLAG ? flag(property) : value(property));
+      } else {
+        seldom.add(property);
+      }
+    }
+    if (more || !seldom.isEmpty()) {
+      values.getChildren().add(more(seldom.size()));
     }
     refresh();
+  }
+
+  private Button more(int hidden) {
+    Button button = new Button(more ? "Fewer" : "More (" + hidden + ")");
+    button.setId("more-values");
+    button.setAccessibleText(more ? "Show fewer values" : hidden + " more values, seldom set");
+    button.setOnAction(
+        event -> {
+          List<Runnable> left = List.copyOf(typed);
+          left.forEach(Runnable::run);
+          more = !more;
+          build();
+          values.lookup("#more-values").requestFocus();
+        });
+    return button;
   }
 
   /** Shows the values as they are now in the fields that stand: the keyboard stays where it is. */
@@ -163,6 +188,11 @@ final class PartEditor extends VBox {
     last.setWrapText(true);
     tile.getStyleClass().add("hc-value");
     return tile;
+  }
+
+  /** What can be done with the chosen part as a whole. */
+  PartTools tools() {
+    return tools;
   }
 
   /** Puts the keyboard into the first value. */

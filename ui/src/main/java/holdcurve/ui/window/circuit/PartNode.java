@@ -99,6 +99,13 @@ final class PartNode extends Group {
     drop.setLayoutY(bounds.getMinY() - 3);
   }
 
+  /** Moves it from its place while it is dragged. */
+  void shift(double right, double down) {
+    setTranslateX(placed.x() + right);
+    setTranslateY(placed.y() + down);
+    setViewOrder(right == 0 && down == 0 ? 0 : -1);
+  }
+
   /** Id of its part. */
   String part() {
     return placed.part().id();

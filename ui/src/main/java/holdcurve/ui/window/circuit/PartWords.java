@@ -4,10 +4,16 @@ import holdcurve.common.message.PartName;
 import holdcurve.physics.circuit.Part;
 import holdcurve.physics.circuit.Property;
 import holdcurve.physics.circuit.Unit;
+import holdcurve.physics.part.Damper;
+import holdcurve.physics.part.Hose;
+import holdcurve.physics.part.Injector;
+import holdcurve.physics.part.Regulator;
+import holdcurve.physics.part.RigidPipe;
 import holdcurve.ui.schematic.PartLabel;
 import holdcurve.ui.window.job.PressureFormat;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.Set;
 
 /** Parts and their properties in words. */
 final class PartWords {
@@ -61,6 +67,24 @@ final class PartWords {
 
   static boolean isPressure(Property property) {
     return property.unit() == Unit.BAR;
+  }
+
+  /** Those that most people know of their car; the others are seldom set. */
+  private static final Set<Property> USUAL =
+      Set.of(
+          Hose.LENGTH,
+          Hose.BORE,
+          Hose.CLAMPABLE,
+          RigidPipe.LENGTH,
+          RigidPipe.BORE,
+          Regulator.SET,
+          Injector.COUNT,
+          Injector.STATIC_FLOW,
+          Damper.CENTRE);
+
+  /** Whether a property is shown at once. */
+  static boolean isUsual(Part part, Property property) {
+    return part.states(property) || USUAL.contains(property);
   }
 
   /** A stem as a person says it. */

@@ -58,10 +58,10 @@ final class SeveralHoldsChart extends PathChart {
     String unit = " [" + holds.unit().symbol() + "]";
     if (residuals) {
       holds.off().ifPresent(up::show);
-      up.setLabel("Off" + unit);
-      time.setLabel("");
-      time.setTickLabelsVisible(false);
-      time.setTickMarkVisible(false);
+      up.setLabel("Off");
+      boolean alone = holds.off().isEmpty();
+      time.setLabel(alone ? holds.timeAxis().shortTitle() : "");
+      time.setTickLabelsVisible(alone);
     } else {
       up.show(holds.pressure());
       up.setLabel("Pressure" + unit);

@@ -24,7 +24,7 @@ public final class SeveralHoldsPanel extends VBox {
   private static final double REACH = 40;
 
   /** Share of the height that the residuals take [-]. */
-  private static final double STRIP = 0.3;
+  private static final double STRIP = 0.36;
 
   private static final String HOW = "Point at a reading, or press \u2190 \u2192.";
 

@@ -48,11 +48,7 @@ final class NextTestPane extends VBox {
     choice.setMaxWidth(Double.MAX_VALUE);
     choice.setConverter(new Names());
     choice.valueProperty().bindBidirectional(model.chosenProperty());
-    HBox both = new HBox(24, doing, meaning);
-    for (VBox half : List.of(doing, meaning)) {
-      half.setPrefWidth(100);
-      HBox.setHgrow(half, Priority.ALWAYS);
-    }
+    VBox both = new VBox(10, meaning, doing);
     ScrollPane scroll = Scrolled.down(both);
     VBox.setVgrow(scroll, Priority.ALWAYS);
     getChildren().addAll(headline, which, scroll);

@@ -35,7 +35,7 @@ final class TriedBar extends VBox {
     boolean nothing = what.isEmpty() && model.extras().isEmpty();
     tried.setText(
         nothing
-            ? "Tick a repair or move a slider: the right-hand plot and the figures follow."
+            ? "Tick a repair or move a slider: the plot and the figures follow."
             : what.isEmpty()
                 ? "Tried:"
                 : "Tried: " + String.join("; ", what.stream().map(TriedBar::lower).toList()) + ".");
