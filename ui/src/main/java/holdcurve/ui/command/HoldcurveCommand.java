@@ -60,6 +60,7 @@ public final class HoldcurveCommand implements Callable<Integer> {
     commands.put("drop-test", DropTestCommand.class);
     commands.put("window", WindowCommand.class);
     commands.put("report-problem", ReportProblemCommand.class);
+    commands.put("guide", GuideCommand.class);
     commands.put("about", AboutCommand.class);
     return commands;
   }

@@ -110,14 +110,10 @@ final class ReportProblemCommand implements Callable<Integer> {
     problem
         .entries()
         .forEach(
-            one -> out.printf("  %-" + width + "s %8s  %s%n", one.name(), size(one), one.what()));
+            one -> out.printf("  %-" + width + "s %8s  %s%n", one.name(), one.size(), one.what()));
     problem.missing().forEach(one -> out.println("  not in it: " + one));
     Wrapped.print(out, "", seen);
     out.println("Look it over, then send it with a sentence on what went wrong.");
     out.flush();
-  }
-
-  private static String size(ProblemFile.Entry entry) {
-    return (entry.content().length + 1023) / 1024 + " kB";
   }
 }

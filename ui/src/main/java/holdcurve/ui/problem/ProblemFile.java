@@ -37,7 +37,12 @@ public record ProblemFile(List<Entry> entries, List<String> missing) {
    * @param name its path in the zip
    * @param what it is, in a few words
    */
-  public record Entry(String name, String what, byte[] content) {}
+  public record Entry(String name, String what, byte[] content) {
+    /** Its size in words. */
+    public String size() {
+      return (content.length + 1023) / 1024 + " kB";
+    }
+  }
 
   public ProblemFile {
     entries = List.copyOf(entries);

@@ -65,15 +65,17 @@ final class CircuitDrawing {
     code.append(
         text(
             "<line x1=\"%.1f\" y1=\"%.1f\" x2=\"%.1f\" y2=\"%.1f\" %s/>%n",
-            wire.fromX(), wire.fromY(), wire.toX(), wire.toY(), style(Mark.Ink.LINE)));
+            wire.fromX(),
+            wire.fromY(),
+            wire.toX(),
+            wire.toY(),
+            SymbolDrawing.style(Mark.Ink.LINE)));
   }
 
   private void part(Placed placed) {
     String mirror = placed.stand() == Stand.LEFT ? " scale(-1 1)" : "";
     code.append(text("<g transform=\"translate(%.1f %.1f)%s\">", placed.x(), placed.y(), mirror));
-    for (Mark mark : Symbols.of(placed).marks()) {
-      code.append(text("<path d=\"%s\" %s/>", mark.path(), style(mark.ink())));
-    }
+    code.append(SymbolDrawing.marks(Symbols.of(placed)));
     code.append(text("</g>%n"));
     if (places.contains(placed.part().id())) {
       drop(placed);
@@ -114,17 +116,6 @@ final class CircuitDrawing {
               scale * PartLabel.LINE,
               Html.text(lines.get(i)).code()));
     }
-  }
-
-  private static String style(Mark.Ink ink) {
-    String line = "stroke=\"" + Colours.of(Role.TEXT) + "\" stroke-width=\"1.6\"";
-    return switch (ink) {
-      case LINE -> "fill=\"none\" " + line;
-      case DASHED -> "fill=\"none\" stroke-dasharray=\"4 3\" " + line;
-      case FILLED -> "fill=\"" + Colours.of(Role.PAPER) + "\" " + line;
-      case SOLID -> "fill=\"" + Colours.of(Role.TEXT) + "\"";
-      case CLAMP -> "fill=\"" + Colours.of(Role.MEASURED) + "\"";
-    };
   }
 
   private static String text(String format, Object... values) {

@@ -5,6 +5,8 @@ import holdcurve.ui.schematic.PartLabel;
 import holdcurve.ui.window.frame.Sign;
 import holdcurve.ui.window.job.PressureFormat;
 import java.util.List;
+import holdcurve.ui.window.job.Pressures;
+import holdcurve.ui.window.symbol.SymbolNodes;
 import javafx.css.PseudoClass;
 import javafx.geometry.Bounds;
 import javafx.scene.AccessibleRole;

@@ -24,6 +24,8 @@ public record FileKind(String title, String name, List<String> patterns) {
 
   public static final FileKind PICTURE =
       new FileKind("The picture as a file", "Pictures", List.of("*.png"));
+  public static final FileKind PROBLEM =
+      new FileKind("The report of a problem", "Zip files", List.of("*.zip"));
 
   public FileKind {
     patterns = List.copyOf(patterns);

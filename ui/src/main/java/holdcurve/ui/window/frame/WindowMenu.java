@@ -1,6 +1,11 @@
 package holdcurve.ui.window.frame;
 
 import holdcurve.ui.theme.Appearance;
+import holdcurve.ui.guide.Guide;
+import holdcurve.ui.theme.Looks;
+import holdcurve.ui.window.help.AboutWindow;
+import holdcurve.ui.window.help.GuideWindow;
+import holdcurve.ui.window.help.ProblemWindow;
 import holdcurve.ui.window.job.OpenJobModel;
 import java.nio.file.Path;
 import java.util.List;
@@ -47,7 +52,7 @@ final class WindowMenu extends MenuBar {
     model = desk.jobs();
     noJob = model.jobProperty().isNull();
     page.disableProperty().bind(noJob);
-    getMenus().addAll(file(desk, files), edit(undoing), view(desk), go(pages, show), page);
+    getMenus().addAll(file(desk, files), edit(undoing), view(desk), go(pages, show), page, help());
   }
 
   private Menu file(Desk desk, FileActions files) {
@@ -142,6 +147,24 @@ final class WindowMenu extends MenuBar {
     }
     go.disableProperty().bind(noJob);
     return go;
+  }
+
+  private Menu help() {
+    GuideWindow guide = new GuideWindow(desk.looks());
+    ProblemWindow problem =
+        new ProblemWindow(
+            model,
+            desk.looks(),
+            name -> desk.dialogs().save(FileKind.PROBLEM, model.fileProperty().get(), name));
+    return new Menu(
+        "_Help",
+        null,
+        item(
+            "_Guide",
+            new KeyCodeCombination(KeyCode.F1),
+            () -> guide.show(Guide.forPage(desk.page().get()))),
+        whereJob(item("_Report a problem …", null, problem::show)),
+        item("_About", null, () -> AboutWindow.show(desk.looks())));
   }
 
   private MenuItem whereJob(MenuItem item) {

@@ -1,4 +1,4 @@
-package holdcurve.ui.window.circuit;
+package holdcurve.ui.window.symbol;
 
 import holdcurve.ui.schematic.Drawing.Placed;
 import holdcurve.ui.schematic.Drawing.Stand;
@@ -9,10 +9,10 @@ import javafx.scene.Group;
 import javafx.scene.shape.SVGPath;
 
 /** Symbols as nodes, coloured by the stylesheet. */
-final class SymbolNodes {
+public final class SymbolNodes {
   private SymbolNodes() {}
 
-  static Group of(Placed placed) {
+  public static Group of(Placed placed) {
     Group symbol = group(Symbols.of(placed));
     if (placed.stand() == Stand.LEFT) {
       symbol.setScaleX(-1);
@@ -20,11 +20,12 @@ final class SymbolNodes {
     return symbol;
   }
 
-  static Group clampPoint() {
+  public static Group clampPoint() {
     return group(Symbols.clampPoint());
   }
 
-  private static Group group(Symbol symbol) {
+  /** A symbol by itself. */
+  public static Group group(Symbol symbol) {
     Group group = new Group();
     symbol.marks().forEach(mark -> group.getChildren().add(node(mark)));
     return group;

@@ -1,0 +1,28 @@
+package holdcurve.ui.window.help;
+
+import holdcurve.ui.theme.Looks;
+import javafx.scene.Parent;
+import javafx.scene.Scene;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+
+/** A window beside the work, with its looks; Escape closes it. */
+final class SideWindow {
+  private SideWindow() {}
+
+  static Stage of(String title, Parent content, Looks looks, double width, double height) {
+    Scene scene = new Scene(content, width, height);
+    looks.dress(scene);
+    Stage stage = new Stage();
+    stage.setTitle(title + " – Holdcurve");
+    stage.getIcons().add(Looks.icon());
+    stage.setScene(scene);
+    scene.setOnKeyPressed(
+        event -> {
+          if (event.getCode() == KeyCode.ESCAPE) {
+            stage.close();
+          }
+        });
+    return stage;
+  }
+}

@@ -1,0 +1,2 @@
+/** Symbols of parts on the screen. */
+package holdcurve.ui.window.symbol;
