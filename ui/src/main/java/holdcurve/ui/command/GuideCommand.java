@@ -8,6 +8,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.commonmark.ext.gfm.tables.TablesExtension;
+import org.commonmark.node.AbstractVisitor;
+import org.commonmark.node.Image;
+import org.commonmark.node.Link;
+import org.commonmark.node.Node;
+import org.commonmark.node.SoftLineBreak;
+import org.commonmark.node.Text;
 import org.commonmark.renderer.text.LineBreakRendering;
 import org.commonmark.renderer.text.TextContentRenderer;
 import picocli.CommandLine.ArgGroup;
@@ -79,12 +85,36 @@ final class GuideCommand implements Callable<Integer> {
   }
 
   private static void print(Chapter chapter, PrintWriter out) {
+    Node text = chapter.text();
+    text.accept(new WordsOnly());
     TextContentRenderer.builder()
         .extensions(List.of(TablesExtension.create()))
         .lineBreakRendering(LineBreakRendering.SEPARATE_BLOCKS)
         .build()
-        .render(chapter.text())
+        .render(text)
         .lines()
         .forEach(line -> Wrapped.print(out, "", line));
+  }
+
+  /** Takes out what a terminal can't show: pictures, addresses of links, ends of source lines. */
+  private static final class WordsOnly extends AbstractVisitor {
+    @Override
+    public void visit(Image image) {
+      image.unlink();
+    }
+
+    @Override
+    public void visit(Link link) {
+      while (link.getFirstChild() != null) {
+        link.insertBefore(link.getFirstChild());
+      }
+      link.unlink();
+    }
+
+    @Override
+    public void visit(SoftLineBreak end) {
+      end.insertBefore(new Text(" "));
+      end.unlink();
+    }
   }
 }

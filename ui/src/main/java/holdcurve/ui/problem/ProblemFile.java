@@ -58,7 +58,7 @@ public record ProblemFile(List<Entry> entries, List<String> missing) {
   public static ProblemFile of(Path job, String happened) {
     NamedFiles named = NamedFiles.in(job);
     List<Entry> entries = new ArrayList<>(named.entries());
-    entries.add(text(HAPPENED, "what happened when it was ranked again", withoutHome(happened)));
+    entries.add(text(HAPPENED, "what the program noted", withoutHome(happened)));
     windowLogs().forEach(entries::add);
     entries.add(text(VERSION, "version of Holdcurve, Java and libraries", version()));
     return new ProblemFile(entries, named.missing());

@@ -12,7 +12,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import org.apache.pdfbox.pdmodel.font.FontMappers;
 
-/** The report page as PDF, with its one font embedded. */
+/** A page as PDF, with its one font embedded. */
 public final class ReportPdf {
   private ReportPdf() {}
 
@@ -20,7 +20,7 @@ public final class ReportPdf {
    * Made on a thread of its own, since the library that makes it can't be stopped: whoever is told
    * to stop doesn't wait for it.
    *
-   * @param html of {@link ReportPage#html}
+   * @param html well-formed, such as {@link ReportPage#html}; its pictures are part of it
    * @throws CancellationException if the thread is interrupted
    */
   public static byte[] of(String html) {
@@ -45,7 +45,8 @@ public final class ReportPdf {
     PdfRendererBuilder builder = new PdfRendererBuilder();
     builder.useFont(OneFont::open, "Report", 400, FontStyle.NORMAL, true);
     builder.useSVGDrawer(new BatikSVGDrawer());
-    builder.useUriResolver((base, uri) -> null);
+    // what is in the page itself may be shown; nothing is fetched from elsewhere
+    builder.useUriResolver((base, uri) -> uri.startsWith("data:") ? uri : null);
     builder.withHtmlContent(html, null);
     builder.toStream(out);
     try {

@@ -16,7 +16,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.Heading;
@@ -134,7 +136,18 @@ class GuideTest {
       assertTrue(pages >= 12 && pages <= 20, pages + " pages");
       String text = new PDFTextStripper().getText(document);
       Guide.chapters().forEach(one -> assertTrue(text.contains(one.title()), one.title()));
+      assertEquals(GuideFiles.pictures(Guide.chapters()).size(), images(document));
     }
+  }
+
+  private static int images(PDDocument document) throws IOException {
+    int images = 0;
+    for (PDPage page : document.getPages()) {
+      for (COSName name : page.getResources().getXObjectNames()) {
+        images += page.getResources().isImageXObject(name) ? 1 : 0;
+      }
+    }
+    return images;
   }
 
   @Test

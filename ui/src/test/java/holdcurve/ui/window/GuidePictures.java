@@ -11,6 +11,8 @@ import holdcurve.ui.window.frame.FileDialogs;
 import holdcurve.ui.window.frame.FileKind;
 import holdcurve.ui.window.job.JobEdits;
 import holdcurve.ui.window.job.OpenJobModel;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -28,6 +30,7 @@ import javafx.scene.input.DataFormat;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import javafx.stage.StageStyle;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
 import org.testfx.api.FxToolkit;
@@ -150,7 +153,25 @@ class GuidePictures {
 
   private void picture(String name) throws Exception {
     settle();
-    SceneImage.write(stage, PICTURES.resolve(name + ".png"), 1280, 720);
+    Path file = PICTURES.resolve(name + ".png");
+    SceneImage.write(stage, file, 1280, 720);
+    opaque(file);
+  }
+
+  /** Without transparency, which a window has none of: the file is smaller, and its PDF too. */
+  private static void opaque(Path file) throws IOException {
+    BufferedImage from = ImageIO.read(file.toFile());
+    BufferedImage to =
+        new BufferedImage(from.getWidth(), from.getHeight(), BufferedImage.TYPE_INT_RGB);
+    to.setRGB(
+        0,
+        0,
+        from.getWidth(),
+        from.getHeight(),
+        from.getRGB(0, 0, from.getWidth(), from.getHeight(), null, 0, from.getWidth()),
+        0,
+        from.getWidth());
+    ImageIO.write(to, "png", file.toFile());
   }
 
   @Test

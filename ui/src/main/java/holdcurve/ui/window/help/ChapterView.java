@@ -223,7 +223,10 @@ final class ChapterView {
     for (int line = 0; line < rows.size(); line++) {
       for (int column = 0; column < columns; column++) {
         TableCell cell = rows.get(line).get(column);
-        TextFlow words = flow(cell, cell.isHeader() ? "hc-guide-head" : "hc-guide-cell");
+        Node words =
+            cell.getFirstChild() instanceof Image drawing
+                ? picture(drawing)
+                : flow(cell, cell.isHeader() ? "hc-guide-head" : "hc-guide-cell");
         GridPane.setValignment(words, VPos.TOP);
         grid.add(words, column, line);
       }

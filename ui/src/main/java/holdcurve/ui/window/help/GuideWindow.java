@@ -54,7 +54,7 @@ public final class GuideWindow {
     list.getItems().setAll(Guide.chapters());
     list.setId("guide-chapters");
     list.setCellFactory(view -> new TitleCell());
-    list.setPrefWidth(260);
+    list.getStyleClass().add("hc-guide-chapters");
     list.getSelectionModel()
         .selectedItemProperty()
         .addListener((property, before, now) -> read(now));
