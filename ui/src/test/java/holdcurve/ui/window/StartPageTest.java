@@ -88,4 +88,24 @@ class StartPageTest {
     assertNull(desk().jobs().fileProperty().get());
     assertEquals(List.of(), List.copyOf(desk().jobs().recent().all()));
   }
+
+  @Test
+  void aNewcomerIsShownRoundInThreeStepsThatCanBeSkipped() throws Exception {
+    run(((Button) window.find("#open-example"))::fire);
+    Label words = (Label) window.find("#example .label");
+    String before = words.getText();
+    for (String page : List.of("Hold tests", "Suspects", "Suspects")) {
+      run(((Button) window.find("#example-next"))::fire);
+      assertEquals(page, desk().page().get());
+      assertTrue(words.getText().contains(" of 3: "), words.getText());
+      window.picture("first-steps-" + words.getText().charAt(0), 1280, 720);
+    }
+    run(((Button) window.find("#example-next"))::fire);
+    assertEquals(before, words.getText());
+    assertNull(window.find("#example-skip"));
+    show();
+    run(((Button) window.find("#open-example"))::fire);
+    run(((Button) window.find("#example-skip"))::fire);
+    assertNull(window.find("#example-next"));
+  }
 }

@@ -67,7 +67,7 @@ public final class WindowView {
             new Banner(model),
             new QuestionStrip(model.questions()),
             new ElsewhereStrip(model, files::saveAs),
-            new ExampleStrip(model, files::saveAs),
+            new ExampleStrip(model, desk.page(), files::saveAs),
             new RescueStrip(desk.rescue())));
     root.setCenter(middle);
     root.setBottom(new ProgressStrip(model));
