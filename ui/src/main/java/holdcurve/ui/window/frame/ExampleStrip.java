@@ -75,7 +75,10 @@ final class ExampleStrip extends HBox {
     }
     Step step = STEPS.get(taken++);
     words.setText(step.words());
-    next.setText(taken == STEPS.size() ? "Done" : "Next");
+    boolean last = taken == STEPS.size();
+    next.setText(last ? "Done" : "Next");
+    skip.setVisible(!last);
+    skip.setManaged(!last);
     page.set(step.page());
     next.requestFocus();
   }

@@ -14,15 +14,15 @@ import javafx.stage.Stage;
 
 /**
  * The guide beside the work: chapters at the left, the one that is read at the right. It needs no
- * browser and no network. It is made when it is first asked for.
+ * browser and no network.
  */
 public final class GuideWindow {
   private static final double WIDTH = 1040;
   private static final double HEIGHT = 860;
 
   private final Looks looks;
-  private final ListView<Chapter> list = new ListView<>();
-  private final ScrollPane reading = new ScrollPane();
+  private ListView<Chapter> list;
+  private ScrollPane reading;
   private Stage stage;
 
   /**
@@ -50,7 +50,10 @@ public final class GuideWindow {
         .forEach(list.getSelectionModel()::select);
   }
 
+  /** Made when it is first asked for: the start of the work doesn't wait for it. */
   private Stage stage() {
+    list = new ListView<>();
+    reading = new ScrollPane();
     list.getItems().setAll(Guide.chapters());
     list.setId("guide-chapters");
     list.setCellFactory(view -> new TitleCell());
