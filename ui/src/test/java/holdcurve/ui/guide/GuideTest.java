@@ -45,15 +45,14 @@ class GuideTest {
   }
 
   @Test
-  void everyCautionIsPutInAndStandsInTheChapterOnSafetyOrAtItsStep() {
+  void everyCautionIsPutIn() {
     String all =
         Guide.chapters().stream()
             .map(chapter -> plain(chapter.text()))
             .collect(Collectors.joining("\n"));
     assertFalse(all.contains("{caution"), all);
     for (Caution caution : Caution.values()) {
-      assertTrue(
-          caution == Caution.RETURN_CAN || all.contains(caution.text()), () -> caution.text());
+      assertTrue(all.contains(caution.text()), caution.text());
     }
     Chapter safety = Guide.chapters().get(0);
     Cautions.general().forEach(text -> assertTrue(plain(safety.text()).contains(text), text));
