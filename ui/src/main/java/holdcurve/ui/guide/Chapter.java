@@ -1,6 +1,6 @@
 package holdcurve.ui.guide;
 
-import holdcurve.caution.Cautions;
+import holdcurve.common.caution.Cautions;
 import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Matcher;

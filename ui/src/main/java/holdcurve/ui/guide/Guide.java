@@ -1,6 +1,6 @@
 package holdcurve.ui.guide;
 
-import holdcurve.check.InputException;
+import holdcurve.common.input.InputException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;

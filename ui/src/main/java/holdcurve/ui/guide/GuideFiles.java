@@ -1,6 +1,6 @@
 package holdcurve.ui.guide;
 
-import holdcurve.check.InputException;
+import holdcurve.common.input.InputException;
 import holdcurve.file.SafeFile;
 import holdcurve.ui.report.ReportPdf;
 import java.io.IOException;

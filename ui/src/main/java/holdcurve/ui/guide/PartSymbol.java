@@ -1,8 +1,8 @@
 package holdcurve.ui.guide;
 
-import holdcurve.circuit.Part;
-import holdcurve.part.Injector;
-import holdcurve.part.PartKinds;
+import holdcurve.physics.circuit.Part;
+import holdcurve.physics.part.Injector;
+import holdcurve.physics.part.PartKinds;
 import holdcurve.ui.schematic.Drawing.Placed;
 import holdcurve.ui.schematic.Drawing.Stand;
 import holdcurve.ui.schematic.Symbol;

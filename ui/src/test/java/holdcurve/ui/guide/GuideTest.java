@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import holdcurve.caution.Caution;
-import holdcurve.caution.Cautions;
-import holdcurve.check.InputException;
+import holdcurve.common.caution.Caution;
+import holdcurve.common.caution.Cautions;
+import holdcurve.common.input.InputException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

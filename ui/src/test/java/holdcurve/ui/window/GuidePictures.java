@@ -4,7 +4,7 @@ import static holdcurve.ui.window.ShownWindow.run;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 
 import holdcurve.fault.FaultCatalogue;
-import holdcurve.job.Job;
+import holdcurve.record.job.Job;
 import holdcurve.ui.theme.Theme;
 import holdcurve.ui.window.frame.Desk;
 import holdcurve.ui.window.frame.FileDialogs;

@@ -1,12 +1,8 @@
 package holdcurve.ui.window.circuit;
 
+import holdcurve.ui.window.symbol.SymbolNodes;
 import javafx.geometry.Point2D;
 import javafx.scene.control.ContextMenu;
-import holdcurve.ui.schematic.Drawing;
-import holdcurve.ui.window.symbol.SymbolNodes;
-import java.util.ArrayList;
-import java.util.List;
-import javafx.scene.Group;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;

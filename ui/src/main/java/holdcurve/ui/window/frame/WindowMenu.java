@@ -1,8 +1,7 @@
 package holdcurve.ui.window.frame;
 
-import holdcurve.ui.theme.Appearance;
 import holdcurve.ui.guide.Guide;
-import holdcurve.ui.theme.Looks;
+import holdcurve.ui.theme.Appearance;
 import holdcurve.ui.window.help.AboutWindow;
 import holdcurve.ui.window.help.GuideWindow;
 import holdcurve.ui.window.help.ProblemWindow;

@@ -2,7 +2,7 @@ package holdcurve.ui.window.help;
 
 import holdcurve.ui.about.Build;
 import holdcurve.ui.about.Library;
-import holdcurve.ui.theme.Looks;
+import holdcurve.ui.theme.Appearance;
 import java.util.List;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -15,7 +15,7 @@ public final class AboutWindow {
   private AboutWindow() {}
 
   /** Shows it. */
-  public static void show(Looks looks) {
+  public static void show(Appearance looks) {
     Label name = new Label("Holdcurve " + Build.version());
     name.getStyleClass().addAll("hc-large", "hc-strong");
     Label licence = new Label("Licence: " + Build.LICENCE);

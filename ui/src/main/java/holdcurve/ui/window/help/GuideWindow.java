@@ -2,7 +2,7 @@ package holdcurve.ui.window.help;
 
 import holdcurve.ui.guide.Chapter;
 import holdcurve.ui.guide.Guide;
-import holdcurve.ui.theme.Looks;
+import holdcurve.ui.theme.Appearance;
 import java.util.List;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
@@ -20,7 +20,7 @@ public final class GuideWindow {
   private static final double WIDTH = 1040;
   private static final double HEIGHT = 860;
 
-  private final Looks looks;
+  private final Appearance looks;
   private ListView<Chapter> list;
   private ScrollPane reading;
   private Stage stage;
@@ -28,7 +28,7 @@ public final class GuideWindow {
   /**
    * @param looks those of the work
    */
-  public GuideWindow(Looks looks) {
+  public GuideWindow(Appearance looks) {
     this.looks = looks;
   }
 

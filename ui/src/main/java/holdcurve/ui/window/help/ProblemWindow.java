@@ -2,7 +2,7 @@ package holdcurve.ui.window.help;
 
 import holdcurve.file.JobWriter;
 import holdcurve.ui.problem.ProblemFile;
-import holdcurve.ui.theme.Looks;
+import holdcurve.ui.theme.Appearance;
 import holdcurve.ui.window.job.OpenJobModel;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -21,13 +21,14 @@ public final class ProblemWindow {
   private static final String HAPPENED = "Reported from the window. It was not ranked again.";
 
   private final OpenJobModel model;
-  private final Looks looks;
+  private final Appearance looks;
   private final Function<String, Optional<Path>> target;
 
   /**
    * @param target asks where to write; given the name that is proposed
    */
-  public ProblemWindow(OpenJobModel model, Looks looks, Function<String, Optional<Path>> target) {
+  public ProblemWindow(
+      OpenJobModel model, Appearance looks, Function<String, Optional<Path>> target) {
     this.model = model;
     this.looks = looks;
     this.target = target;

@@ -1,6 +1,6 @@
 package holdcurve.ui.window.help;
 
-import holdcurve.ui.theme.Looks;
+import holdcurve.ui.theme.Appearance;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
@@ -10,12 +10,12 @@ import javafx.stage.Stage;
 final class SideWindow {
   private SideWindow() {}
 
-  static Stage of(String title, Parent content, Looks looks, double width, double height) {
+  static Stage of(String title, Parent content, Appearance looks, double width, double height) {
     Scene scene = new Scene(content, width, height);
     looks.dress(scene);
     Stage stage = new Stage();
     stage.setTitle(title + " – Holdcurve");
-    stage.getIcons().add(Looks.icon());
+    stage.getIcons().add(Appearance.icon());
     stage.setScene(scene);
     scene.setOnKeyPressed(
         event -> {
