@@ -9,7 +9,8 @@ import java.util.stream.IntStream;
 /**
  * How far flows lie from the middle of their set: the median, so that one clogged injector doesn't
  * make the sound ones look rich. What all flows of a bench share cancels, so only its repeatability
- * counts.
+ * counts. In an odd set one flow is the median itself, but which one it is isn't sure: no deviation
+ * there is surer than one from the mean of the set.
  */
 final class FlowDeviations {
   /** Standard deviations to either end of a 90 % interval [-]. */
@@ -26,7 +27,9 @@ final class FlowDeviations {
     double[] weights = weights(flows);
     double middle =
         IntStream.range(0, weights.length).mapToDouble(i -> weights[i] * flows.get(i)).sum();
-    List<Interval> departures = new ArrayList<>();
+    List<Interval> deviations = new ArrayList<>();
+    double share = weights.length % 2 == 0 ? 0 : 1 - 1.0 / weights.length;
+    double least = share * repeatability * repeatability;
     for (int i = 0; i < weights.length; i++) {
       double ratio = flows.get(i) / middle;
       double variance = 0;
@@ -35,10 +38,10 @@ final class FlowDeviations {
         double error = slope * flows.get(j) / middle * repeatability;
         variance += error * error;
       }
-      double reach = TO_90_PERCENT * Math.sqrt(variance);
-      departures.add(new Interval(ratio - 1 - reach, ratio - 1, ratio - 1 + reach));
+      double reach = TO_90_PERCENT * Math.sqrt(Math.max(variance, least));
+      deviations.add(new Interval(ratio - 1 - reach, ratio - 1, ratio - 1 + reach));
     }
-    return departures;
+    return deviations;
   }
 
   /** Share of each flow in the median: one in the middle, or two with half each [-]. */
