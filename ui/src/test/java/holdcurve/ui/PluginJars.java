@@ -31,9 +31,9 @@ public final class PluginJars {
   private static final String SOUND =
       """
       package trial;
-      import holdcurve.circuit.*;
+      import holdcurve.physics.circuit.*;
       import holdcurve.fault.*;
-      import holdcurve.flow.*;
+      import holdcurve.physics.flow.*;
       import java.util.List;
       public class Sound implements LeakFault {
         static final FaultParameter LEAK =
@@ -94,7 +94,7 @@ public final class PluginJars {
   }
 
   private static String extension(String name, String members) {
-    return "package trial;\nimport holdcurve.circuit.*;\nimport holdcurve.fault.*;\n"
+    return "package trial;\nimport holdcurve.physics.circuit.*;\nimport holdcurve.fault.*;\n"
         + "import java.util.List;\npublic class "
         + name
         + " extends Sound {\n"

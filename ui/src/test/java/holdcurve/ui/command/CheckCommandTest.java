@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -32,9 +33,22 @@ class CheckCommandTest {
     JsonNode check = new ObjectMapper().readTree(json.toFile());
     assertEquals("holds", check.get("verdict").get("kind").asText());
     assertEquals("passes", check.get("pass").get(0).get("outcome").asText());
-    JsonNode described = check.get("should_show").get(0);
-    JsonNode remembered = check.get("by_its_own_history").get(0);
-    assertTrue(width(remembered) < width(described), "history should narrow the range");
+  }
+
+  /** A range from a hundred draws is off by a tenth, so it is taken with three seeds. */
+  @Test
+  void historyNarrowsTheRange() throws IOException {
+    Path json = folder.resolve("check.json");
+    double described = 0;
+    double remembered = 0;
+    for (String seed : List.of("1", "2", "3")) {
+      String job = SCENARIOS.resolve("repaired-check-valve.job.json").toString();
+      Console.run("check", job, "--seed", seed, "--json", json.toString());
+      JsonNode check = new ObjectMapper().readTree(json.toFile());
+      described += width(check.get("should_show").get(0));
+      remembered += width(check.get("by_its_own_history").get(0));
+    }
+    assertTrue(remembered < described, remembered + " against " + described);
   }
 
   private static double width(JsonNode curve) {
