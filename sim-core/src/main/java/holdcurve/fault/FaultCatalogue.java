@@ -51,12 +51,6 @@ public record FaultCatalogue(List<LeakFault> faults, List<String> problems) {
     return admission.catalogue();
   }
 
-  static FaultCatalogue of(Iterator<LeakFault> found) {
-    Admission admission = new Admission();
-    addAll(found, admission);
-    return admission.catalogue();
-  }
-
   private static void addAll(Iterator<LeakFault> found, Admission admission) {
     PluginCall call = PluginCall.direct();
     for (int failures = 0; failures < MOST_FAILURES; ) {

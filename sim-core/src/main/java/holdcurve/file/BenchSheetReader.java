@@ -8,6 +8,7 @@ import holdcurve.bench.flowsheet.BenchSheet;
 import holdcurve.bench.flowsheet.FlowPoint;
 import holdcurve.bench.flowsheet.Service;
 import holdcurve.common.input.InputException;
+import holdcurve.common.number.Celsius;
 import holdcurve.record.log.SheetTable;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -217,7 +218,9 @@ public final class BenchSheetReader {
     double celsius = fields.number(prefix + "fluid_temp_c", -10, 60, " °C", 20);
     FlowPoint point =
         new FlowPoint(
-            bar * 1e5, FluidNames.read(fields, prefix + "fluid", "n-heptane"), celsius + 273.15);
+            bar * 1e5,
+            FluidNames.read(fields, prefix + "fluid", "n-heptane"),
+            Celsius.toKelvins(celsius));
     return new Bench(
         point,
         percent(fields, prefix + "repeatability_percent", 0.01, limits.repeatability()),

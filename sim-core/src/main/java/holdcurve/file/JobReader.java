@@ -3,6 +3,7 @@ package holdcurve.file;
 import holdcurve.common.input.InputErrors;
 import holdcurve.common.input.InputException;
 import holdcurve.common.message.Message;
+import holdcurve.common.number.Celsius;
 import holdcurve.common.text.Days;
 import holdcurve.physics.circuit.Circuit;
 import holdcurve.physics.part.Hose;
@@ -242,7 +243,7 @@ public final class JobReader {
         place.find("prime_s").map(p -> p.number(0, 36000, " s")).orElse(20.0),
         place
             .find("fuel_temp_C")
-            .map(p -> OptionalDouble.of(p.number(-20, 90, " °C") + 273.15))
+            .map(p -> OptionalDouble.of(Celsius.toKelvins(p.number(-20, 90, " °C"))))
             .orElseGet(OptionalDouble::empty),
         log,
         place.find("date").map(date -> day(date, id)).orElse(""),

@@ -2,6 +2,7 @@ package holdcurve.file;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import holdcurve.common.number.Celsius;
 import holdcurve.record.job.GaugeSpec;
 import holdcurve.record.job.HoldTest;
 import holdcurve.record.job.Job;
@@ -84,7 +85,7 @@ public final class JobWriter {
     node.put("clamp_time_s", CircuitWriter.plain(test.clampTime()));
     node.put("prime_s", CircuitWriter.plain(test.primeTime()));
     test.fuelTemperature()
-        .ifPresent(kelvins -> node.put("fuel_temp_C", CircuitWriter.plain(kelvins - 273.15)));
+        .ifPresent(kelvins -> node.put("fuel_temp_C", CircuitWriter.plain(Celsius.of(kelvins))));
     putText(node, "date", test.date());
     putText(node, "notes", test.notes());
   }

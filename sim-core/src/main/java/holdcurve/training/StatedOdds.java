@@ -5,7 +5,6 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
@@ -75,11 +74,4 @@ public record StatedOdds(Map<String, Double> shares) {
 
   /** Taken for what was thought impossible before [-]. */
   private static final double LEAST = 1e-4;
-
-  /** The answers, likeliest first. */
-  public List<Map.Entry<String, Double>> sorted() {
-    return shares.entrySet().stream()
-        .sorted(Map.Entry.<String, Double>comparingByValue().reversed())
-        .toList();
-  }
 }

@@ -2,7 +2,6 @@ package holdcurve.advice.plan;
 
 import holdcurve.common.caution.Caution;
 import holdcurve.common.caution.Cautions;
-import holdcurve.physics.circuit.Circuit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -62,10 +61,5 @@ final class HoldWords {
             Caution.CLAMPS,
             Caution.STILL_PRESSURISED,
             Caution.LOCAL_CODES);
-  }
-
-  /** Clamped hoses in circuit order. */
-  static List<String> inOrder(Circuit circuit, Set<String> clamped) {
-    return circuit.parts().stream().map(p -> p.id()).filter(clamped::contains).toList();
   }
 }

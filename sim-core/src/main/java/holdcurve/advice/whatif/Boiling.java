@@ -1,5 +1,6 @@
 package holdcurve.advice.whatif;
 
+import holdcurve.common.number.Celsius;
 import holdcurve.physics.fluid.Fluid;
 import java.util.Locale;
 
@@ -45,7 +46,7 @@ final class Boiling {
         "At %.0f °C this fuel boils in the open: vapour in the lines would lengthen the build-up by"
             + " an amount that can't be foretold. Build-up and running pressures are those at %.0f"
             + " °C, the lines full of liquid.",
-        temperature - 273.15,
-        keptBelow(fluid, temperature) - 273.15);
+        Celsius.of(temperature),
+        Celsius.of(keptBelow(fluid, temperature)));
   }
 }

@@ -1,5 +1,6 @@
 package holdcurve.advice.whatif;
 
+import holdcurve.common.number.Celsius;
 import holdcurve.inference.hypothesis.Hypothesis;
 import holdcurve.physics.circuit.Circuit;
 import holdcurve.physics.circuit.Condition;
@@ -102,7 +103,7 @@ public final class Changes {
   public static Change fuelTemperature(double kelvin) {
     Change none = Change.none();
     return new Change(
-        List.of(String.format(Locale.ROOT, "fuel at %.0f °C", kelvin - 273.15)),
+        List.of(String.format(Locale.ROOT, "fuel at %.0f °C", Celsius.of(kelvin))),
         none.circuit(),
         none.cures(),
         none.adds(),

@@ -1,6 +1,7 @@
 package holdcurve.bench.flowsheet;
 
 import holdcurve.common.message.Message;
+import holdcurve.common.number.Celsius;
 import holdcurve.common.number.Interval;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -183,7 +184,7 @@ final class BenchWords {
   private static Message at(FlowPoint point) {
     return Message.of(
         "%s with %s at %.0f °C",
-        Message.round(point.pressure()), point.fluid().name(), point.temperature() - 273.15);
+        Message.round(point.pressure()), point.fluid().name(), Celsius.of(point.temperature()));
   }
 
   private static String capital(String words) {

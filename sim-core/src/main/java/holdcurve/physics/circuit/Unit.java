@@ -1,5 +1,7 @@
 package holdcurve.physics.circuit;
 
+import holdcurve.common.number.Celsius;
+
 /**
  * The units that files and screens use. Inside the program every value is SI; conversion happens
  * only where a file is read or written and where a number is shown.
@@ -21,7 +23,7 @@ public enum Unit {
   SECOND("s", "s", 1, 0),
   PERCENT("percent", "%", 0.01, 0),
   DENSITY("kg_m3", "kg/m³", 1, 0),
-  CELSIUS("C", "°C", 1, 273.15);
+  CELSIUS("C", "°C", 1, Celsius.ZERO);
 
   private final String suffix;
   private final String symbol;

@@ -1,6 +1,7 @@
 package holdcurve.physics.fluid;
 
 import holdcurve.common.input.Require;
+import holdcurve.common.number.Celsius;
 
 /**
  * Petrol without ethanol, from two figures of its grade. A finished petrol is a mixture that nobody
@@ -123,7 +124,7 @@ public record Petrol(
 
   /** MPMS 11.2.1M, compressibility in 1/GPa with density at 15 °C in kg/m³ and T in °C. */
   private double modulus(double temperature) {
-    double celsius = temperature - 273.15;
+    double celsius = Celsius.of(temperature);
     double square = density15 * density15;
     double perGigapascal =
         Math.exp(-1.62080 + 2.1592e-4 * celsius + (870_960 + 4209.2 * celsius) / square);

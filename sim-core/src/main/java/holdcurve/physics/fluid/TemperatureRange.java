@@ -1,5 +1,6 @@
 package holdcurve.physics.fluid;
 
+import holdcurve.common.number.Celsius;
 import java.util.Locale;
 
 /**
@@ -9,8 +10,6 @@ import java.util.Locale;
  * @param high [K]
  */
 public record TemperatureRange(double low, double high) {
-  private static final double ZERO_CELSIUS = 273.15;
-
   public TemperatureRange {
     if (!(low > 0 && high > low)) {
       throw new IllegalArgumentException("no temperature range: " + low + " to " + high + " K");
@@ -19,7 +18,7 @@ public record TemperatureRange(double low, double high) {
 
   /** A range given in degrees Celsius. */
   public static TemperatureRange ofCelsius(double low, double high) {
-    return new TemperatureRange(low + ZERO_CELSIUS, high + ZERO_CELSIUS);
+    return new TemperatureRange(Celsius.toKelvins(low), Celsius.toKelvins(high));
   }
 
   public boolean contains(double temperature) {
@@ -43,11 +42,11 @@ public record TemperatureRange(double low, double high) {
             "temperature %.2f K (%.2f °C) is outside %.2f to %.2f K (%.0f to %.0f °C), for which"
                 + " the properties of %s are known",
             temperature,
-            temperature - ZERO_CELSIUS,
+            Celsius.of(temperature),
             low,
             high,
-            low - ZERO_CELSIUS,
-            high - ZERO_CELSIUS,
+            Celsius.of(low),
+            Celsius.of(high),
             fluid));
   }
 }

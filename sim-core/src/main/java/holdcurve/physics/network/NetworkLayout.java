@@ -1,6 +1,5 @@
 package holdcurve.physics.network;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
@@ -111,17 +110,5 @@ public record NetworkLayout(
     }
     warmthRows.values().forEach(row -> scales[row] = 1e-2);
     return scales;
-  }
-
-  /** Connection points that lie on an inner node, in no particular order. */
-  public List<String> innerPoints() {
-    List<String> points = new ArrayList<>();
-    places.forEach(
-        (point, node) -> {
-          if (!node.boundary()) {
-            points.add(point);
-          }
-        });
-    return points;
   }
 }

@@ -50,11 +50,6 @@ public final class NetworkVariant {
     return difference;
   }
 
-  /** Whether its right side is that of the base. */
-  public boolean isSame() {
-    return difference.isNone();
-  }
-
   /** Like {@link Network#stateAt}. */
   public double[] stateAt(ToDoubleFunction<String> pressure, double soak, double warmth) {
     return base.stateAt(pressure, soak, warmth, walls);

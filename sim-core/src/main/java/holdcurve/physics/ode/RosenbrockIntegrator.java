@@ -8,10 +8,10 @@ import org.apache.commons.math3.ode.nonstiff.AdaptiveStepsizeIntegrator;
  * handlers, dense output, tolerances and the limit on evaluations work as with its own integrators,
  * forwards and backwards in time.
  *
- * <p>The equations must be {@link StiffEquations}; wrap others in {@link DifferencedJacobian}.
- * Secondary equations are refused, since no Jacobian is known for them. Every absolute tolerance
- * must be positive. After an event that resets the state or the derivatives the step length is
- * estimated anew, because a jump excites fast parts that the step before had already left behind.
+ * <p>The equations must be {@link StiffEquations}. Secondary equations are refused, since no
+ * Jacobian is known for them. Every absolute tolerance must be positive. After an event that resets
+ * the state or the derivatives the step length is estimated anew, because a jump excites fast parts
+ * that the step before had already left behind.
  *
  * <p>Throws {@link StiffIntegrationException} where the run can't go on.
  */
@@ -115,7 +115,7 @@ public final class RosenbrockIntegrator extends AdaptiveStepsizeIntegrator {
       return stiff;
     }
     throw new IllegalArgumentException(
-        "a Rosenbrock integrator needs StiffEquations, not %s; wrap it in DifferencedJacobian"
+        "a Rosenbrock integrator needs StiffEquations, which bring their Jacobian, not %s"
             .formatted(equations.getPrimary().getClass().getName()));
   }
 

@@ -48,10 +48,6 @@ public final class RosenbrockStepper {
     return tableau;
   }
 
-  public int dimension() {
-    return n;
-  }
-
   /** The equations that the following calls are about. */
   public void setEquations(StiffEquations equations) {
     if (equations.getDimension() != n) {

@@ -72,11 +72,6 @@ public final class RosenbrockTableau {
     return name;
   }
 
-  /** Where the coefficients were published. */
-  public String paper() {
-    return paper;
-  }
-
   public Orders orders() {
     return orders;
   }

@@ -59,11 +59,6 @@ public final class StiffIntegrationException extends ComputationException {
     return time;
   }
 
-  /** Length of the step last tried, with its sign [s]; 0 before the first step. */
-  public double step() {
-    return step;
-  }
-
   /** Index of the offending component of the state, from 0. */
   public int component() {
     return component;

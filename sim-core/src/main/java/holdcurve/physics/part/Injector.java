@@ -15,7 +15,7 @@ import java.util.List;
  *
  * <p>Shut, each weeps into the intake manifold in proportion to pressure. With the engine running
  * the spray is averaged over time: duty · Q_s · √(Δp/Δp_rated), Δp against the manifold; a duty of
- * 1 is one held open, of which {@code run.PulseTrain} makes single pulses.
+ * 1 is one held open.
  */
 public final class Injector implements PartEquations {
   public static final Property COUNT =

@@ -12,18 +12,6 @@ public record LinearStorage(double constant) implements Storage {
     Require.notNegative(constant, "capacity", "m³/Pa");
   }
 
-  /**
-   * A volume of liquid: V/K.
-   *
-   * @param volume [m³]
-   * @param bulkModulus [Pa]; the isothermal one for slow changes
-   */
-  public static LinearStorage liquid(double volume, double bulkModulus) {
-    return new LinearStorage(
-        Require.notNegative(volume, "volume", "m³")
-            / Require.positive(bulkModulus, "bulk modulus", "Pa"));
-  }
-
   @Override
   public double volume(double pressure) {
     return constant * pressure;

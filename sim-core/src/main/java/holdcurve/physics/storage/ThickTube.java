@@ -47,14 +47,4 @@ public record ThickTube(
     double axialStrain = axial - poissonRatio * (hoop - 1);
     return (2 * hoopStrain + axialStrain) / youngsModulus;
   }
-
-  /**
-   * The wall of a length of this tube as a storage; the liquid in it is a storage of its own.
-   *
-   * @param length [m]
-   */
-  public LinearStorage storage(double length) {
-    double bore = Math.PI * innerRadius * innerRadius * Require.notNegative(length, "length", "m");
-    return new LinearStorage(bore * distensibility());
-  }
 }

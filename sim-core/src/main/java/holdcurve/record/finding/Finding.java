@@ -30,11 +30,6 @@ public sealed interface Finding permits SeenAtMoment, DrawOff {
   Finding on(LocalDate day);
 
   /** What was found, with its day in front if that was noted. */
-  default String inDatedWords() {
-    return inDatedWords(PressureUnit.BAR);
-  }
-
-  /** The same with pressures in a unit. */
   default String inDatedWords(PressureUnit unit) {
     return date().map(day -> day + ", ").orElse("") + inWords(unit);
   }

@@ -1,6 +1,7 @@
 package holdcurve.record.log;
 
 import holdcurve.common.message.PressureUnit;
+import holdcurve.common.number.Celsius;
 import holdcurve.common.text.SpreadsheetText;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -18,7 +19,6 @@ import org.apache.commons.csv.CSVPrinter;
  * log, if it has any, agree with its pump stop.
  */
 public final class GaugeLogWriter {
-  private static final double ICE_POINT = 273.15;
 
   private record Line(double time, List<String> cells) {}
 
@@ -49,11 +49,6 @@ public final class GaugeLogWriter {
       throw new UncheckedIOException("a StringBuilder does not fail", e);
     }
     return text.toString();
-  }
-
-  /** Appends the whole file to something that is open. */
-  public static void write(GaugeLog log, Appendable out) throws IOException {
-    new GaugeLogWriter(log, PressureUnit.BAR).writeTo(out);
   }
 
   private void writeTo(Appendable out) throws IOException {
@@ -94,7 +89,7 @@ public final class GaugeLogWriter {
             + (reading.doubtful() ? "?" : "");
     String temperature =
         reading.hasTemperature()
-            ? NumberText.between(1, 2, reading.fuelTemperature() - ICE_POINT)
+            ? NumberText.between(1, 2, Celsius.of(reading.fuelTemperature()))
             : "";
     return line(
         reading.time(), pressure, temperature, reading.event().map(LogEvent::written).orElse(""));

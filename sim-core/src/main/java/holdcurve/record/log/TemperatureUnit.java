@@ -1,5 +1,6 @@
 package holdcurve.record.log;
 
+import holdcurve.common.number.Celsius;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
@@ -14,7 +15,7 @@ public enum TemperatureUnit {
   CELSIUS("°C", "c", "°c", "degc", "deg c", "celsius", "ºc") {
     @Override
     public double toKelvin(double value) {
-      return value + 273.15;
+      return Celsius.toKelvins(value);
     }
   },
   FAHRENHEIT("°F", "f", "°f", "degf", "deg f", "fahrenheit", "ºf") {

@@ -27,8 +27,6 @@ class FlowLawContractTest {
         flow.map(q -> LaminarLaw.throughPoint(q, 2e5)),
         Combinators.combine(flow, width).as((q, w) -> OrificeLaw.throughPoint(q, 2e5, w)),
         Combinators.combine(flow, share, width)
-            .as((q, n, w) -> PowerLaw.throughPoint(q, 2e5, 0.3 + 1.2 * n, w)),
-        Combinators.combine(flow, share, width)
             .as((q, m, w) -> SeatLaw.throughPoint(q, 2e5, 4 * w, m)),
         Combinators.combine(flow, share, width)
             .as((q, s, w) -> OpeningJointLaw.throughPoint(q, 2e5, 2e5 * s, w)),

@@ -20,7 +20,7 @@ class RoundedLawTest {
 
   @Test
   void leavesALawInProportionAlone() {
-    LaminarLaw tube = LaminarLaw.tube(3e-3, 1.5, 0.45e-3);
+    LaminarLaw tube = new LaminarLaw(4.7e-8);
     RoundedLaw rounded = new RoundedLaw(tube, 1);
     for (double difference : new double[] {1e-6, 0.1, 2, 1e4}) {
       assertNear(tube.flow(difference), rounded.flow(difference), 1e-15, "flow");

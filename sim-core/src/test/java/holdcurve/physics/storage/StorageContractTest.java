@@ -24,7 +24,7 @@ class StorageContractTest {
     Arbitrary<Double> hardness = Arbitraries.of(2.0, 4.0);
     Arbitrary<Double> exponent = Arbitraries.doubles().between(1, 1.4).ofScale(6);
     return Arbitraries.oneOf(
-        volume.map(v -> LinearStorage.liquid(v, 7.5e8)),
+        volume.map(v -> new LinearStorage(v / 7.5e8)),
         Combinators.combine(volume, exponent).as(GasSpring::trappedAir),
         Combinators.combine(volume, pressure, exponent, width).as(GasSpring::charged),
         Combinators.combine(volume, pressure, width, hardness).as(SpringDiaphragm::new),

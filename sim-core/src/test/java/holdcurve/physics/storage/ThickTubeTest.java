@@ -24,22 +24,16 @@ class ThickTubeTest {
   })
   void lame(double bore, double wall, double modulus, double poisson, Ends ends, double perBar) {
     ThickTube tube = new ThickTube(bore / 2e3, bore / 2e3 + wall / 1e3, modulus, poisson, ends);
-    assertNear(perBar, 1e9 * tube.storage(1).volume(1e5), 1e-9, "mm³");
+    double metre = Math.PI * bore * bore / 4e6;
+    assertNear(perBar, 1e9 * metre * tube.distensibility() * 1e5, 1e-9, "mm³");
   }
 
   /** A very thin open tube: area grows by p D/(E e). */
   @Test
   void thinWallLimit() {
     ThickTube tube = new ThickTube(3e-3, 3.0003e-3, 207e9, 0, Ends.OPEN);
-    double thin = PressureWave.thinWallDistensibility(6e-3, 0.3e-6, 207e9, 1);
+    double thin = 6e-3 / (207e9 * 0.3e-6);
     assertNear(thin, tube.distensibility(), 2e-4, "distensibility");
-  }
-
-  /** 1 m of liquid in a 6 mm bore at 0.9 GPa: 3.142 mm³ per bar. */
-  @Test
-  void liquidInTheBore() {
-    double volume = Math.PI * 9e-6;
-    assertNear(3.142, 1e9 * LinearStorage.liquid(volume, 0.9e9).volume(1e5), 1e-3, "mm³");
   }
 
   @Test

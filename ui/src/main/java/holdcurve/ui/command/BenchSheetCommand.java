@@ -9,6 +9,7 @@ import holdcurve.bench.flowsheet.MatchedSets;
 import holdcurve.bench.flowsheet.SheetFindings;
 import holdcurve.common.input.InputException;
 import holdcurve.common.message.PressureUnit;
+import holdcurve.common.number.Celsius;
 import holdcurve.file.BenchReportTable;
 import holdcurve.file.BenchReportWriter;
 import holdcurve.file.BenchSheetReader;
@@ -168,10 +169,10 @@ final class BenchSheetCommand implements Callable<Integer> {
       }
       pressure = bar * 1e5;
     } else if (known != null) {
-      pressure = FlowPoint.in(known, celsius + 273.15).orElseThrow().pressure();
+      pressure = FlowPoint.in(known, Celsius.toKelvins(celsius)).orElseThrow().pressure();
     }
     if (fuel == null && known != null) {
-      return new FlowPoint(pressure, known.fluid(), celsius + 273.15);
+      return new FlowPoint(pressure, known.fluid(), Celsius.toKelvins(celsius));
     }
     String id = fuel == null ? "petrol" : fuel;
     return new FlowPoint(
@@ -183,7 +184,7 @@ final class BenchSheetCommand implements Callable<Integer> {
                         "--fuel " + id,
                         "no such fuel",
                         "use one of " + String.join(", ", Fluids.ids()))),
-        celsius + 273.15);
+        Celsius.toKelvins(celsius));
   }
 
   private MatchedSets matched(BenchReport report) {

@@ -29,11 +29,6 @@ public final class Printout extends PrintWriter {
     return message.in(unit);
   }
 
-  /** Words that state pressures in bar, such as the name of a size, in the unit. */
-  String stated(String words) {
-    return Message.stated(words).in(unit);
-  }
-
   /**
    * A pressure with its unit.
    *

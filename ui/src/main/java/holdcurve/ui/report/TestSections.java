@@ -5,6 +5,7 @@ import holdcurve.advice.check.HoldTable;
 import holdcurve.advice.check.RepairCheck;
 import holdcurve.common.message.Message;
 import holdcurve.common.message.PressureUnit;
+import holdcurve.common.number.Celsius;
 import holdcurve.inference.answer.HoldCurve;
 import holdcurve.inference.answer.Ranking;
 import holdcurve.inference.answer.Suspect;
@@ -52,7 +53,7 @@ final class TestSections {
     List<Reading> hold = test.log().hold();
     String temperature =
         test.fuelTemperature().isPresent()
-            ? Math.round(test.fuelTemperature().getAsDouble() - 273.15) + " °C"
+            ? Math.round(Celsius.of(test.fuelTemperature().getAsDouble())) + " °C"
             : "";
     return Stream.of(
             test.date(),

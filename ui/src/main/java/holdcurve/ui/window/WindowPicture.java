@@ -1,5 +1,6 @@
 package holdcurve.ui.window;
 
+import holdcurve.common.input.InputException;
 import holdcurve.common.input.NoAnswerException;
 import holdcurve.file.SafeFile;
 import holdcurve.ui.window.frame.Pictures;
@@ -54,9 +55,10 @@ final class WindowPicture {
     }
     try {
       SafeFile.write(file, Pictures.png(stage.getScene().snapshot(null)));
-    } catch (RuntimeException e) {
+    } catch (InputException | UncheckedIOException e) {
       closed.completeExceptionally(e);
+    } finally {
+      stage.close();
     }
-    stage.close();
   }
 }

@@ -5,6 +5,7 @@ import holdcurve.bench.flowsheet.BenchInjector;
 import holdcurve.bench.flowsheet.BenchReadings;
 import holdcurve.bench.flowsheet.BenchSheet;
 import holdcurve.bench.flowsheet.Service;
+import holdcurve.common.number.Celsius;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
@@ -94,7 +95,7 @@ record SheetForm(String pressure, String fluid, String celsius, String dropMinut
     return new SheetForm(
         figure(bench.point().pressure() / 1e5),
         bench.point().fluid().id(),
-        figure(bench.point().temperature() - 273.15),
+        figure(Celsius.of(bench.point().temperature())),
         figure(minutes),
         figure(1e3 * pulse(sheet).orElse(2.5e-3)));
   }

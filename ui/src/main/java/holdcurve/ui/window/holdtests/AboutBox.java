@@ -1,5 +1,6 @@
 package holdcurve.ui.window.holdtests;
 
+import holdcurve.common.number.Celsius;
 import holdcurve.record.job.HoldTest;
 import holdcurve.ui.window.frame.Texts;
 import java.util.List;
@@ -85,7 +86,7 @@ final class AboutBox extends VBox {
   }
 
   private static String celsius(double kelvins) {
-    return String.format(Locale.ROOT, "%.1f", kelvins - 273.15).replaceFirst("\\.0$", "");
+    return String.format(Locale.ROOT, "%.1f", Celsius.of(kelvins)).replaceFirst("\\.0$", "");
   }
 
   private void showClamps(HoldTest test) {

@@ -1,5 +1,6 @@
 package holdcurve.ui.window.holdtests;
 
+import holdcurve.common.number.Celsius;
 import holdcurve.common.text.Days;
 import holdcurve.physics.part.Hose;
 import holdcurve.record.job.HoldTest;
@@ -11,7 +12,6 @@ import java.util.function.UnaryOperator;
 
 /** What is noted beside the readings of a hold; each change can be taken back. */
 final class HoldDetails {
-  private static final double KELVIN = 273.15;
 
   private final ChosenHold hold;
 
@@ -43,8 +43,8 @@ final class HoldDetails {
       OptionalDouble kelvins =
           plain.isEmpty()
               ? OptionalDouble.empty()
-              : OptionalDouble.of(Double.parseDouble(plain) + KELVIN);
-      if (kelvins.isPresent() && !(Math.abs(kelvins.getAsDouble() - KELVIN - 35) <= 55)) {
+              : OptionalDouble.of(Celsius.toKelvins(Double.parseDouble(plain)));
+      if (kelvins.isPresent() && !(Math.abs(Celsius.of(kelvins.getAsDouble()) - 35) <= 55)) {
         throw new NumberFormatException();
       }
       note("fuel temperature", one -> TestEdits.withTemperature(one, kelvins));

@@ -1,5 +1,6 @@
 package holdcurve.ui.window.plot;
 
+import holdcurve.common.number.Celsius;
 import holdcurve.record.job.HoldTest;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,7 +39,7 @@ final class PlotWords {
             : "Clamped: " + String.join(", ", test.clamped().stream().sorted().toList()));
     words.add(readings + " readings in " + duration(test.log().holdSpan()));
     test.fuelTemperature()
-        .ifPresent(t -> words.add(String.format(Locale.ROOT, "fuel %.0f °C", t - 273.15)));
+        .ifPresent(t -> words.add(String.format(Locale.ROOT, "fuel %.0f °C", Celsius.of(t))));
     if (!test.date().isEmpty()) {
       words.add(test.date());
     }

@@ -143,9 +143,4 @@ final class GaugePanel extends VBox {
       model.stopWatching();
     }
   }
-
-  /** The dial; null before a car is chosen. */
-  Dial dial() {
-    return dial;
-  }
 }

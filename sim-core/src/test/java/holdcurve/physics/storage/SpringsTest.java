@@ -14,7 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Closed forms. */
-class SpringsAndCreepTest {
+class SpringsTest {
   /** p Vⁿ constant, 2.5 bar absolute, 50 to 40 mL. */
   @ParameterizedTest
   @CsvSource({"1, 3.125e5", "1.3, 3.341358125e5", "1.4, 3.416756481e5"})
@@ -45,25 +45,6 @@ class SpringsAndCreepTest {
     assertEquals(0, air.capacitySlope(-3e5));
     double slope = Near.derivative(air::volume, -3e5, 100);
     assertNear(slope, air.capacity(-3e5), 1e-9, "tangent");
-  }
-
-  /** Standard linear solid: E₀ 10 MPa, E₁ 20 MPa, τ 120 s, t 120 s: 1.316060279e-7 1/Pa. */
-  @Test
-  void creepBranchMakesAStandardLinearSolid() {
-    CreepBranch branch = new CreepBranch(1 / 20e6, 120);
-    assertNear(1.316060279e-7, 1 / 10e6 + branch.stepResponse(1, 120), 1e-9, "compliance");
-  }
-
-  @Property
-  void stepResponseObeysTheRate(@ForAll @DoubleRange(min = 1, max = 2000) double time) {
-    CreepBranch branch = new CreepBranch(6e-13, 420);
-    double slope = Near.derivative(t -> branch.stepResponse(2e5, t), time, 0.1);
-    double volume = branch.stepResponse(2e5, time);
-    assertNear(slope, branch.rate(2e5, volume), 1e-6, "rate");
-    assertEquals(
-        branch.rate(2e5, volume),
-        branch.rateByPressure() * 2e5 + branch.rateByVolume() * volume,
-        1e-24);
   }
 
   /** Volume runs over the whole stroke; capacity at mid-stroke is Vd/(2 w). */
