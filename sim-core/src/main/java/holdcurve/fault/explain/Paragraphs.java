@@ -1,8 +1,9 @@
 package holdcurve.fault.explain;
 
+import holdcurve.common.text.WrappedText;
+
 /** Text under headings, wrapped for a narrow window. */
 final class Paragraphs {
-  private static final int WIDTH = 78;
   private static final String INDENT = "  ";
 
   private final StringBuilder text = new StringBuilder();
@@ -16,17 +17,7 @@ final class Paragraphs {
   }
 
   Paragraphs paragraph(String words) {
-    int column = 0;
-    for (String word : words.strip().split("\\s+")) {
-      if (column > 0 && column + 1 + word.length() > WIDTH) {
-        text.append('\n');
-        column = 0;
-      }
-      String before = column == 0 ? INDENT : " ";
-      text.append(before).append(word);
-      column += before.length() + word.length();
-    }
-    text.append('\n');
+    text.append(WrappedText.of(INDENT, words.strip().replaceAll("\\s+", " ")));
     return this;
   }
 

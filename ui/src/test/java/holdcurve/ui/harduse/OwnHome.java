@@ -39,6 +39,8 @@ record OwnHome(Path folder, Path in, Path out, Path home, Path here, Path odds) 
     Path said = folder.resolve("said.txt");
     List<String> words = new ArrayList<>();
     words.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    // as the launcher starts a command; what compiles for longer is slower to end
+    words.addAll(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
     words.addAll(options);
     words.add("-Duser.home=" + home);
     words.add("-Djava.io.tmpdir=" + odds);
