@@ -5,6 +5,7 @@ import holdcurve.common.input.NoAnswerException;
 import holdcurve.file.SafeFile;
 import holdcurve.ui.window.frame.Pictures;
 import holdcurve.ui.window.job.OpenJobModel;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.concurrent.CompletableFuture;
 import javafx.animation.PauseTransition;
