@@ -53,6 +53,15 @@ public final class GaugeLogReader {
   }
 
   /**
+   * Reads a text that may still grow: one reading is enough.
+   *
+   * @param name where it comes from, for messages
+   */
+  public static LogImport readUnfinished(String name, String text) {
+    return new GaugeLogReader(LogText.of(name, text), 0).read();
+  }
+
+  /**
    * Reads characters to their end; the caller closes the reader.
    *
    * @param name where they come from, for messages

@@ -5,6 +5,7 @@ import holdcurve.inference.ranking.Ranker;
 import holdcurve.ui.window.frame.Desk;
 import holdcurve.ui.window.job.OpenJobModel;
 import java.nio.file.Path;
+import java.util.function.DoubleSupplier;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.scene.Node;
@@ -32,6 +33,20 @@ record ShownWindow(Stage stage, Desk desk) {
         () -> {
           shown[0] = new ShownWindow(new Stage(StageStyle.UNDECORATED), desk.apply(jobs(ranker)));
           HoldcurveWindow.fill(shown[0].stage(), shown[0].desk());
+          shown[0].stage().show();
+        });
+    return shown[0];
+  }
+
+  /** Likewise, with a watch that goes by a clock of one's own [s]. */
+  static ShownWindow of(Supplier<Ranker> ranker, DoubleSupplier clock) throws Exception {
+    FxToolkit.registerPrimaryStage();
+    FxToolkit.cleanupStages();
+    ShownWindow[] shown = new ShownWindow[1];
+    FxToolkit.setupFixture(
+        () -> {
+          shown[0] = new ShownWindow(new Stage(StageStyle.UNDECORATED), Desk.alone(jobs(ranker)));
+          HoldcurveWindow.fill(shown[0].stage(), shown[0].desk(), clock);
           shown[0].stage().show();
         });
     return shown[0];

@@ -39,6 +39,8 @@ public final class HoldTestsModel {
   private final GaugeDetails gauge;
   private final JobFindings findings;
   private final SoundBand sound;
+  private final FollowModel follow;
+  private final BenchModel bench;
 
   private final ObservableList<Reading> readings = FXCollections.observableArrayList();
   private final ObservableList<Reading> shownReadings =
@@ -66,12 +68,14 @@ public final class HoldTestsModel {
     this.gauge = new GaugeDetails(hold);
     this.findings = new JobFindings(hold, today);
     this.sound = new SoundBand(jobs.work(), this::show);
+    this.follow = new FollowModel(hold, watch);
     jobs.jobProperty().addListener((property, before, now) -> show());
     jobs.pressures().unitProperty().addListener((property, before, now) -> show());
     hold.testProperty().addListener((property, before, now) -> show());
     showBuildUp.addListener((property, before, now) -> show());
     watch.runningProperty().addListener((property, before, now) -> show());
     show();
+    this.bench = new BenchModel(this);
   }
 
   private void show() {
@@ -139,6 +143,16 @@ public final class HoldTestsModel {
   /** Logs that come from elsewhere. */
   LogIntake intake() {
     return intake;
+  }
+
+  /** A growing log that is followed. */
+  FollowModel follow() {
+    return follow;
+  }
+
+  /** Readings taken from two metres away. */
+  BenchModel bench() {
+    return bench;
   }
 
   /** Clamps, temperature, day and notes. */

@@ -39,16 +39,24 @@ public final class HoldTestsPage implements Page {
   private final StopwatchPane watch;
   private final ReadingList readings;
   private final TestBar tests;
+  private final BenchScreen bench;
 
   public HoldTestsPage(Desk desk, HoldTestsModel model) {
     this.desk = desk;
     this.model = model;
     watch = new StopwatchPane(model);
     readings =
-        new ReadingList(model, button("Paste", this::paste), button("Import …", this::importLog));
+        new ReadingList(
+            model,
+            button("Paste", this::paste),
+            button("Import …", this::importLog),
+            button("Follow …", this::follow),
+            button("Big dial (F11)", this::big));
     tests = new TestBar(model, this::focus);
+    bench = new BenchScreen(model.bench(), Beep::sound, this::focus);
     BorderPane work = new BorderPane();
-    work.setTop(new VBox(tests, new JudgementBar(model, this::rank)));
+    work.setTop(
+        new VBox(tests, new JudgementBar(model, this::rank), new FollowStrip(model.follow())));
     work.setLeft(left());
     work.setCenter(middle());
     work.setRight(right());
@@ -137,6 +145,14 @@ public final class HoldTestsPage implements Page {
     desk.dialogs().chooseLog(desk.jobs().fileProperty().get()).ifPresent(model.intake()::open);
   }
 
+  private void follow() {
+    desk.dialogs().chooseLog(desk.jobs().fileProperty().get()).ifPresent(model.follow()::follow);
+  }
+
+  private void big() {
+    bench.open(content.getScene());
+  }
+
   /** What is typed outside of any field belongs to the readings. */
   private void typed(KeyEvent event) {
     boolean inField = event.getTarget() instanceof TextInputControl;
@@ -201,6 +217,8 @@ public final class HoldTestsPage implements Page {
         Actions.of("Next hold", Actions.onShortcut(KeyCode.PAGE_DOWN), () -> tests.go(1)),
         Actions.of("Previous hold", Actions.onShortcut(KeyCode.PAGE_UP), () -> tests.go(-1)),
         Actions.of("Import a log …", Actions.onShortcut(KeyCode.I), this::importLog),
+        Actions.of("Follow a growing log …", Actions.onShortcut(KeyCode.G), this::follow),
+        action("Big dial and watch", KeyCode.F11, this::big),
         Actions.of(
             "Reading is doubtful, or not",
             Actions.onShortcut(KeyCode.B),

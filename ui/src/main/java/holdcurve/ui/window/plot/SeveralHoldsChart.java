@@ -55,17 +55,15 @@ final class SeveralHoldsChart extends PathChart {
   void show(SeveralHolds holds) {
     shown = holds;
     time.show(holds.time());
-    String unit = " [" + holds.unit().symbol() + "]";
+    boolean lowest = residuals || holds.off().isEmpty();
+    time.setLabel(lowest ? holds.timeAxis().shortTitle() : "");
+    time.setTickLabelsVisible(lowest);
     if (residuals) {
       holds.off().ifPresent(up::show);
       up.setLabel("Off");
-      boolean alone = holds.off().isEmpty();
-      time.setLabel(alone ? holds.timeAxis().shortTitle() : "");
-      time.setTickLabelsVisible(alone);
     } else {
       up.show(holds.pressure());
-      up.setLabel("Pressure" + unit);
-      time.setLabel(holds.timeAxis().shortTitle());
+      up.setLabel(holds.unit().symbol());
     }
     setAccessibleText(
         (residuals ? "Measured minus expected over time: " : "Pressure over time: ")

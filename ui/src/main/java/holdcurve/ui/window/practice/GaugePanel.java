@@ -5,6 +5,7 @@ import holdcurve.record.job.GaugeSpec;
 import holdcurve.training.TrainingSession;
 import holdcurve.ui.window.frame.StepCautions;
 import holdcurve.ui.window.job.PressureFormat;
+import holdcurve.ui.window.plot.Dial;
 import java.util.Locale;
 import javafx.animation.AnimationTimer;
 import javafx.geometry.Pos;

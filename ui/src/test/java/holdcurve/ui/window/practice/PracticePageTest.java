@@ -22,6 +22,7 @@ import holdcurve.ui.window.TypingRobot;
 import holdcurve.ui.window.frame.FileDialogs;
 import holdcurve.ui.window.frame.FileKind;
 import holdcurve.ui.window.job.OpenJobModel;
+import holdcurve.ui.window.plot.Dial;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;

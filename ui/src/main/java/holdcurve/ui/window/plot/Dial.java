@@ -1,4 +1,4 @@
-package holdcurve.ui.window.practice;
+package holdcurve.ui.window.plot;
 
 import holdcurve.common.message.PressureUnit;
 import javafx.animation.AnimationTimer;
@@ -22,7 +22,7 @@ import javafx.scene.transform.Scale;
  * face, a band where a healthy circuit holds (EN 837-1 asks for scale, unit and class; the rest is
  * common practice). The needle swings to where pressure sends it and settles without ringing.
  */
-final class Dial extends Region {
+public final class Dial extends Region {
   private static final double SIZE = 320;
   private static final double MIDDLE = SIZE / 2;
   private static final double SWEEP = 270;
@@ -59,7 +59,7 @@ final class Dial extends Region {
    * @param low lower end of the healthy band [Pa gauge]
    * @param high upper end [Pa gauge]
    */
-  Dial(PressureUnit unit, double range, String accuracyClass, double low, double high) {
+  public Dial(PressureUnit unit, double range, String accuracyClass, double low, double high) {
     this.range = range;
     face.setManaged(false);
     face.getTransforms().add(scale);
@@ -161,18 +161,29 @@ final class Dial extends Region {
     return FIRST + SWEEP * share;
   }
 
+  /**
+   * The pressure whose mark lies in the direction of a place on the dial.
+   *
+   * @param x in the dial's own coordinates, likewise {@code y}
+   * @return [Pa gauge], from 0 to the end of the scale
+   */
+  public double pressureAt(double x, double y) {
+    double degrees = Math.toDegrees(Math.atan2(x - getWidth() / 2, getHeight() / 2 - y));
+    return range * Math.max(0, Math.min(1, (degrees - FIRST) / SWEEP));
+  }
+
   /** Where pressure sends the needle [Pa gauge]. */
-  DoubleProperty pressure() {
+  public DoubleProperty pressure() {
     return pressure;
   }
 
   /** Where the needle stands [Pa gauge]. */
-  DoubleProperty shown() {
+  public DoubleProperty shown() {
     return shown;
   }
 
   /** Lets the needle move for a while. */
-  void swing(double seconds) {
+  public void swing(double seconds) {
     double gap = pressure.get() - shown.get();
     boolean there = Math.abs(gap) < STANDS;
     shown.set(there ? pressure.get() : shown.get() + gap * (1 - Math.exp(-QUICKNESS * seconds)));
