@@ -24,6 +24,11 @@ public record FaultPriors(
     double soundTested,
     double soundTestedAfterRepair,
     int most) {
+  /**
+   * How many times likelier than usual a part's faults are once it is known to be new: assumed [-].
+   */
+  public static final double NEW_PART = 0.1;
+
   /** However often a job says a fault is met with [-]. */
   private static final double MOST = 0.9;
 

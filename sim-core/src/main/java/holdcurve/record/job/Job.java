@@ -27,6 +27,11 @@ public record Job(
     Map<String, Double> priors,
     List<Message> understood,
     Upkeep upkeep) {
+  /** With other opinions of how likely faults are. */
+  public Job withPriors(Map<String, Double> others) {
+    return new Job(title, circuit, gauge, tests, findings, others, understood, upkeep);
+  }
+
   /** Format and version that job files carry. */
   public static final String FORMAT = "holdcurve-job/1";
 

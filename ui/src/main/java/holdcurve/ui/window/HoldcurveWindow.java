@@ -119,7 +119,8 @@ public final class HoldcurveWindow {
                 new RepairCheckModel(
                     desk.jobs(),
                     () -> RepairCheckService.of(desk.faults().catalogue()),
-                    LocalDate::now),
+                    LocalDate::now,
+                    desk.faults()::parts),
                 () -> desk.page().set("Hold tests"),
                 desk.dialogs()::show),
         desk ->

@@ -37,6 +37,7 @@ import javafx.collections.ObservableList;
  */
 public final class BenchSheetModel {
   private static final String NAME = "Bench sheet";
+  private static final String TYPED_ONLY = "The bench sheet that was typed is kept nowhere else.";
   private static final int ROWS = 6;
   private static final double ROOM_TEMPERATURE = 293.15;
 
@@ -74,6 +75,11 @@ public final class BenchSheetModel {
     jobs.jobProperty().addListener((property, before, now) -> judge());
     jobs.pressures().unitProperty().addListener((property, before, now) -> convert(before, now));
     fillEmpty();
+    jobs.askBeforeClosing(() -> isTypedOnly() ? Optional.of(TYPED_ONLY) : Optional.empty());
+  }
+
+  private boolean isTypedOnly() {
+    return read == null && !rows.stream().allMatch(SheetRow::isEmpty);
   }
 
   /** Begins an empty sheet; asks first if one was typed. */
@@ -83,13 +89,10 @@ public final class BenchSheetModel {
 
   /** What was typed stands nowhere else. */
   private void replace(Runnable next) {
-    if (read != null || rows.stream().allMatch(SheetRow::isEmpty)) {
+    if (!isTypedOnly()) {
       next.run();
     } else {
-      jobs.questions()
-          .ask(
-              "The sheet that was typed here is kept nowhere else.",
-              new QuestionModel.Answer("Replace it", next, false));
+      jobs.questions().ask(TYPED_ONLY, new QuestionModel.Answer("Replace it", next, false));
     }
   }
 

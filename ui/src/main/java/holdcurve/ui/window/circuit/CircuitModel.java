@@ -5,6 +5,7 @@ import holdcurve.common.message.PartName;
 import holdcurve.file.CircuitReader;
 import holdcurve.file.CircuitWriter;
 import holdcurve.inference.answer.Suspect;
+import holdcurve.inference.prior.FaultPriors;
 import holdcurve.physics.circuit.Circuit;
 import holdcurve.physics.circuit.Part;
 import holdcurve.physics.circuit.PartKind;
@@ -31,7 +32,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeMap;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
@@ -47,6 +51,9 @@ public final class CircuitModel {
   private final StringProperty problem = new SimpleStringProperty("");
   private Circuit drawn;
   private WorkModel.Item looking;
+  private WorkModel.Item lookingUp;
+  private final ReadOnlyObjectWrapper<Map<String, Set<String>>> ofParts =
+      new ReadOnlyObjectWrapper<>(Map.of());
 
   public CircuitModel(OpenJobModel jobs, FaultsModel faults) {
     this.jobs = jobs;
@@ -65,7 +72,62 @@ public final class CircuitModel {
       if (chosenPart().isEmpty()) {
         chosen.set("");
       }
+      lookUpFaults(circuit);
     }
+  }
+
+  private void lookUpFaults(Circuit circuit) {
+    if (lookingUp != null) {
+      lookingUp.cancel();
+    }
+    if (circuit != null) {
+      lookingUp =
+          jobs.work()
+              .start(
+                  "Looking up the faults of the parts",
+                  progress -> faults.faultsOfParts(circuit),
+                  ofParts::set);
+    }
+  }
+
+  /** Faults that can sit at one part alone, by its id. */
+  ReadOnlyObjectProperty<Map<String, Set<String>>> ofPartsProperty() {
+    return ofParts.getReadOnlyProperty();
+  }
+
+  /** Whether the chosen part is said to be new. */
+  boolean isNew() {
+    Set<String> here = ofParts.get().getOrDefault(chosen.get(), Set.of());
+    Job job = jobs.jobProperty().get();
+    return job != null
+        && !here.isEmpty()
+        && here.stream().allMatch(id -> job.priors().getOrDefault(id, 1.0) <= FaultPriors.NEW_PART);
+  }
+
+  /** Says of the chosen part that it is new, or isn't: its faults are then rarer than usual. */
+  void setNew(boolean now) {
+    Set<String> here = ofParts.get().getOrDefault(chosen.get(), Set.of());
+    if (here.isEmpty() || now == isNew()) {
+      return;
+    }
+    jobs.change(
+        (now ? "new part: " : "no new part: ") + PartName.of(chosen.get()),
+        job -> {
+          Map<String, Double> priors = new TreeMap<>(job.priors());
+          for (String id : here) {
+            if (now) {
+              priors.put(id, FaultPriors.NEW_PART);
+            } else {
+              priors.remove(id);
+            }
+          }
+          return job.withPriors(priors);
+        });
+  }
+
+  /** The open job; null for none. */
+  ReadOnlyObjectProperty<Job> jobProperty() {
+    return jobs.jobProperty();
   }
 
   private void light(Suspect suspect) {

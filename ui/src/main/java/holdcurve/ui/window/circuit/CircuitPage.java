@@ -82,6 +82,16 @@ public final class CircuitPage implements Page {
   }
 
   @Override
+  public List<KeyUse> keys() {
+    return List.of(
+        new KeyUse("\u2190 \u2192", "From part to part"),
+        new KeyUse("Enter", "Change the values of the part"),
+        new KeyUse("Insert", "Add a part after it"),
+        new KeyUse("Delete", "Remove the part"),
+        new KeyUse("Alt+\u2190 Alt+\u2192", "Move the part along the line"));
+  }
+
+  @Override
   public List<MenuItem> actions() {
     MenuItem next = Actions.of("Next part", Actions.onShortcut(KeyCode.PAGE_DOWN), () -> go(1));
     MenuItem previous =

@@ -105,7 +105,7 @@ final class FileActions {
 
   /** What is not saved is asked for, and offered at the next start if it is left so. */
   void quit() {
-    desk.jobs().leave(quit);
+    desk.jobs().leaveForGood(quit);
   }
 
   private Path near() {

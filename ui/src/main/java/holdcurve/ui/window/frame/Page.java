@@ -22,6 +22,18 @@ public interface Page {
     return List.of();
   }
 
+  /** Keys that stand in no menu, each with what it does. */
+  default List<KeyUse> keys() {
+    return List.of();
+  }
+
+  /**
+   * A key and what it does.
+   *
+   * @param key as it is written on keyboards
+   */
+  record KeyUse(String key, String use) {}
+
   /** Puts the keyboard where work on this page starts. */
   default void focus() {
     content().requestFocus();

@@ -45,13 +45,22 @@ final class WindowMenu extends MenuBar {
    * @param files what the menu "File" does
    * @param pages in the order of the work
    * @param show turns to a page
+   * @param keys lists all keys
    */
-  WindowMenu(Desk desk, FileActions files, Undoing undoing, List<Page> pages, Consumer<Page> show) {
+  WindowMenu(
+      Desk desk,
+      FileActions files,
+      Undoing undoing,
+      List<Page> pages,
+      Consumer<Page> show,
+      KeyList keys) {
     this.desk = desk;
     model = desk.jobs();
     noJob = model.jobProperty().isNull();
     page.disableProperty().bind(noJob);
-    getMenus().addAll(file(desk, files), edit(undoing), view(desk), go(pages, show), page, help());
+    List<Menu> always = List.of(file(desk, files), edit(undoing), view(desk), go(pages, show));
+    getMenus().addAll(always);
+    getMenus().addAll(page, help(() -> keys.show(always, pages)));
   }
 
   private Menu file(Desk desk, FileActions files) {
@@ -148,7 +157,7 @@ final class WindowMenu extends MenuBar {
     return go;
   }
 
-  private Menu help() {
+  private Menu help(Runnable keys) {
     GuideWindow guide = new GuideWindow(desk.looks());
     ProblemWindow problem =
         new ProblemWindow(
@@ -162,6 +171,7 @@ final class WindowMenu extends MenuBar {
             "_Guide",
             new KeyCodeCombination(KeyCode.F1),
             () -> guide.show(Guide.forPage(desk.page().get()))),
+        item("_Keys", onShortcut(KeyCode.F1), keys),
         whereJob(item("_Report a problem …", null, problem::show)),
         item("_About", null, () -> AboutWindow.show(desk.looks())));
   }

@@ -31,6 +31,7 @@ public final class WindowView {
   private final BorderPane work = new BorderPane();
   private final BooleanProperty beginning = new SimpleBooleanProperty();
   private final BooleanProperty withoutJob = new SimpleBooleanProperty();
+  private final KeyList keys = new KeyList();
   private final WindowMenu menu;
   private final PageRail rail;
   private final EmptyState empty;
@@ -50,7 +51,7 @@ public final class WindowView {
     undoing = new Undoing(desk);
     model.changesAreMadeOn(desk.page()::get);
     model.saveBeforeLeaving(files::save);
-    menu = new WindowMenu(desk, files, undoing, pages, this::show);
+    menu = new WindowMenu(desk, files, undoing, pages, this::show, keys);
     empty = new EmptyState(desk, files::open, files::beginWithCircuit, () -> beginning.set(false));
     rail =
         new PageRail(pages, new PathList(model, desk.page()::set), model.pressures(), this::show);
@@ -59,7 +60,7 @@ public final class WindowView {
     work.visibleProperty().bind(empty.visibleProperty().not());
     empty.managedProperty().bind(empty.visibleProperty());
     work.managedProperty().bind(work.visibleProperty());
-    StackPane middle = new StackPane(empty, work);
+    StackPane middle = new StackPane(empty, work, keys);
     JobDrop.accept(middle, model);
     root.setTop(
         new VBox(
@@ -152,7 +153,9 @@ public final class WindowView {
   }
 
   private void escape() {
-    if (model.questions().askedProperty().get() != null) {
+    if (keys.isVisible()) {
+      keys.close();
+    } else if (model.questions().askedProperty().get() != null) {
       model.questions().stay();
     } else if (beginning.get()) {
       beginning.set(false);

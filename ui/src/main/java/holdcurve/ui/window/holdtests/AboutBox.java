@@ -1,6 +1,7 @@
 package holdcurve.ui.window.holdtests;
 
 import holdcurve.common.number.Celsius;
+import holdcurve.common.message.PartName;
 import holdcurve.record.job.HoldTest;
 import holdcurve.ui.window.frame.Texts;
 import java.util.List;
@@ -33,6 +34,7 @@ final class AboutBox extends VBox {
     date.setPromptText("2026-04-11");
     date.setPrefColumnCount(9);
     notes.setPromptText("Notes");
+    notes.setAccessibleText("Notes on the hold");
     notes.setPrefRowCount(1);
     notes.setWrapText(true);
     notes.addEventFilter(KeyEvent.KEY_PRESSED, AboutBox::tabLeaves);
@@ -99,7 +101,7 @@ final class AboutBox extends VBox {
   }
 
   private CheckBox clamp(String hose, HoldTest test) {
-    CheckBox box = new CheckBox(hose);
+    CheckBox box = new CheckBox(PartName.of(hose));
     box.setId("clamp-" + hose);
     box.setSelected(test.clamped().contains(hose));
     box.setOnAction(event -> model.details().clamp(hose, box.isSelected()));

@@ -33,11 +33,13 @@ final class FindingsBox extends VBox {
     setId("findings");
     getStyleClass().add("hc-about");
     kind.setId("finding-kind");
+    kind.setAccessibleText("What was seen");
     kind.setMaxWidth(Double.MAX_VALUE);
     kind.getItems().setAll(FindingForm.values());
     Named.in(kind, "Note what you see …", FindingForm::title);
     kind.valueProperty().addListener((property, before, now) -> ask());
     part.setId("finding-part");
+    part.setAccessibleText("Part where it was seen");
     part.setMaxWidth(Double.MAX_VALUE);
     HBox.setHgrow(part, Priority.ALWAYS);
     numbers.getStyleClass().add("hc-line");

@@ -208,6 +208,14 @@ public final class HoldTestsPage implements Page {
   }
 
   @Override
+  public List<KeyUse> keys() {
+    return List.of(
+        new KeyUse("Space", "Pump stops now; then: a reading now"),
+        new KeyUse("0 to 9, Enter", "Type a reading and take it"),
+        new KeyUse("D, Delete", "In the list: doubtful, remove"));
+  }
+
+  @Override
   public List<MenuItem> actions() {
     return List.of(
         action("Pump stops now, or take a reading", KeyCode.F8, model.entry()::mark),

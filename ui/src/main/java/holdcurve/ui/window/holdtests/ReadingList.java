@@ -35,6 +35,7 @@ final class ReadingList extends VBox {
     this.model = model;
     getStyleClass().add("hc-readings");
     table.setId("readings");
+    table.setAccessibleText("Readings");
     table.setItems(model.readings());
     table
         .getSelectionModel()

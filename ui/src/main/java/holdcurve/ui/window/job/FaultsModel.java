@@ -1,10 +1,16 @@
 package holdcurve.ui.window.job;
 
 import holdcurve.fault.FaultCatalogue;
+import holdcurve.fault.LeakFault;
+import holdcurve.fault.Site;
 import holdcurve.physics.circuit.Circuit;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Function;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
@@ -38,6 +44,23 @@ public final class FaultsModel {
       loadedFrom = from;
     }
     return loaded;
+  }
+
+  /**
+   * The faults that can sit at one part of a circuit alone, by id of the part. May ask plugins, so
+   * call it in the background.
+   */
+  public Map<String, Set<String>> faultsOfParts(Circuit circuit) {
+    Map<String, Set<String>> faults = new TreeMap<>();
+    for (LeakFault fault : catalogue().faults()) {
+      List<Site> sites = FaultCatalogue.sites(fault, circuit);
+      if (sites.size() == 1 && sites.get(0).parts().size() == 1) {
+        faults
+            .computeIfAbsent(sites.get(0).parts().iterator().next(), part -> new TreeSet<>())
+            .add(fault.id());
+      }
+    }
+    return faults;
   }
 
   /**

@@ -14,6 +14,7 @@ import holdcurve.record.job.Timeline;
 import holdcurve.record.log.Reading;
 import java.lang.System.Logger.Level;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -71,6 +72,7 @@ public final class OpenJobModel {
 
   private Runnable afterSaving = () -> {};
 
+  private final List<Supplier<Optional<String>>> keptNowhere = new ArrayList<>();
   private Predicate<Path> shipped = path -> false;
   private Supplier<String> page = () -> "";
   private Consumer<Runnable> saver =
@@ -157,6 +159,25 @@ public final class OpenJobModel {
             + (keeper == Keeper.NONE ? "" : " Left so, it is offered at the next start."),
         new QuestionModel.Answer("Save it first", () -> saver.accept(next), true),
         new QuestionModel.Answer("Leave it unsaved", next, false));
+  }
+
+  /** Before the window closes, {@code kept} says in a sentence what would be lost, if anything. */
+  public void askBeforeClosing(Supplier<Optional<String>> kept) {
+    keptNowhere.add(kept);
+  }
+
+  /** Does what closes the window, once all that would be lost was asked about. */
+  public void leaveForGood(Runnable next) {
+    leave(
+        () ->
+            keptNowhere.stream()
+                .flatMap(kept -> kept.get().stream())
+                .findFirst()
+                .ifPresentOrElse(
+                    sentence ->
+                        questions.ask(
+                            sentence, new QuestionModel.Answer("Close without it", next, false)),
+                    next));
   }
 
   /** Reads a job and, once it is read, ranks it. Asks first if that would leave unsaved work. */

@@ -1,6 +1,7 @@
 package holdcurve.ui.window.plot;
 
 import holdcurve.common.number.Celsius;
+import holdcurve.common.message.PartName;
 import holdcurve.record.job.HoldTest;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,7 +37,8 @@ final class PlotWords {
     words.add(
         test.clamped().isEmpty()
             ? "No clamps"
-            : "Clamped: " + String.join(", ", test.clamped().stream().sorted().toList()));
+            : "Clamped: "
+                + String.join(", ", test.clamped().stream().map(PartName::of).sorted().toList()));
     words.add(readings + " readings in " + duration(test.log().holdSpan()));
     test.fuelTemperature()
         .ifPresent(t -> words.add(String.format(Locale.ROOT, "fuel %.0f °C", Celsius.of(t))));

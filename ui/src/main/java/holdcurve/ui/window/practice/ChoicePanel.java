@@ -43,6 +43,7 @@ final class ChoicePanel extends VBox {
     ComboBox<CircuitTemplates.Template> circuit = new ComboBox<>();
     circuit.getItems().setAll(CircuitTemplates.all());
     circuit.setConverter(new Named<>(CircuitTemplates.Template::title));
+    circuit.setAccessibleText("Circuit of the car");
     circuit.getSelectionModel().select(0);
     Spinner<Integer> level = new Spinner<>(1, 5, 2);
     level.setId("practice-level");

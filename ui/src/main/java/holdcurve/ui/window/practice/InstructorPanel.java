@@ -43,9 +43,11 @@ final class InstructorPanel extends VBox {
 
     FaultRow(int number) {
       which.setId("instructor-fault-" + number);
+      which.setAccessibleText("Fault " + number);
       which.setConverter(new Named<>(Suspicion::words));
       which.setMaxWidth(WIDE - 110);
       size.setId("instructor-size-" + number);
+      size.setAccessibleText("Size of fault " + number);
       size.setPromptText("usual size");
       size.setPrefWidth(110);
     }
@@ -63,6 +65,9 @@ final class InstructorPanel extends VBox {
     story.setId("instructor-story");
     story.setPrefRowCount(2);
     story.setWrapText(true);
+    level.setAccessibleText("Level");
+    minutes.setAccessibleText("Minutes");
+    count.setAccessibleText("How many cars");
     told.setId("instructor-told");
     told.setWrapText(true);
     Button one = new Button("Save it sealed …");

@@ -26,6 +26,7 @@ final class RefitPanel extends VBox {
     getStyleClass().add("hc-refit");
     heading.getStyleClass().add("hc-heading");
     initials.setId("initials");
+    initials.setAccessibleText("Initials of who ticks");
     initials.setPrefColumnCount(4);
     initials.textProperty().bindBidirectional(model.initialsProperty());
     wanted.getStyleClass().add("hc-caution");

@@ -3,6 +3,8 @@ package holdcurve.ui.window.repaircheck;
 import holdcurve.advice.check.RepairCheck;
 import holdcurve.advice.check.RepairChecker;
 import holdcurve.common.message.PressureUnit;
+import holdcurve.inference.answer.Ranking;
+import holdcurve.physics.circuit.Circuit;
 import holdcurve.record.job.HoldTest;
 import holdcurve.record.job.Job;
 import holdcurve.record.job.PassMark;
@@ -23,6 +25,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -45,19 +48,47 @@ public final class RepairCheckModel {
   private final ComputedResult<RepairCheck> check;
   private final ReadOnlyStringWrapper said = new ReadOnlyStringWrapper("");
   private final ReadOnlyObjectWrapper<Path> written = new ReadOnlyObjectWrapper<>();
+  private final BiFunction<Circuit, String, Set<String>> parts;
+  private final ReadOnlyStringWrapper named = new ReadOnlyStringWrapper("");
   private final StringProperty initials = new SimpleStringProperty("");
 
   /**
    * @param checker asked on a background thread, once a check
    * @param today the date that ticks and repairs get
+   * @param parts of a suspect, by its id; asked on a background thread
    */
   public RepairCheckModel(
-      OpenJobModel jobs, Supplier<RepairChecker> checker, Supplier<LocalDate> today) {
+      OpenJobModel jobs,
+      Supplier<RepairChecker> checker,
+      Supplier<LocalDate> today,
+      BiFunction<Circuit, String, Set<String>> parts) {
     this.jobs = jobs;
     this.checker = checker;
     this.today = today;
     this.check = jobs.check();
+    this.parts = parts;
     jobs.takenUpProperty().addListener((property, before, now) -> forget());
+    jobs.ranking().resultProperty().addListener((property, before, now) -> lookUp(now));
+    lookUp(jobs.ranking().resultProperty().get());
+  }
+
+  /** The part to put right is that of the likeliest suspect, if it has one. */
+  private void lookUp(Ranking ranking) {
+    named.set("");
+    Job job = jobs.ranking().rankedProperty().get();
+    if (ranking == null || job == null) {
+      return;
+    }
+    ranking.suspects().stream()
+        .filter(suspect -> !suspect.isNone())
+        .findFirst()
+        .ifPresent(
+            suspect ->
+                jobs.work()
+                    .start(
+                        "Looking up the part",
+                        progress -> parts.apply(job.circuit(), suspect.id()),
+                        found -> found.stream().findFirst().ifPresent(named::set)));
   }
 
   private void forget() {
@@ -264,6 +295,11 @@ public final class RepairCheckModel {
   /** What was done last, in a sentence; empty for nothing. */
   public ReadOnlyStringProperty saidProperty() {
     return said.getReadOnlyProperty();
+  }
+
+  /** Id of the part that the answer names; empty for none. */
+  ReadOnlyStringProperty namedPartProperty() {
+    return named.getReadOnlyProperty();
   }
 
   /** Who ticks. */

@@ -1,5 +1,6 @@
 package holdcurve.ui.window.repaircheck;
 
+import holdcurve.common.message.PartName;
 import holdcurve.physics.circuit.Part;
 import holdcurve.record.job.Job;
 import java.util.List;
@@ -11,11 +12,13 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.util.StringConverter;
 
 /** Where a repair is noted, so that holds before and after it are told apart. */
 final class RepairNote extends HBox {
   private final RepairCheckModel model;
   private final ComboBox<String> part = new ComboBox<>();
+  private String proposed = "";
   private final TextField note = new TextField();
 
   RepairNote(RepairCheckModel model) {
@@ -37,6 +40,33 @@ final class RepairNote extends HBox {
     getChildren().addAll(title, part, note, add);
     model.jobProperty().addListener((property, before, now) -> update(now));
     update(model.jobProperty().get());
+    model.namedPartProperty().addListener((property, before, now) -> propose());
+    part.setConverter(new PartNames());
+    part.setAccessibleText("Part that was repaired");
+    note.setAccessibleText("What was done");
+    propose();
+  }
+
+  /** Parts as people say them. */
+  private static final class PartNames extends StringConverter<String> {
+    @Override
+    public String toString(String id) {
+      return id == null ? "" : PartName.of(id);
+    }
+
+    @Override
+    public String fromString(String text) {
+      throw new UnsupportedOperationException("parts are chosen, not typed");
+    }
+  }
+
+  /** What the person chose stays. */
+  private void propose() {
+    String named = model.namedPartProperty().get();
+    if (part.getValue() == null || part.getValue().equals(proposed)) {
+      proposed = named;
+      part.setValue(part.getItems().contains(named) ? named : null);
+    }
   }
 
   private void update(Job job) {

@@ -1,5 +1,6 @@
 package holdcurve.ui.window.repaircheck;
 
+import holdcurve.common.message.PartName;
 import holdcurve.record.job.HoldTest;
 import holdcurve.record.job.Job;
 import holdcurve.record.job.Repair;
@@ -72,7 +73,7 @@ final class TimelineStrip extends FlowPane {
         "Repaired "
             + repair.date()
             + ": "
-            + Stream.of(repair.part(), repair.note())
+            + Stream.of(PartName.of(repair.part()), repair.note())
                 .filter(word -> !word.isEmpty())
                 .collect(Collectors.joining(", "));
     Label label = Texts.words(words, "hc-small", "hc-strong");

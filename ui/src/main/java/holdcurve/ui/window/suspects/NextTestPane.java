@@ -45,6 +45,7 @@ final class NextTestPane extends VBox {
     setId("next-test");
     getStyleClass().add("hc-drawer");
     choice.setId("planned-tests");
+    choice.setAccessibleText("Test");
     choice.setMaxWidth(Double.MAX_VALUE);
     choice.setConverter(new Names());
     choice.valueProperty().bindBidirectional(model.chosenProperty());

@@ -94,6 +94,13 @@ public final class SuspectsPage implements Page {
   }
 
   @Override
+  public List<KeyUse> keys() {
+    return List.of(
+        new KeyUse("\u2191 \u2193", "From suspect to suspect"),
+        new KeyUse("\u2190 \u2192", "In the plot of all holds: from reading to reading"));
+  }
+
+  @Override
   public List<MenuItem> actions() {
     return List.of(
         Actions.of("Next picture", Actions.onShortcut(KeyCode.PAGE_DOWN), () -> tests.go(1)),

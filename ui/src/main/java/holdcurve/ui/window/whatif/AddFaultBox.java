@@ -24,6 +24,7 @@ final class AddFaultBox extends VBox {
     this.model = model;
     getStyleClass().add("hc-changes");
     fault.setId("added-fault");
+    fault.setAccessibleText("Fault to add");
     Named.in(fault, "choose a fault", AddableFault::words);
     fault.setMaxWidth(Double.MAX_VALUE);
     Bindings.bindContent(fault.getItems(), model.addable());

@@ -2,6 +2,7 @@ package holdcurve.ui.window.whatif;
 
 import holdcurve.advice.whatif.Change;
 import holdcurve.advice.whatif.Changes;
+import holdcurve.common.message.PartName;
 import holdcurve.physics.circuit.Circuit;
 import holdcurve.physics.circuit.Part;
 import holdcurve.physics.circuit.Property;
@@ -91,7 +92,7 @@ final class Lever {
     double least = Math.max(property.least(), low * now);
     double most = Math.min(property.most(), high * now);
     return new Lever(
-        part.id() + ", " + what,
+        PartName.of(part.id()) + ", " + what,
         unit.symbol(),
         unit.fromSi(least),
         unit.fromSi(most),

@@ -152,6 +152,11 @@ public final class WhatIfPage implements Page {
   }
 
   @Override
+  public List<KeyUse> keys() {
+    return List.of(new KeyUse("\u2190 \u2192", "In the plot: from reading to reading"));
+  }
+
+  @Override
   public List<MenuItem> actions() {
     return List.of(
         Actions.of("Back to as it is", Actions.onShortcut(KeyCode.BACK_SPACE), model::reset),

@@ -24,6 +24,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.Scene;
@@ -66,7 +67,9 @@ class RepairCheckPageTest {
         () -> {
           jobs =
               new OpenJobModel(JobReader::read, HandMadeRanking::new, Runnable::run, Runnable::run);
-          model = new RepairCheckModel(jobs, () -> new HandMadeCheck(kind), () -> DAY);
+          model =
+              new RepairCheckModel(
+                  jobs, () -> new HandMadeCheck(kind), () -> DAY, (c, s) -> Set.of());
           stage = new Stage(StageStyle.UNDECORATED);
           Scene scene = new Scene(new BorderPane(page().content()), 1280, 680);
           looks.dress(scene);
