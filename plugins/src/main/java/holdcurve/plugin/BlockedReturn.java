@@ -1,6 +1,7 @@
 package holdcurve.plugin;
 
 import holdcurve.common.caution.Caution;
+import holdcurve.common.message.PartName;
 import holdcurve.fault.FaultParameter;
 import holdcurve.fault.Prior;
 import holdcurve.fault.Site;
@@ -24,7 +25,7 @@ import java.util.List;
 public final class BlockedReturn extends PartChange {
   private static final FaultParameter BORE =
       new FaultParameter(
-          "bore left, as if the whole hose were that narrow",
+          "chokes like a hose of this bore",
           Unit.MILLIMETRE,
           new Prior.LogNormal(Unit.MILLIMETRE.toSi(1.6), 1.35),
           "assumed: a sound one has 6 to 8 mm, and above 2 mm the rise is that of an ordinary regulator",
@@ -61,7 +62,7 @@ public final class BlockedReturn extends PartChange {
   public List<Site> sites(Circuit circuit) {
     return circuit.partsOf(Regulator.KIND).stream()
         .flatMap(regulator -> circuit.parts().stream().filter(p -> isNext(p, regulator)))
-        .map(line -> new Site(line.id(), line.id(), line.from(), List.of(line.id())))
+        .map(line -> new Site(line.id(), PartName.of(line.id()), line.from(), List.of(line.id())))
         .toList();
   }
 

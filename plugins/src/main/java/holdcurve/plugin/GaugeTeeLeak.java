@@ -1,6 +1,7 @@
 package holdcurve.plugin;
 
 import holdcurve.common.caution.Caution;
+import holdcurve.common.message.PartName;
 import holdcurve.fault.Site;
 import holdcurve.physics.circuit.Circuit;
 import holdcurve.physics.circuit.Part;
@@ -35,7 +36,9 @@ public final class GaugeTeeLeak extends JointLeak {
   @Override
   public List<Site> sites(Circuit circuit) {
     return circuit.partsOf(Gauge.KIND).stream()
-        .map(gauge -> new Site(gauge.id(), gauge.id(), gauge.from(), joints(gauge, circuit)))
+        .map(
+            gauge ->
+                new Site(gauge.id(), PartName.of(gauge.id()), gauge.from(), joints(gauge, circuit)))
         .toList();
   }
 

@@ -2,6 +2,7 @@ package holdcurve.plugin;
 
 import holdcurve.common.caution.Caution;
 import holdcurve.common.caution.Cautions;
+import holdcurve.common.message.PartName;
 import holdcurve.fault.FaultParameter;
 import holdcurve.fault.Site;
 import holdcurve.physics.circuit.Circuit;
@@ -44,7 +45,7 @@ public final class InjectorTipLeak extends TipLeak {
 
   private static Site site(Part part) {
     String where = part.value(Injector.COUNT) > 1 ? "one or several of the " : "";
-    return new Site(part.id(), where + part.id(), part.from(), List.of(part.id()));
+    return new Site(part.id(), where + PartName.of(part.id()), part.from(), List.of(part.id()));
   }
 
   @Override

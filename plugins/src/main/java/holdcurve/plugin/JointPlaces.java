@@ -1,5 +1,6 @@
 package holdcurve.plugin;
 
+import holdcurve.common.message.PartName;
 import holdcurve.fault.Site;
 import holdcurve.physics.circuit.Circuit;
 import holdcurve.physics.circuit.Part;
@@ -116,7 +117,7 @@ final class JointPlaces {
         : List.of(new Site(id, where(piece), piece.iterator().next(), joints));
   }
 
-  /** What bounds a stretch, such as "between check-valve and the clamp on feed-hose". */
+  /** What bounds a stretch, such as "between the check valve and the middle of the feed hose". */
   private String where(Set<String> piece) {
     List<String> ends = new ArrayList<>();
     for (Part part : circuit.parts()) {
@@ -133,11 +134,13 @@ final class JointPlaces {
 
   private Optional<String> end(Part part, String beyond) {
     if (VALVES.contains(part.kind()) && !(part.kind() == Pump.KIND && circuit.isBoundary(beyond))) {
-      return Optional.of(part.id());
+      return Optional.of("the " + PartName.of(part.id()));
     }
     if (part.kind() == Hose.KIND && !circuit.isBoundary(beyond)) {
-      return Optional.of("the clamp on " + part.id());
+      return Optional.of("the middle of the " + PartName.of(part.id()));
     }
-    return circuit.isBoundary(beyond) ? Optional.of(beyond) : Optional.empty();
+    return circuit.isBoundary(beyond)
+        ? Optional.of("the " + PartName.of(beyond))
+        : Optional.empty();
   }
 }

@@ -1,5 +1,6 @@
 package holdcurve.plugin;
 
+import holdcurve.common.message.PartName;
 import holdcurve.fault.Site;
 import holdcurve.physics.circuit.Circuit;
 import holdcurve.physics.circuit.Part;
@@ -12,13 +13,15 @@ final class PartSites {
   private PartSites() {}
 
   /**
-   * One site for each part of a kind, called by the part's own id.
+   * One site for each part of a kind, called by the part's own name.
    *
    * @param point which connection point of the part the fault acts on
    */
   static List<Site> of(Circuit circuit, PartKind kind, Function<Part, String> point) {
     return circuit.partsOf(kind).stream()
-        .map(part -> new Site(part.id(), part.id(), point.apply(part), List.of(part.id())))
+        .map(
+            part ->
+                new Site(part.id(), PartName.of(part.id()), point.apply(part), List.of(part.id())))
         .toList();
   }
 }

@@ -2,6 +2,7 @@ package holdcurve.plugin;
 
 import holdcurve.common.caution.Caution;
 import holdcurve.common.caution.Cautions;
+import holdcurve.common.message.PartName;
 import holdcurve.fault.FaultParameter;
 import holdcurve.fault.LeakFault;
 import holdcurve.fault.Prior;
@@ -61,7 +62,7 @@ public final class PumpReliefLeak implements LeakFault {
             valve ->
                 new Site(
                     valve.id(),
-                    "relief valve on the feed side of " + valve.id() + ", if there is one",
+                    "relief valve after the " + PartName.of(valve.id()) + ", if there is one",
                     valve.to(),
                     List.of(pump(circuit, valve).id())))
         .toList();

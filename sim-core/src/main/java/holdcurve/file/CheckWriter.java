@@ -26,7 +26,7 @@ public final class CheckWriter {
     ObjectNode verdict = root.putObject("verdict");
     verdict.put("kind", check.verdict().kind().name().toLowerCase(Locale.ROOT));
     verdict.put("sentence", check.verdict().sentence());
-    verdict.put("next", check.verdict().next());
+    verdict.put("next", check.verdict().next().toString());
     root.put("probability_sound", JsonNumbers.rounded(check.sound()));
     check.loss().ifPresent(loss -> add(root.putObject("loss_if_it_leaks"), loss));
     check.places().forEach(root.withArray("look_at")::add);

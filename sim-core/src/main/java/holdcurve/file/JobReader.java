@@ -7,9 +7,11 @@ import holdcurve.common.number.Celsius;
 import holdcurve.common.text.Days;
 import holdcurve.physics.circuit.Circuit;
 import holdcurve.physics.part.Hose;
+import holdcurve.record.finding.Finding;
 import holdcurve.record.job.GaugeSpec;
 import holdcurve.record.job.HoldTest;
 import holdcurve.record.job.Job;
+import holdcurve.record.job.Upkeep;
 import holdcurve.record.log.GaugeLog;
 import holdcurve.record.log.GaugeLogReader;
 import holdcurve.record.log.LogImport;
@@ -139,6 +141,12 @@ public final class JobReader {
     Optional<List<HoldTest>> tests =
         circuit.flatMap(
             of -> troubles.attempt(() -> readTests(root.get("tests", "list the hold tests"), of)));
+    Optional<List<Finding>> findings =
+        tests.flatMap(
+            of -> troubles.attempt(() -> FindingReader.read(root, circuit.orElseThrow(), of)));
+    Optional<Upkeep> upkeep =
+        tests.flatMap(
+            of -> troubles.attempt(() -> UpkeepReader.read(root, circuit.orElseThrow(), of)));
     troubles.refuse();
     Circuit car = circuit.orElseThrow();
     List<HoldTest> holds = tests.orElseThrow();
@@ -148,10 +156,10 @@ public final class JobReader {
         car,
         gauge.orElseThrow(),
         holds,
-        FindingReader.read(root, car, holds),
+        findings.orElseThrow(),
         priors.orElseThrow(),
         understood,
-        UpkeepReader.read(root, car, holds));
+        upkeep.orElseThrow());
   }
 
   /** A needle against its stop shows too little. */

@@ -1,5 +1,6 @@
 package holdcurve.training;
 
+import holdcurve.common.message.PartName;
 import java.util.List;
 
 /** Something that can be done to a car to find out more. */
@@ -36,7 +37,7 @@ public sealed interface Step {
     public String words() {
       return clamped.isEmpty()
           ? "Prime and watch the needle"
-          : "Prime, clamp " + String.join(" and ", clamped) + ", and watch the needle";
+          : "Prime, clamp the " + PartName.all(clamped) + ", and watch the needle";
     }
 
     @Override
@@ -61,7 +62,7 @@ public sealed interface Step {
 
     @Override
     public String words() {
-      return "Lift " + part + " and count drops";
+      return "Lift the " + PartName.of(part) + " and count drops";
     }
 
     @Override

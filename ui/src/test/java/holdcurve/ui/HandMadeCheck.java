@@ -61,26 +61,21 @@ public final class HandMadeCheck implements RepairChecker {
       case HOLDS ->
           new CheckVerdict(
               kind,
-              Message.plain(
-                  "Holds as expected (95 %): hose stretch, temperature and the weep of sound seats"
-                      + " explain the fall. If anything leaks at all, it is less than 0.07"
-                      + " mL/min."),
-              "");
+              Message.plain("No fault found (95 %). 1.80 bar after 5 min; the limit is 1.70 bar."),
+              Message.plain(""));
       case FAULTY ->
           new CheckVerdict(
               kind,
               Message.of(
                   "Still loses 0.23 mL/min at %s (90 %% range 0.16 to 0.33), most likely at"
-                      + " check-valve: check valve leaks back to the tank (23 %%).",
+                      + " the check valve: check valve leaks back to the tank (23 %%).",
                   Message.round(2e5)),
-              "10 places can't be told apart by these tests: look for wet joints, then do what the"
-                  + " plan of tests puts first.");
+              Message.plain("Wipe every joint dry, prime, and look at each with a cold lamp."));
       case CANNOT_SAY ->
           new CheckVerdict(
               kind,
               Message.plain("Cannot say: the hold is too short to prove anything."),
-              "Prime again and watch the gauge for at least 5 minutes, with five readings or"
-                  + " more.");
+              Message.plain("Prime again and read the gauge for at least five minutes."));
     };
   }
 

@@ -10,7 +10,7 @@ import holdcurve.inference.answer.Diagnosis;
  * @param words a sentence for a mechanic, with its full stop
  * @param next what to do now, one or two sentences; may be empty
  */
-public record CheckVerdict(Kind kind, Message words, String next) {
+public record CheckVerdict(Kind kind, Message words, Message next) {
   /** The words, with pressures in bar. */
   public String sentence() {
     return words.toString();
@@ -24,7 +24,7 @@ public record CheckVerdict(Kind kind, Message words, String next) {
           case LEAK, FAULT -> Kind.FAULTY;
           case OPEN, UNEXPLAINED -> Kind.CANNOT_SAY;
         };
-    return new CheckVerdict(kind, diagnosis.verdict().words(), diagnosis.next().words().toString());
+    return new CheckVerdict(kind, diagnosis.verdict().words(), diagnosis.next().words());
   }
 
   /** What the readings allow to say. */

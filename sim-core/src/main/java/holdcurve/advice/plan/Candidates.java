@@ -1,5 +1,6 @@
 package holdcurve.advice.plan;
 
+import holdcurve.common.message.PartName;
 import holdcurve.inference.hypothesis.Hypothesis;
 import holdcurve.physics.circuit.Circuit;
 import holdcurve.physics.part.Hose;
@@ -22,7 +23,7 @@ final class Candidates {
     all.add(
         new HoldCandidate(
             "prime-twice",
-            "Prime twice, then hold: the hoses have stretched by then",
+            "Prime twice, then hold: stretched hoses",
             List.of(),
             HOLD,
             STOOD,
@@ -50,7 +51,7 @@ final class Candidates {
   private static CandidateTest clamped(List<String> hoses) {
     return HoldCandidate.plain(
         "clamp-" + String.join("+", hoses),
-        "Hold with " + String.join(" and ", hoses) + " clamped",
+        "Hold with the " + PartName.all(hoses) + " clamped",
         hoses,
         HOLD);
   }

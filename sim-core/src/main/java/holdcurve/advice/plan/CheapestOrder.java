@@ -98,12 +98,10 @@ public final class CheapestOrder {
 
   private List<String> assumptions() {
     return List.of(
-        "The hold doesn't pass now. A hold of five minutes after each repair says whether it does;"
-            + " the first that passes ends the work.",
+        "The hold falls short now. Hold for five minutes after each repair, and stop once it passes.",
         "At most "
             + MOST_TESTS
-            + " tests, before any repair; their outcomes count as independent of each other once it"
-            + " is known what is wrong.",
+            + " tests are done before any repair. Their outcomes are taken as independent.",
         prices.perHour() > 0
             ? String.format(
                     Locale.ROOT,
@@ -111,8 +109,8 @@ public final class CheapestOrder {
                     prices.perHour(),
                     prices.currency())
                 .replace(" .", ".")
-            : "Your own time counts nothing: state a price of an hour to change that.",
-        "A repair cures its fault for certain; one that wasn't needed changes nothing.");
+            : "Your own time counts nothing. State a price of an hour to change that.",
+        "A repair is taken to cure its fault for certain.");
   }
 
   private Way way(double[] belief, int testsLeft, Set<Tried> used) {

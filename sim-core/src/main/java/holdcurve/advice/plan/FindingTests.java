@@ -106,7 +106,7 @@ final class FindingTests {
     return count(
         part,
         "lift-" + part.id(),
-        "Lift " + part.id() + " and count drops",
+        "Lift the " + PartName.of(part.id()) + " and count drops",
         LIFTING,
         List.of(
             "Disconnect the plug of every injector, and the ignition. Relieve the pressure.",
@@ -122,7 +122,7 @@ final class FindingTests {
     return count(
         part,
         "lift-" + part.id(),
-        "Unscrew " + part.id() + " and count drops",
+        "Unscrew the " + PartName.of(part.id()) + " and count drops",
         UNSCREWING,
         List.of(
             "Disconnect its plug, and the ignition. Relieve the pressure.",
@@ -202,15 +202,15 @@ final class FindingTests {
                 Message.plain(
                     "Bridge the pump relay with a fused lead; run the pump for 20 s, stop it."),
                 Message.of(
-                    "When the needle passes %s, let fuel off through the valve or cracked union"
-                        + " into the cylinder, in about 20 s, until it shows %s.",
+                    "At %s, let fuel into the cylinder through the valve or cracked union."
+                        + " Take about 20 s, and shut it at %s.",
                     Message.pressure(from), Message.pressure(to)),
                 Message.plain("Enter the volume, both pressures and the time.")),
             Caution.DRAW_OFF),
         outcomes,
         true,
-        "It shows how much fuel the circuit gives up for each bar: that sharpens how large a leak"
-            + " is, not where it is.");
+        "It shows how much fuel the circuit gives up for each bar. That tells the size of a leak,"
+            + " not its place.");
   }
 
   private static List<Message> said(String... steps) {

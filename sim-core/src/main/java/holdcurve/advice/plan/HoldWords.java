@@ -2,9 +2,12 @@ package holdcurve.advice.plan;
 
 import holdcurve.common.caution.Caution;
 import holdcurve.common.caution.Cautions;
+import holdcurve.common.message.PartName;
+import holdcurve.physics.circuit.Circuit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Steps and cautions of holds. Minutes are common practice, no source. */
 final class HoldWords {
@@ -30,7 +33,9 @@ final class HoldWords {
     if (!clamped.isEmpty()) {
       steps.add(
           "Within 10 s, the pump standing, clamp "
-              + String.join(", then ", clamped)
+              + clamped.stream()
+                  .map(c -> "the " + PartName.of(c))
+                  .collect(Collectors.joining(", then "))
               + "; note the time.");
     }
     steps.add(
@@ -45,7 +50,7 @@ final class HoldWords {
         clamped.isEmpty()
             ? "Enter the readings as a hold without clamps."
             : "Take the clamps off; enter the readings as a hold with "
-                + String.join(" and ", clamped)
+                + PartName.all(clamped)
                 + " clamped.");
     return steps;
   }

@@ -18,7 +18,6 @@ final class Separation {
   private static final double LEADING = 0.9;
 
   private static final int MOST = 6;
-  private static final int NAMED = 3;
 
   /** Above this a circuit counts as sound, and no suspect leads [-]. */
   private static final double SETTLED = 0.85;
@@ -68,11 +67,11 @@ final class Separation {
   String reason(
       Set<String> clamped, boolean plain, Information information, List<Branch> branches) {
     if (leaders.isEmpty()) {
-      return "No suspect is left to divide.";
+      return "No cause is left to separate.";
     }
-    String repeated = plain && done.contains(clamped) ? "It has been done already. " : "";
+    String repeated = plain && done.contains(clamped) ? "It was done already. " : "";
     if (information.bits() < NOTHING && sound >= SETTLED) {
-      return repeated + settled().replace("But it", "It");
+      return repeated + settled();
     }
     if (information.bits() < NOTHING) {
       Set<Set<String>> with = new LinkedHashSet<>(done);
@@ -80,7 +79,7 @@ final class Separation {
       boolean divides = groups(with).size() > groups(done).size();
       return repeated
           + (divides
-              ? "What it would divide is hardly in question any more."
+              ? "It separates only causes that are hardly in question now."
               : alikeWords(clamped));
     }
     String apart = apart(branches);
@@ -94,10 +93,10 @@ final class Separation {
       List<Hypothesis> own =
           leaders.stream().filter(h -> branches.indexOf(branch) == likeliest(branches, h)).toList();
       if (!own.isEmpty()) {
-        sets.add(names(own));
+        sets.add(firstOf(own));
       }
     }
-    return sets.size() < 2 ? "" : "It sets " + String.join(" apart from ", sets) + ".";
+    return sets.size() < 2 ? "" : "It separates " + sets.get(0) + " from " + sets.get(1) + ".";
   }
 
   /** The branch that a hypothesis mostly leads to. */
@@ -129,40 +128,30 @@ final class Separation {
       return settled();
     }
     return concerned
-        ? "But what it would show is known nearly as well without it."
-        : "None of the leading suspects ("
-            + names(leaders.subList(0, Math.min(NAMED, leaders.size())))
-            + (leaders.size() > NAMED ? " and others" : "")
-            + ") would show there.";
+        ? "What it would show is nearly known without it."
+        : "None of the likely causes would show there.";
   }
 
   private String settled() {
     return String.format(
         Locale.ROOT,
-        "But it is sound with %.0f %% already: little is left to tell.",
+        "No fault is %.0f %% likely already, so little is left to learn.",
         Math.min(99, 100 * sound));
   }
 
   private String alikeWords(Set<String> clamped) {
     if (leaders.size() == 1) {
-      return "Only one suspect leads ("
-          + names(leaders)
-          + "), and a gauge has no more to divide it from.";
+      return "Only one cause is likely, so there is nothing to separate.";
     }
-    String fuel = String.join(", ", alike.drained(leaders.get(0).members().get(0)));
     return clamped.isEmpty()
-        ? "Without a clamp the leading suspects drain the same trapped fuel ("
-            + fuel
-            + "), and the gauge falls alike for all."
-        : "Clamped there, nothing new comes between the leading suspects: those that drained the"
-            + " same trapped fuel still do, and those it would divide are divided already.";
+        ? "Without a clamp the likely causes all empty the same line, so the gauge falls alike."
+        : "This clamp separates none of the likely causes that are still together.";
   }
 
   private String shape() {
     return sound > 0.05
-        ? " What it tells is whether there is a leak at all, and something by the shape of the"
-            + " fall."
-        : " What it tells is in the shape of the fall.";
+        ? " The shape of the fall shows whether it leaks at all."
+        : " Only the shape of the fall tells something.";
   }
 
   /** Leading suspects, those together that drain alike under all these clampings. */
@@ -183,13 +172,9 @@ final class Separation {
         .allMatch(c -> alike.drainAlike(a.members().get(0), b.members().get(0), c));
   }
 
-  /** "x, y or z", in lower case. */
-  static String names(List<Hypothesis> some) {
-    List<String> names =
-        some.stream().map(h -> "'" + h.name().toLowerCase(Locale.ROOT) + "'").toList();
-    int last = names.size() - 1;
-    return last < 1
-        ? String.join("", names)
-        : String.join(", ", names.subList(0, last)) + " or " + names.get(last);
+  /** The first in lower case, and how many more. */
+  static String firstOf(List<Hypothesis> some) {
+    String first = "\u201c" + some.get(0).name().toLowerCase(Locale.ROOT) + "\u201d";
+    return some.size() == 1 ? first : first + " and " + (some.size() - 1) + " more";
   }
 }

@@ -1,6 +1,7 @@
 package holdcurve.advice.whatif;
 
 import holdcurve.common.number.Celsius;
+import holdcurve.common.message.PartName;
 import holdcurve.inference.hypothesis.Hypothesis;
 import holdcurve.physics.circuit.Circuit;
 import holdcurve.physics.circuit.Condition;
@@ -26,7 +27,7 @@ public final class Changes {
   public static Change replace(Part part) {
     Change sound =
         Change.ofCircuit(
-            part.id() + " replaced by a sound one",
+            PartName.of(part.id()) + " replaced by a sound one",
             circuit -> circuit.map(p -> p.id().equals(part.id()) ? asNew(p) : p));
     return new Change(
         sound.what(),

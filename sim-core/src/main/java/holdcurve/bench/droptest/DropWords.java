@@ -48,8 +48,8 @@ final class DropWords {
     if (startsAlike()) {
       said.add(
           Message.plain(
-              "Start from a slightly different pressure each time: from the same one the gauge is"
-                  + " rounded the same way each time, and repeats teach little."));
+              "Start from a slightly different pressure each time. Else the gauge rounds alike, and"
+                  + " repeats teach little."));
     }
     return said;
   }
@@ -78,13 +78,13 @@ final class DropWords {
       return settled
           ? Message.of("Fired often enough: %d times each %s.", advice.fewest(), gauge)
           : Message.of(
-              "%d firings each usually settle it %s; those left open lie near the limit, or were"
-                  + " read alike each time.",
+              "%d firings each usually settle it %s. Those left open lie near the limit, or read"
+                  + " alike.",
               advice.repeats(), gauge);
     }
     Message more =
         Message.of(
-            "About %d firings of each would settle it %s; %d more to go",
+            "About %d firings of each would settle it %s, so do %d more",
             advice.repeats(), gauge, advice.repeats() - advice.fewest());
     return advice.repeatsIfTwice() < advice.repeats()
         ? Message.of("%s. Fired twice as long, %d would do.", more, advice.repeatsIfTwice())
@@ -106,28 +106,27 @@ final class DropWords {
     List<Message> notes = new ArrayList<>(Message.plain(report.test().understood()));
     notes.add(
         Message.of(
-            "Corrected for the pressure that falls while the injector is open (root of pressure)"
-                + " and for %s that would have been lost without firing.",
+            "Corrected for the falling pressure while an injector is open, and for %s lost without"
+                + " firing.",
             Message.difference(report.idleFall())));
     if (report.test().idleFalls().isEmpty() && report.test().shot().pause() > LONG_WAIT) {
       notes.add(
           Message.plain(
-              "No idle fall was read: leaks and hose stretch between the readings count as fuel"
-                  + " passed. Read the gauge over a minute without firing."));
+              "No idle fall was read, so leaks and hose stretch count as fuel passed. Read the gauge over a minute without firing."));
     }
     notes.add(
         fuel.isKnown()
             ? Message.of(
-                "The circuit takes %.1f mL for each %s, known to a factor of %.1f (90 %%); flows"
-                    + " are no surer than that, comparisons are.",
+                "The circuit takes %.1f mL for each %s, known to a factor of %.1f (90 %%). So are"
+                    + " the flows; comparisons are surer.",
                 fuel.compliance(report.pressure()) * 1e11,
                 Message.round(1e5),
                 Math.exp(1.645 * fuel.spread()))
             : Message.plain("Without a circuit only comparisons can be given, no flows."));
     notes.add(
         Message.plain(
-            "Assumed: an eye unsteady by a third of the gauge's step, and firings alike to 1 %."
-                + " Limits as on the bench sheet: common practice, no source."));
+            "Assumed: readings good to a third of the gauge's step, firings alike to 1 %. Limits"
+                + " are those of the bench sheet."));
     return notes;
   }
 }

@@ -40,7 +40,7 @@ final class BenchWords {
     List<InjectorReport> measured =
         report.injectors().stream().filter(i -> i.standing() != Standing.NOT_MEASURED).toList();
     if (measured.isEmpty()) {
-      return "No flow can be compared: only drops, spray and coils are judged.";
+      return "No flow can be compared. Only drops, spray and coils are judged.";
     }
     List<InjectorReport> out =
         measured.stream()
@@ -55,7 +55,7 @@ final class BenchWords {
           + SheetNumbers.few(100 * limits.outOfLine())
           + " % of their middle"
           + report.set(report.latest()).map(BenchWords::spread).orElse("")
-          + (after ? "." : ": by their flow they need no service.");
+          + (after ? "." : ". Their flow needs no service.");
     }
     return capital(
             when
@@ -72,10 +72,10 @@ final class BenchWords {
                 + SheetNumbers.few(100 * limits.outOfLine())
                 + " to "
                 + SheetNumbers.few(100 * limits.farOut())
-                + " % out of line are worth a service"
+                + " % out of line are worth a service."
                 + (out.get(0).standing() == Standing.FAR_OUT
-                    ? "; one further out may not come back."
-                    : "."));
+                    ? " One further out may not come back."
+                    : ""));
   }
 
   private static Interval departure(InjectorReport injector) {
@@ -100,9 +100,10 @@ final class BenchWords {
     return ids.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            "The bench's own scatter reaches across the limit for "
-                + String.join(", ", ids)
-                + ": measure again before deciding.");
+            (ids.size() == 1
+                    ? "No. " + ids.get(0) + " is"
+                    : "Nos. " + String.join(", ", ids) + " are")
+                + " too close to the limit to call. Measure again before deciding.");
   }
 
   private String gain(double gain) {
@@ -111,32 +112,35 @@ final class BenchWords {
       return brought
           + "less than the usual "
           + SheetNumbers.signed(limits.usualGain())
-          + ": they were clean before, or still aren't.";
+          + ". They were clean before, or still are dirty.";
     }
     return gain > limits.mostGain()
         ? brought
             + "more than the usual "
             + SheetNumbers.signed(limits.usualGain())
-            + ": they were foul."
+            + ". They were foul."
         : brought + "as a service usually does.";
   }
 
   /** The weakest and the richest cylinder, at the state that counts. */
   private Optional<String> mixture() {
     List<String> parts = new ArrayList<>();
-    Mixture.underLoad(report).map(Mixture::words).ifPresent(w -> parts.add("under load " + w));
+    Mixture.underLoad(report)
+        .map(Mixture::words)
+        .ifPresent(w -> parts.add("Full load: " + w + "."));
     Mixture.atShortPulses(report)
         .map(Mixture::words)
         .ifPresent(
             words ->
                 parts.add(
-                    "at pulses of "
+                    "Pulses of "
                         + SheetNumbers.few(1e3 * report.pulse().orElseThrow())
-                        + " ms "
-                        + words));
+                        + " ms: "
+                        + words
+                        + "."));
     return parts.isEmpty()
         ? Optional.empty()
-        : Optional.of("Mixture against the engine's average: " + String.join("; ", parts) + ".");
+        : Optional.of("Mixture against the engine's average. " + String.join(" ", parts));
   }
 
   private String left(Interval left) {
@@ -146,7 +150,7 @@ final class BenchWords {
         100 * left.middle(),
         100 * left.low(),
         100 * left.high(),
-        left.high() < 1 - limits.outOfLine() ? ": the whole set is low." : ".");
+        left.high() < 1 - limits.outOfLine() ? ". The whole set is low." : ".");
   }
 
   List<Message> notes() {
@@ -163,21 +167,20 @@ final class BenchWords {
     Bench bench = report.sheet().bench(report.latest());
     notes.add(
         Message.of(
-            "Taken as the bench's own error (90 %%): %.1f %% of one flow against another, %.1f %%"
-                + " of all together.",
+            "Assumed error of the bench (90 %%): %.1f %% between two flows, %.1f %% of all together.",
             100 * FlowDeviations.TO_90_PERCENT * bench.repeatability(),
             100 * FlowDeviations.TO_90_PERCENT * bench.accuracy()));
     notes.add(
         Message.plain(
-            "The limits (out of line, gain by service, drops, spray, coil, days on the shelf) are"
-                + " common practice, no source."));
+            "All limits are common practice, no source: flow, gain, drops, spray, coil, days on the"
+                + " shelf."));
     return notes;
   }
 
   private Message carried(Service state) {
     FlowPoint bench = report.sheet().bench(state).point();
     return Message.of(
-        "%s: flows times %.3f (root of pressure and of density), to have them at %s.",
+        "%s: flows were multiplied by %.3f, which gives them at %s.",
         at(bench), bench.factorTo(report.point()), at(report.point()));
   }
 

@@ -128,6 +128,11 @@ public record Message(String format, List<Object> arguments) {
     return new Pressure(pascals, true, Digits.ROUND);
   }
 
+  /** The least difference that is shown of a pressure, in its unit. */
+  static double step(PressureUnit unit) {
+    return Math.pow(10, -decimals(unit));
+  }
+
   /** To what a needle gauge is read in a unit. */
   private static int decimals(PressureUnit unit) {
     return switch (unit) {

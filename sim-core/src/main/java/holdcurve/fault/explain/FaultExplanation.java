@@ -3,6 +3,7 @@ package holdcurve.fault.explain;
 import holdcurve.common.caution.Caution;
 import holdcurve.common.caution.Cautions;
 import holdcurve.common.input.Cancellation;
+import holdcurve.common.message.PartName;
 import holdcurve.fault.FaultParameter;
 import holdcurve.fault.LeakFault;
 import holdcurve.fault.Site;
@@ -58,7 +59,7 @@ public final class FaultExplanation {
     return p.name()
         + ": "
         + Quantities.withUnit(p.prior().at(0), p.unit())
-        + ", nine times in ten "
+        + ", 90 % range "
         + range
         + (p.variesBetweenTests() ? ", somewhat different from hold to hold" : "")
         + ". Source: "
@@ -73,7 +74,7 @@ public final class FaultExplanation {
       return;
     }
     for (Site site : sites) {
-      text.paragraph(site.where() + ": look at " + String.join(", ", site.parts()));
+      text.paragraph(site.where() + ": look at the " + PartName.all(site.parts()) + ".");
     }
     Condition usual =
         fault.apply(

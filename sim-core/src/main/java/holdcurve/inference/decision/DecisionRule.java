@@ -2,6 +2,7 @@ package holdcurve.inference.decision;
 
 import holdcurve.common.caution.Caution;
 import holdcurve.common.message.Message;
+import holdcurve.common.message.PartName;
 import holdcurve.common.number.Chance;
 import holdcurve.inference.answer.Diagnosis;
 import holdcurve.inference.answer.NextStep;
@@ -19,6 +20,7 @@ import holdcurve.record.job.Job;
 import holdcurve.record.job.OutlierScreen;
 import holdcurve.record.job.PassMark;
 import holdcurve.record.job.Timeline;
+import holdcurve.record.job.WorkedOn;
 import holdcurve.record.log.Reading;
 import java.util.ArrayList;
 import java.util.List;
@@ -213,7 +215,10 @@ public final class DecisionRule {
               r ->
                   job.tests().get(r.test()).log().hold().get(0).pressure()
                       < r.set() - r.tolerance())
-          .map(r -> notReached("The pump only brought it to %s; %s is set.", Kind.FAULT, r));
+          .map(
+              r ->
+                  notReached(
+                      "The pump brought it to %s only; the set pressure is %s.", Kind.FAULT, r));
     }
     return Optional.empty();
   }
@@ -239,11 +244,11 @@ public final class DecisionRule {
             where ->
                 Answer.of(
                     Kind.UNEXPLAINED,
-                    Message.of("Nothing listed explains this: %s fits no circuit.", where),
+                    Message.of("No listed fault explains this: %s fits no circuit.", where),
                     NextStep.test(
                         "hold",
                         Message.plain(
-                            "Check the gauge and its joint, the clamps and the circuit description."
+                            "Check the gauge, its joint, the clamps and the circuit description."
                                 + " Then hold again."),
                         Caution.PETROL,
                         Caution.BRIDGED_PUMP)));
@@ -256,9 +261,8 @@ public final class DecisionRule {
       return Answer.of(
           Kind.OPEN,
           Message.of(
-              "Below its limit: %s Fuel that cooled, or a regulator that shut late, can explain it;"
-                  + " no fault is still likeliest (%s).",
-              mark(failed.get()), Chance.words(sound)),
+              "No fault is likeliest (%s).%s Cooling fuel or a late regulator can explain it.",
+              Chance.words(sound), fallsShort()),
           thermometer());
     }
     if (job.tests().stream().allMatch(this::isShort)) {
@@ -279,15 +283,16 @@ public final class DecisionRule {
       return Answer.of(
           Kind.OPEN,
           Message.of(
-              "The needle rose: the fuel warmed up, or a clamp went on late. A small leak can hide"
-                  + " behind that (no fault: %s).",
+              "The needle rose: the fuel warmed up, or a clamp went on late. That can hide a small"
+                  + " leak (no fault: %s).",
               Chance.words(sound)),
           thermometer());
     }
     Optional<RunningPressure> low = low();
     if (low.isPresent()) {
       return notReached(
-          "It holds, but the pump only brought it to %s; %s is set.", Kind.OPEN, low.get());
+          "It holds, but the pump brought it to %s only; the set pressure is %s.",
+          Kind.OPEN, low.get());
     }
     return Answer.of(
         Kind.SOUND,
@@ -344,11 +349,12 @@ public final class DecisionRule {
       return Answer.of(
           kind(first),
           Message.of(
-              "%s: %s (%s)%s.",
+              "%s: %s (%s)%s.%s",
               leaks(first) ? leaking : faulty,
               lower(first.name()),
               Chance.words(first.probability()),
-              sized(first)),
+              sized(first),
+              fallsShort()),
           next);
     }
     Optional<SuspectGroup> group =
@@ -357,22 +363,24 @@ public final class DecisionRule {
       return Answer.of(
           kind(fault),
           Message.of(
-              "%s. %s causes fit these tests; likeliest: %s (%s).",
+              "%s. %s causes fit these tests; likeliest: %s (%s).%s",
               leaks(fault) ? leaking : faulty,
               count(group.get().suspects().size()),
               lower(fault.name()),
-              Chance.words(fault.probability())),
+              Chance.words(fault.probability()),
+              fallsShort()),
           next);
     }
     if (1 - sound >= ACCUSED) {
       return Answer.of(
           Kind.OPEN,
           Message.of(
-              "%s (%s), but these tests do not show where. Likeliest: %s (%s).",
+              "%s (%s), but these tests do not show where. Likeliest: %s (%s).%s",
               leaks(fault) ? leaking : faulty,
               Chance.words(1 - sound),
               lower(fault.name()),
-              Chance.words(fault.probability())),
+              Chance.words(fault.probability()),
+              fallsShort()),
           next);
     }
     return Answer.of(
@@ -382,12 +390,15 @@ public final class DecisionRule {
             Chance.words(sound),
             leaks(fault) ? "a leak" : lower(fault.name()),
             Chance.words(1 - sound),
-            marks.stream()
-                .filter(m -> m.outcome() == PassMark.Outcome.FAILS)
-                .findFirst()
-                .map(m -> Message.of(" Below its limit: %s", mark(m)))
-                .orElse(Message.plain(""))),
+            fallsShort()),
         next);
+  }
+
+  /** With a space before it; empty where every hold passes or was too short. */
+  private String fallsShort() {
+    return marks.stream().anyMatch(m -> m.outcome() == PassMark.Outcome.FAILS)
+        ? " The hold falls short of its limit."
+        : "";
   }
 
   private boolean afterRepair() {
@@ -407,7 +418,24 @@ public final class DecisionRule {
                     drip.number().getAsInt(), drip.name(), drip.drops(), drip.minutes()))
         .map(NextStep::repair)
         .orElseGet(
-            () -> NextStep.repair(Message.of("%s Then hold again.", suspect.repair().strip())));
+            () ->
+                NextStep.repair(
+                    Message.of(
+                        "%s%s Then hold again.", doneBefore(suspect), suspect.repair().strip())));
+  }
+
+  /** What was put right there already, so that nobody renews a new part on its word alone. */
+  private String doneBefore(Suspect suspect) {
+    return new WorkedOn(job)
+        .last(suspect.id())
+        .map(
+            repair ->
+                "The "
+                    + PartName.of(repair.part())
+                    + " was worked on, "
+                    + repair.date()
+                    + ": first check how it was fitted. ")
+        .orElse("");
   }
 
   private static String count(int causes) {
@@ -449,22 +477,27 @@ public final class DecisionRule {
         .orElse(Message.plain(""));
   }
 
-  /** "1.76 bar after 5 min; at least 2.13 bar is asked for." Empty where the hold was too short. */
+  /** "1.76 bar after 5 min; the limit is 1.70 bar." Empty where the hold was too short. */
   private Message mark(PassMark mark) {
     if (mark.outcome() == PassMark.Outcome.TOO_SHORT) {
       return Message.plain("");
     }
-    String end =
+    double limit = job.upkeep().pass().pressure();
+    String words =
         switch (mark.outcome()) {
-          case WITHIN_GAUGE_ERROR -> " It misses that by less than the gauge may be off.";
-          default -> "";
+          case FAILS -> "%s after %.0f min falls short of the limit, %s.";
+          case WITHIN_GAUGE_ERROR ->
+              "%s after %.0f min; the limit is %s. The gauge may be off by more than that.";
+          default ->
+              mark.reading() - limit < job.gauge().resolution() / 2
+                  ? "%s after %.0f min is just on the limit, %s."
+                  : "%s after %.0f min; the limit is %s.";
         };
     return Message.of(
-        "%s after %.0f min; at least %s is asked for.%s",
+        words,
         Message.pressure(mark.reading()),
         job.upkeep().pass().time() / 60,
-        Message.pressure(job.upkeep().pass().pressure()),
-        end);
+        Message.pressure(limit));
   }
 
   private List<Message> yardsticks() {
@@ -476,7 +509,7 @@ public final class DecisionRule {
         r ->
             said.add(
                 Message.of(
-                    "%s: %s with the pump running; %s is set.",
+                    "%s: %s with the pump running; the set pressure is %s.",
                     job.tests().get(r.test()).id(),
                     Message.pressure(r.pressure()),
                     Message.pressure(r.set()))));

@@ -41,11 +41,11 @@ public final class FoundApart {
     return others.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            "The gauge alone can't tell '"
+            "The gauge alone cannot separate '"
                 + first.hypothesis().name()
                 + "' from "
-                + String.join(", ", others)
-                + "; what was found beside it does.");
+                + (others.size() == 1 ? others.get(0) : others.size() + " other causes")
+                + ". What was found beside it does.");
   }
 
   private static Hypothesis.Member member(EvaluatedHypothesis evaluated) {

@@ -1,5 +1,6 @@
 package holdcurve.inference.explain;
 
+import holdcurve.common.message.PartName;
 import holdcurve.inference.answer.SuspectGroup;
 import holdcurve.inference.hypothesis.Hypothesis;
 import holdcurve.inference.hypothesis.Identifiability;
@@ -7,6 +8,7 @@ import holdcurve.inference.posterior.EvaluatedHypothesis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Finds the groups of suspects that the tests so far cannot tell apart, and says why. */
@@ -16,6 +18,9 @@ public final class Grouping {
    * apart: a hundred to one, since it rests on laws that leaks in the field only half obey [nat].
    */
   private static final double TOLD_APART = 4.6;
+
+  /** Parts that are named of those a clamp leaves joined. */
+  private static final int NAMED = 3;
 
   private final Identifiability alike;
   private final Map<String, Double> probability;
@@ -60,30 +65,49 @@ public final class Grouping {
   }
 
   private String reason(List<EvaluatedHypothesis> members) {
-    if (alike.starveAlike(member(members.get(0)), member(members.get(1)))) {
-      return "Pump and filter starve the rail alike, and the gauge stands behind both; what the"
-          + " pump delivers into a measuring cylinder ahead of the filter divides them.";
+    Hypothesis.Member first = member(members.get(0));
+    if (alike.starveAlike(first, member(members.get(1)))) {
+      return "The gauge stands behind both pump and filter, so both look alike. Measure what the"
+          + " pump delivers ahead of the filter.";
     }
-    String fuel = String.join(", ", alike.drained(member(members.get(0))));
-    if (fuel.isEmpty()) {
-      return "The pressure that is held doesn't reach them, so no hold shows them; only a look with"
-          + " the pump running divides them.";
+    if (alike.drained(first).isEmpty()) {
+      return "The held pressure does not reach them, so no hold shows them. Look with the pump"
+          + " running.";
     }
+    List<String> said = new ArrayList<>();
+    said.add("Without a clamp all empty the line that the gauge reads.");
+    alike.clampings().stream()
+        .filter(clamped -> !clamped.isEmpty())
+        .forEach(clamped -> said.add(clamped(clamped, first)));
     String hoses =
         members.stream()
             .skip(1)
-            .flatMap(m -> alike.dividingHoses(member(members.get(0)), member(m)).stream())
+            .flatMap(m -> alike.dividingHoses(first, member(m)).stream())
             .distinct()
-            .map(hose -> "'" + hose + "'")
+            .map(hose -> "the " + PartName.of(hose))
             .collect(Collectors.joining(" or "));
-    String drains =
-        "In every test so far they drain the same trapped fuel ("
-            + fuel
-            + "), so the gauge falls alike";
-    String sofar = looked ? ", and what was found so far leaves them open" : "";
-    return hoses.isEmpty()
-        ? drains + sofar + "; no clamp divides them: only a look or a drop count does."
-        : drains + sofar + "; a hold with " + hoses + " clamped would divide them.";
+    if (!hoses.isEmpty()) {
+      said.add("To separate them, clamp " + hoses + " and hold again.");
+    } else if (looked) {
+      said.add("No clamp can separate them, and what was found does not either.");
+    } else {
+      said.add("No clamp can separate them: look for wet joints or count drops.");
+    }
+    return String.join(" ", said);
+  }
+
+  /** What a clamp that was fitted left on the gauge's side. */
+  private String clamped(Set<String> clamped, Hypothesis.Member member) {
+    String hoses = PartName.all(clamped);
+    String clamp = "With the " + hoses + " clamped, ";
+    if (!alike.reachesGauge(member, clamped)) {
+      return clamp + "none of them was joined to the gauge.";
+    }
+    List<String> joined = alike.joined(clamped);
+    String named = PartName.all(joined.subList(0, Math.min(NAMED, joined.size())));
+    return clamp
+        + "all were still joined to the gauge"
+        + (joined.isEmpty() ? "." : " by the " + named + ".");
   }
 
   private static Hypothesis.Member member(EvaluatedHypothesis evaluated) {

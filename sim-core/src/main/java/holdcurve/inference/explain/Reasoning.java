@@ -187,8 +187,8 @@ public final class Reasoning {
     }
     return Message.plain(
         weight > 0
-            ? "its curve has more nearly the shape of the readings"
-            : "the other's curve has more nearly the shape of the readings");
+            ? "its curve is closer to the readings in shape"
+            : "the other's curve is closer to the readings in shape");
   }
 
   private void addFindings(Profile one, Profile other, List<Reason> reasons) {
@@ -197,8 +197,7 @@ public final class Reasoning {
       int next = row + said.evidence().rows();
       reasons.add(
           new Reason(
-              Message.of("what was found: %s", said.message()),
-              one.log(row, next) - other.log(row, next)));
+              Message.of("found: %s", said.message()), one.log(row, next) - other.log(row, next)));
       row = next;
     }
     if (row < data.residualCount() + data.sideCount()) {
@@ -236,18 +235,15 @@ public final class Reasoning {
   private void addRest(Profile one, Profile other, List<Reason> reasons) {
     double room = one.room() - other.room();
     double rougher = one.roughness() - other.roughness();
-    String mine = "it fits only if readings or model are taken to be rougher";
-    String others = "the other fits only if readings or model are taken to be rougher";
-    String finer = "it fits over a narrower range of sizes";
-    String freer = "it fits over a wider range of sizes";
+    String mine = "it fits only with rougher readings";
+    String others = "the other fits only with rougher readings";
+    String finer = "fewer sizes of it give these readings";
+    String freer = "more sizes of it give these readings";
     String what = room < 0 ? rougher > ROUGHER ? mine : finer : rougher < -ROUGHER ? others : freer;
     reasons.add(new Reason(what, room));
     double prior = one.logPrior() - other.logPrior();
     reasons.add(
         new Reason(
-            prior < 0
-                ? "it is the rarer of the two to begin with"
-                : "it is the commoner of the two to begin with",
-            prior));
+            prior < 0 ? "it is the rarer of the two" : "it is the commoner of the two", prior));
   }
 }

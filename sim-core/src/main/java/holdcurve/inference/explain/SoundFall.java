@@ -6,8 +6,6 @@ import holdcurve.physics.balance.FallReport;
 import holdcurve.physics.balance.FallShare;
 import holdcurve.record.job.HoldTest;
 import holdcurve.record.job.Job;
-import holdcurve.record.limit.PassLimit;
-import holdcurve.record.log.Reading;
 import java.util.Comparator;
 import java.util.List;
 
@@ -22,15 +20,14 @@ public final class SoundFall {
     this.job = job;
   }
 
-  /** How the fall of the first test without clamps divides, and whether it passes the limit. */
+  /** How the fall of the first test without clamps divides. */
   public Message sentence(List<FallReport> falls) {
     return falls.stream()
         .filter(fall -> test(fall).clamped().isEmpty())
         .findFirst()
-        .map(fall -> Message.of("%s%s", divided(fall), passed(test(fall))))
+        .map(SoundFall::divided)
         .orElse(
-            Message.plain(
-                "Hose stretch, temperature and the weep of sound seats explain the fall."));
+            Message.plain("Hose stretch, fuel temperature and normal seepage explain the fall."));
   }
 
   private HoldTest test(FallReport fall) {
@@ -42,12 +39,13 @@ public final class SoundFall {
     List<FallShare> lost = named(fall, 1);
     List<FallShare> regained = named(fall, -1);
     if (!regained.isEmpty()) {
-      return Message.of("In %.0f min about %s: %s.", minutes, both(lost, regained), net(fall));
+      return Message.of(
+          "In %.0f min, about %s. That is %s.", minutes, both(lost, regained), net(fall));
     }
     Message whole =
         Message.of("Of the %s lost in %.0f min", Message.pressure(fall.fall()), minutes);
     return lost.isEmpty()
-        ? Message.of("%s, nothing is worth a word.", whole)
+        ? Message.of("%s, no part is worth naming.", whole)
         : Message.of("%s, about %s.", whole, listed(lost, "%s is %s"));
   }
 
@@ -89,25 +87,5 @@ public final class SoundFall {
   private static Message part(FallShare share, String part) {
     return Message.of(
         part, Message.pressure(Math.abs(share.pressure().mean())), share.cause().title());
-  }
-
-  /** Empty where the hold was too short to say. */
-  private Message passed(HoldTest test) {
-    PassLimit limit = job.upkeep().pass();
-    return test.log().hold().stream()
-        .filter(reading -> reading.time() >= limit.time() - 1)
-        .findFirst()
-        .filter(reading -> reading.time() < limit.time() + 60)
-        .map(reading -> sentence(reading, limit))
-        .orElse(Message.plain(""));
-  }
-
-  private static Message sentence(Reading reading, PassLimit limit) {
-    return Message.of(
-        " It stood at %s after %.0f min; at least %s is %s.",
-        Message.pressure(reading.pressure()),
-        reading.time() / 60,
-        Message.pressure(limit.pressure()),
-        reading.pressure() >= limit.pressure() ? "called acceptable" : "asked for, so look again");
   }
 }

@@ -9,6 +9,7 @@ import holdcurve.physics.circuit.Condition;
 import holdcurve.physics.circuit.LeakPath;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 
 /**
@@ -53,10 +54,15 @@ public record Hypothesis(List<Member> members, double priorWeight) {
   /** In plain words. */
   public String name() {
     return members.isEmpty()
-        ? "No fault: only the weep of sound seats"
+        ? "No fault"
         : members.stream()
             .map(member -> member.fault().name())
-            .collect(Collectors.joining(", and "));
+            .reduce((first, next) -> first + ", and " + lower(next))
+            .orElseThrow();
+  }
+
+  private static String lower(String name) {
+    return name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
   }
 
   /** Where in this circuit; empty for no fault. */

@@ -11,6 +11,7 @@ import holdcurve.physics.network.NetworkAssembler;
 import holdcurve.physics.network.Node;
 import holdcurve.physics.network.Operation;
 import holdcurve.physics.part.Filter;
+import holdcurve.physics.part.Gauge;
 import holdcurve.physics.part.Hose;
 import holdcurve.physics.part.Pump;
 import holdcurve.record.job.HoldTest;
@@ -91,6 +92,35 @@ public final class Identifiability {
     return Hose.clampable(circuit).stream()
         .filter(hose -> !drain(a, Set.of(hose)).equals(drain(b, Set.of(hose))))
         .toList();
+  }
+
+  /** The clampings of the job's tests, each once; first none. */
+  public List<Set<String>> clampings() {
+    return clampings;
+  }
+
+  /** Whether a fault drains the fuel that the gauge reads, with these hoses clamped. */
+  public boolean reachesGauge(Hypothesis.Member member, Set<String> clamped) {
+    Network network = network(clamped);
+    Node gauge = gauge(network);
+    return member.leaks(circuit).stream()
+        .anyMatch(leak -> network.layout().node(leak.from()).equals(gauge));
+  }
+
+  /** Parts between two points of the gauge's fuel, with these hoses clamped, in circuit order. */
+  public List<String> joined(Set<String> clamped) {
+    Network network = network(clamped);
+    Node gauge = gauge(network);
+    return circuit.parts().stream()
+        .filter(part -> !part.from().equals(part.to()) && !clamped.contains(part.id()))
+        .filter(part -> network.layout().node(part.from()).equals(gauge))
+        .filter(part -> network.layout().node(part.to()).equals(gauge))
+        .map(Part::id)
+        .toList();
+  }
+
+  private Node gauge(Network network) {
+    return network.layout().node(circuit.partsOf(Gauge.KIND).get(0).from());
   }
 
   /**

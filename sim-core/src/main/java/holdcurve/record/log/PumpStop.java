@@ -42,7 +42,7 @@ record PumpStop(Optional<EventLine> at, int starts) {
   String sentence() {
     return at.map(
             event -> "Pump stop taken from '" + words() + "' in line " + event.line() + again())
-        .orElse("Time zero taken as the pump stop, since no event marks it.");
+        .orElse("Assumed: the pump stopped at 0:00.");
   }
 
   /** The words that mark it; empty where none do. */

@@ -2,8 +2,10 @@ package holdcurve.ui.command;
 
 import holdcurve.advice.check.HoldTable;
 import holdcurve.advice.check.RepairCheck;
+import holdcurve.common.message.PartName;
 import holdcurve.common.text.Titles;
 import holdcurve.inference.answer.HoldCurve;
+import holdcurve.record.job.BeforeRepair;
 import holdcurve.record.job.HoldTest;
 import holdcurve.record.job.Job;
 import holdcurve.record.job.PassMark;
@@ -19,10 +21,11 @@ final class CheckText {
   private CheckText() {}
 
   static void print(RepairCheck check, Job job, Printout out) {
+    AnswerText.print(check.ranking().diagnosis(), out);
     out.println(Titles.shown(check.job()));
     printRecord(check, job, out);
+    BeforeRepair.words(job).ifPresent(said -> out.wrapped("", said));
     out.println();
-    AnswerText.print(check.ranking().diagnosis(), out);
     String source = job.upkeep().passStated() ? "set for this job" : "common practice";
     check.marks().forEach(mark -> printMark(check, mark, source, out));
     List<HoldTest> tests = check.timeline().checked().tests();
@@ -55,7 +58,7 @@ final class CheckText {
 
   private static String repair(Repair repair, Job job) {
     String note = repair.note().isEmpty() ? "" : ": " + repair.note();
-    return repair.date() + "  " + repair.part() + note;
+    return repair.date() + "  " + PartName.of(repair.part()) + note;
   }
 
   private static void printMark(RepairCheck check, PassMark mark, String source, Printout out) {
@@ -119,7 +122,7 @@ final class CheckText {
   private static void printNotes(RepairCheck check, Printout out) {
     if (!check.notes().isEmpty()) {
       out.println();
-      out.println("What was understood and assumed:");
+      out.println("Assumed, and read from the files:");
       check.notes().forEach(note -> out.wrapped("  - ", note));
     }
   }

@@ -26,14 +26,14 @@ final class DebriefPrint {
   private static void table(Debrief debrief, Printout out) {
     out.println();
     if (!debrief.lines().isEmpty()) {
-      out.println("You and the evidence: per cent given to the right answer.");
+      out.println("Your odds for the right answer, and the odds that your tests allow:");
     }
     for (Debrief.Line line : debrief.lines()) {
       Wrapped.print(out, "  ", line.step().words() + ": " + line.came() + ".");
       out.println(
           String.format(
               Locale.ROOT,
-              "      you, before %3.0f %%   evidence, after %3.0f %%   told %s",
+              "      yours, before %3.0f %%   after this test %3.0f %%   told %s",
               100 * line.learner(),
               100 * line.evidence(),
               DebriefText.told(line)));

@@ -34,8 +34,8 @@ final class PlanText {
   }
 
   void print(Plan plan, Ranking ranking, boolean all) {
-    out.println(Titles.shown(plan.job()));
     AnswerText.print(ranking.diagnosis(), out);
+    out.println(Titles.shown(plan.job()));
     Wrapped.print(out, "", unsure(plan.open()));
     out.println();
     out.println("  Tells      Minutes  Test");
@@ -75,7 +75,7 @@ final class PlanText {
                     .computeIfAbsent(test.reason(), reason -> new ArrayList<>())
                     .add(test.procedure().name()));
     if (!reasons.isEmpty()) {
-      out.println("Why these tell next to nothing:");
+      out.println("Tests that would tell little, and why:");
       reasons.forEach(
           (reason, names) -> {
             names.forEach(name -> Wrapped.print(out, "  ", name));
@@ -137,7 +137,7 @@ final class PlanText {
     Wrapped.print(
         out,
         "  ",
-        "If it shows "
+        "If you find "
             + outcomes
             + " ("
             + chance(together)

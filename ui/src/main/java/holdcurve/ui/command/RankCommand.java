@@ -8,6 +8,7 @@ import holdcurve.file.RankingWriter;
 import holdcurve.file.ResultFile;
 import holdcurve.inference.answer.Ranking;
 import holdcurve.inference.ranking.RankingService;
+import holdcurve.record.job.BeforeRepair;
 import holdcurve.record.job.CurrentTests;
 import holdcurve.record.job.Job;
 import java.nio.file.Files;
@@ -85,15 +86,15 @@ final class RankCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Job job =
-        circuit == null ? CurrentTests.of(JobReader.read(job())) : JobReader.of(circuit, file);
+    Job whole = circuit == null ? JobReader.read(job()) : JobReader.of(circuit, file);
+    Job job = CurrentTests.of(whole);
     Printout out = new Printout(spec.commandLine().getOut(), unit());
     ProgressLine progress = new ProgressLine(spec.commandLine().getErr());
     RankingService service = new RankingService(plugins.catalogue());
     Ranking ranking =
         (output.isAsked() ? service : service.withoutCurves()).rank(job, output.seed, progress);
     progress.clear();
-    RankingText.print(ranking, job, full, explain, out);
+    RankingText.print(ranking, job, BeforeRepair.words(whole), full, explain, out);
     out.flush();
     if (csv != null) {
       ResultFile.write(csv, RankingTable.csv(ranking));

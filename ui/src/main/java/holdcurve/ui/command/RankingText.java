@@ -1,5 +1,7 @@
 package holdcurve.ui.command;
 
+import holdcurve.common.message.Message;
+import holdcurve.common.message.PartName;
 import holdcurve.common.number.Interval;
 import holdcurve.common.text.Titles;
 import holdcurve.inference.answer.FaultSize;
@@ -10,8 +12,11 @@ import holdcurve.physics.circuit.Unit;
 import holdcurve.record.finding.Finding;
 import holdcurve.record.job.HoldTest;
 import holdcurve.record.job.Job;
+import holdcurve.record.job.WorkedOn;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** A ranking as text for a terminal, 80 columns wide. */
 public final class RankingText {
@@ -26,27 +31,29 @@ public final class RankingText {
 
   private RankingText() {}
 
-  /** Prints verdict, suspects, groups, what to do and notes. */
+  /** Prints verdict, what to do, suspects, yardsticks and notes. */
   public static void print(Ranking ranking, Job job, Printout out) {
-    print(ranking, job, false, false, out);
+    print(ranking, job, Optional.empty(), false, false, out);
   }
 
   /**
    * Likewise.
    *
+   * @param before how the hold was before the last repair
    * @param full whether to list every suspect, where the fall went and what was understood
    * @param explain whether to say what speaks for and against the likeliest suspects
    */
-  static void print(Ranking ranking, Job job, boolean full, boolean explain, Printout out) {
-    out.println(Titles.shown(ranking.job()));
-    Wrapped.print(out, "", tests(job));
-    if (!job.findings().isEmpty()) {
-      List<String> found = job.findings().stream().map(Finding::message).map(out::said).toList();
-      Wrapped.print(out, "", "Found: " + String.join("; ", found));
-    }
-    out.println();
+  static void print(
+      Ranking ranking,
+      Job job,
+      Optional<Message> before,
+      boolean full,
+      boolean explain,
+      Printout out) {
     AnswerText.print(ranking.diagnosis(), out);
-    printSuspects(ranking, full ? Integer.MAX_VALUE : SHORT, out);
+    printSuspects(ranking, new WorkedOn(job), full ? Integer.MAX_VALUE : SHORT, out);
+    before.ifPresent(said -> out.wrapped("", said));
+    printYardsticks(ranking, full, out);
     if (full) {
       printGroups(ranking, out);
       FallText.print(ranking, out);
@@ -54,10 +61,10 @@ public final class RankingText {
     if (explain) {
       ReasonsText.print(ranking, out);
     }
-    printYardsticks(ranking, full, out);
+    printDone(job, ranking.job(), out);
     printNotes(ranking, job, full, out);
     if (!full) {
-      out.println("--full shows every suspect, where the fall went and what was assumed.");
+      out.println("--full shows every suspect, what made the needle fall, and what was assumed.");
     }
   }
 
@@ -72,42 +79,67 @@ public final class RankingText {
     out.println();
   }
 
+  /** What the answer rests on. */
+  private static void printDone(Job job, String title, Printout out) {
+    Wrapped.print(out, "", Titles.shown(title) + ". " + tests(job));
+    if (!job.findings().isEmpty()) {
+      String found =
+          job.findings().stream()
+              .map(Finding::message)
+              .map(out::said)
+              .map(RankingText::sentence)
+              .collect(Collectors.joining(" "));
+      Wrapped.print(out, "", "Found: " + found);
+    }
+    out.println();
+  }
+
   private static String tests(Job job) {
-    List<String> said = job.tests().stream().map(RankingText::test).toList();
-    return (said.size() == 1 ? "1 hold test: " : said.size() + " hold tests: ")
-        + String.join("; ", said);
+    int count = job.tests().size();
+    return (count == 1 ? "1 hold test. " : count + " hold tests. ")
+        + job.tests().stream().map(RankingText::test).collect(Collectors.joining(" "));
   }
 
   private static String test(HoldTest test) {
     String clamps =
-        test.clamped().isEmpty() ? "no clamp" : String.join(" and ", test.clamped()) + " clamped";
-    return String.format(Locale.ROOT, "%s, %.0f min", clamps, test.log().holdSpan() / 60);
+        test.clamped().isEmpty() ? "no clamp" : PartName.all(test.clamped()) + " clamped";
+    return sentence(String.format(Locale.ROOT, "%s, %.0f min", clamps, test.log().holdSpan() / 60));
   }
 
-  private static void printSuspects(Ranking ranking, int most, Printout out) {
+  private static void printSuspects(Ranking ranking, WorkedOn worked, int most, Printout out) {
     out.println("  Chance  Suspect");
     int unlisted = 0;
     int listed = 0;
+    long shown = 0;
     for (Suspect suspect : ranking.suspects()) {
       if (suspect.probability() < LISTED || listed++ >= most) {
         unlisted++;
       } else {
+        shown += Math.round(100 * suspect.probability());
         out.printf(Locale.ROOT, "  %5s   %s%n", chance(suspect.probability()), suspect.name());
         if (!suspect.where().isEmpty()) {
           Wrapped.print(out, "          ", "at: " + suspect.where());
         }
+        worked
+            .last(suspect.id())
+            .ifPresent(
+                repair ->
+                    Wrapped.print(out, "          ", "already worked on, " + repair.date() + "."));
         suspect.size().ifPresent(size -> Wrapped.print(out, "          ", size(size, out)));
       }
     }
     if (unlisted > 0) {
-      double rest =
-          ranking.suspects().stream()
-              .mapToDouble(Suspect::probability)
-              .skip(ranking.suspects().size() - unlisted)
-              .sum();
-      out.printf(Locale.ROOT, "  %d more, %s together%n", unlisted, chance(rest));
+      out.printf(
+          Locale.ROOT,
+          "  %d more, %s together%n",
+          unlisted,
+          shown >= 100 ? "<1 %" : 100 - shown + " %");
     }
     out.println();
+  }
+
+  private static String sentence(String words) {
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
   }
 
   private static String chance(double p) {
@@ -168,13 +200,8 @@ public final class RankingText {
   private static void printGroups(Ranking ranking, Printout out) {
     for (SuspectGroup group : ranking.groups()) {
       if (group.probability() > 0.05) {
-        String names =
-            String.join(
-                "; ", group.suspects().stream().map(id -> ranking.suspect(id).name()).toList());
-        Wrapped.print(
-            out,
-            "",
-            "Can't be told apart (" + chance(group.probability()) + " together): " + names + ".");
+        out.println("These tests cannot separate (" + chance(group.probability()) + " together):");
+        group.suspects().forEach(id -> Wrapped.print(out, "  - ", ranking.suspect(id).name()));
         Wrapped.print(out, "  ", group.reason());
         out.println();
       }
@@ -189,7 +216,7 @@ public final class RankingText {
             .map(out::said)
             .toList();
     if (!notes.isEmpty()) {
-      out.println(full ? "What was understood and assumed:" : "Mind:");
+      out.println(full ? "Assumed, and read from the files:" : "Mind:");
       notes.forEach(note -> Wrapped.print(out, "  - ", note));
     }
   }

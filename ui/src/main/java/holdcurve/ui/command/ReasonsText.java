@@ -17,10 +17,10 @@ final class ReasonsText {
     for (Reasons reasons : ranking.reasons()) {
       Suspect suspect = ranking.suspect(reasons.suspect());
       Suspect rival = ranking.suspect(reasons.rival());
-      Wrapped.print(out, "", title(suspect) + ", rather than " + title(rival));
-      print("speaks for it:", reasons.reasons().stream().filter(Reason::speaksFor).toList(), out);
+      Wrapped.print(out, "", title(suspect) + ", compared with: " + title(rival));
+      print("for it:", reasons.reasons().stream().filter(Reason::speaksFor).toList(), out);
       print(
-          "speaks against it:",
+          "against it:",
           reasons.reasons().stream().filter(reason -> !reason.speaksFor()).toList(),
           out);
       out.println();
@@ -33,12 +33,12 @@ final class ReasonsText {
   }
 
   private static void print(String heading, List<Reason> reasons, Printout out) {
-    out.println("  " + heading + (reasons.isEmpty() ? " nothing to speak of" : ""));
+    out.println("  " + heading + (reasons.isEmpty() ? " nothing much" : ""));
     for (Reason reason : reasons.stream().limit(MOST).toList()) {
       Wrapped.print(out, "    - ", out.said(reason.said()) + " (" + reason.strength() + ")");
     }
     if (reasons.size() > MOST) {
-      out.printf(Locale.ROOT, "    - and %d lesser ones%n", reasons.size() - MOST);
+      out.printf(Locale.ROOT, "    - and %d smaller ones%n", reasons.size() - MOST);
     }
   }
 }

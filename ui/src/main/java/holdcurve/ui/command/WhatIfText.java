@@ -49,7 +49,7 @@ final class WhatIfText {
         range(before.fullLoad(), out),
         range(after.fullLoad(), out));
     out.println();
-    out.println("In brackets the range that holds it with 90 %.");
+    out.println("In brackets: the 90 % range.");
     comparison.notes().forEach(note -> Wrapped.print(out, "", note));
   }
 
@@ -64,17 +64,19 @@ final class WhatIfText {
   }
 
   private static String range(Interval value, Printout out) {
-    return out.number(value.middle())
-        + " ("
-        + out.number(value.low())
-        + " to "
-        + out.number(value.high())
-        + ")";
+    return ranged(out.number(value.middle()), out.number(value.low()), out.number(value.high()));
   }
 
   private static String seconds(Interval value) {
-    return String.format(
-        Locale.ROOT, "%.1f s (%.1f to %.1f)", value.middle(), value.low(), value.high());
+    return ranged(
+        String.format(Locale.ROOT, "%.1f s", value.middle()),
+        String.format(Locale.ROOT, "%.1f", value.low()),
+        String.format(Locale.ROOT, "%.1f", value.high()));
+  }
+
+  /** The middle alone where both ends are the same. */
+  private static String ranged(String middle, String low, String high) {
+    return low.equals(high) ? middle : middle + " (" + low + " to " + high + ")";
   }
 
   private static String limit(Outlook outlook, Printout out) {

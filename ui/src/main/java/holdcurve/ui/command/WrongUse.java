@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import picocli.CommandLine;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
@@ -48,6 +49,7 @@ final class WrongUse {
       err.println(instead(strange.get(), command));
     } else {
       err.println(plain(e.getMessage()));
+      afterFlag(e).ifPresent(err::println);
       if (!UnmatchedArgumentException.printSuggestions(e, err)) {
         err.println(
             "'" + command.getCommandSpec().qualifiedName() + " --help' says how it is used.");
@@ -55,6 +57,25 @@ final class WrongUse {
     }
     err.flush();
     return HoldcurveCommand.BAD_INPUT;
+  }
+
+  /** A word too many is often meant as the value of an option that takes none. */
+  private static Optional<String> afterFlag(ParameterException e) {
+    if (!(e instanceof UnmatchedArgumentException)) {
+      return Optional.empty();
+    }
+    List<String> words = e.getCommandLine().getParseResult().originalArgs();
+    for (int i = 0; i + 1 < words.size(); i++) {
+      OptionSpec option = e.getCommandLine().getCommandSpec().findOption(words.get(i));
+      String next = words.get(i + 1);
+      if (option != null
+          && option.arity().max() == 0
+          && !next.startsWith("-")
+          && FILES.stream().noneMatch(next::endsWith)) {
+        return Optional.of("'" + words.get(i) + "' takes no value. Leave out '" + next + "'.");
+      }
+    }
+    return Optional.empty();
   }
 
   /** The word that stands where a command belongs, if it is none. */

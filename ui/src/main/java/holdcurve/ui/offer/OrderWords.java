@@ -58,9 +58,9 @@ public final class OrderWords {
   private static String costs(CostPlan order) {
     return "Cheapest order on average: "
         + Money.text(order.expectedCost(), order.currency())
-        + " (repairs alone, without a further test: "
+        + " (repairs without a test first: "
         + Money.text(order.withoutTests(), order.currency())
-        + "); the hold passes in the end with "
+        + "). Chance that it then holds: "
         + Chance.words(order.solved())
         + ".";
   }
@@ -91,7 +91,7 @@ public final class OrderWords {
       if (next.probability() < RARE) {
         rest += next.probability();
       } else {
-        String end = next.then().isEmpty() ? ": nothing on the list helps." : ":";
+        String end = next.then().isEmpty() ? ": no repair on the list helps." : ":";
         String chance = " (" + Chance.words(next.probability()) + ")";
         lines.add(new Line(depth + 1, "", next.said().in(unit) + chance + end));
         add(next.then(), depth + 2);
@@ -108,11 +108,11 @@ public final class OrderWords {
     StringBuilder words = new StringBuilder(first.action() + cost(first));
     Optional<OrderNode> next = then(first);
     for (int named = 1; next.isPresent() && named < NAMED; named++) {
-      words.append("; if the hold still doesn't pass, ");
+      words.append(". If it still falls: ");
       words.append(next.get().action()).append(cost(next.get()));
       next = then(next.get());
     }
-    return words + (next.isPresent() ? "; then plan again." : ".");
+    return words + (next.isPresent() ? ". Then plan again." : ".");
   }
 
   private static Optional<OrderNode> then(OrderNode repair) {

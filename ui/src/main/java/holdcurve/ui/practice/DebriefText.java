@@ -30,11 +30,11 @@ public final class DebriefText {
     text.add("It was: " + debrief.truth().words() + ".");
     if (debrief.right().size() > 1) {
       text.add(
-          "No step of this exercise tells it from "
+          "No step here can separate it from "
               + (debrief.right().size() - 1 == 1
                   ? "one other answer"
                   : (debrief.right().size() - 1) + " other answers")
-              + ", so those count as right too.");
+              + ". Those count as right too.");
     }
     if (debrief.isPartOfTruth()) {
       text.add(
@@ -73,7 +73,7 @@ public final class DebriefText {
                 text.add(
                     String.format(
                         Locale.ROOT,
-                        "Told nothing new: %s. Those %.0f minutes could have gone elsewhere.",
+                        "Told nothing new: %s (%.0f minutes).",
                         line.step().words(),
                         line.step().minutes())));
     belief().ifPresent(text::add);
@@ -83,7 +83,7 @@ public final class DebriefText {
   /** The learner's certainty against what the evidence supported. */
   private Optional<String> belief() {
     if (debrief.lines().isEmpty()) {
-      return Optional.of("Without a single step nobody can know: any answer was a guess.");
+      return Optional.of("You did no step, so any answer was a guess.");
     }
     double evidence = debrief.lines().get(debrief.lines().size() - 1).evidence();
     if (evidence < 0.5 && debrief.answer() < 0.5) {
@@ -91,16 +91,14 @@ public final class DebriefText {
     }
     double gap = debrief.answer() - evidence;
     if (Math.abs(gap) < 0.15) {
-      return Optional.of("You were about as sure as what you had found out allows.");
+      return Optional.of("You were as sure as your tests allow.");
     }
     return Optional.of(
         String.format(
             Locale.ROOT,
             gap > 0
-                ? "What you had found out supports the right answer with %.0f %% only: you were"
-                    + " right, with some luck."
-                : "What you had found out supports the right answer with %.0f %%: more than you"
-                    + " made of it.",
+                ? "Your tests give the right answer only %.0f %%. You were right with some luck."
+                : "Your tests give the right answer %.0f %%. You gave it less.",
             100 * evidence));
   }
 
@@ -109,10 +107,10 @@ public final class DebriefText {
     List<String> open =
         exercise.steps().stream()
             .filter(step -> !done.contains(step))
-            .map(step -> "\u201c" + step.words() + "\u201d")
+            .map(step -> "\u201c" + step.words() + "\u201d.")
             .toList();
-    return "What you had found out does not show it yet."
-        + (open.isEmpty() ? "" : " Not tried: " + String.join(", ", open) + ".");
+    return "Your tests do not show it yet."
+        + (open.isEmpty() ? "" : " Not tried: " + String.join(" ", open));
   }
 
   /** How the answer named would have looked; empty if it was right. */
@@ -122,10 +120,10 @@ public final class DebriefText {
       String hold = one.step().words();
       text.add(
           Math.abs(one.was() - one.would()) < NOTEWORTHY
-              ? Message.of("%s: both look alike there, so this test can't decide.", hold)
+              ? Message.of("%s: both look alike there, so this test cannot decide.", hold)
               : Message.of(
-                  "%s: had it been what you named, at its usual size, the needle would have stood"
-                      + " near %s after %.0f minutes; it stood at %s.",
+                  "%s. Your answer at its usual size would show %s after %.0f minutes; it showed"
+                      + " %s.",
                   hold,
                   Message.pressure(one.would()),
                   one.step().watched(),
@@ -153,9 +151,8 @@ public final class DebriefText {
             debrief.score().time(),
             share(),
             exercise.minutes()),
-        "Certainty counts 100 for being sure of the right answer, nothing for not knowing and"
-            + " saying so, and less than nothing for being sure of a wrong one. Over many cars"
-            + " nobody gets more by saying anything but what they really think.");
+        "Certainty: 100 for being sure and right, 0 for not knowing, less for being sure and"
+            + " wrong. Honest odds score best.");
   }
 
   private String share() {

@@ -6,7 +6,6 @@ import holdcurve.common.text.Rounded;
 import holdcurve.inference.answer.Ranking;
 import holdcurve.physics.balance.Amount;
 import holdcurve.physics.balance.FallReport;
-import holdcurve.physics.balance.FallShare;
 import holdcurve.physics.circuit.Unit;
 import holdcurve.record.job.HoldTest;
 import java.util.List;
@@ -29,33 +28,24 @@ final class FallSection {
   }
 
   private static Html html(FallReport fall, PressureUnit unit) {
-    List<List<Html>> rows =
-        fall.shares().stream()
-            .filter(share -> reaches(share.pressure()))
-            .map(share -> row(share, unit))
-            .toList();
+    List<List<Html>> rows = fall.shown(SHOWN, unit).stream().map(part -> row(part, unit)).toList();
     String sum =
         Message.of(
-                "Where the fall of %s in %.0f min went, with the range that holds it nine times"
-                    + " in ten",
-                Message.pressure(fall.fall()), (fall.to() - fall.from()) / 60)
+                "What made the needle fall %s in %.0f min (90 %% range in brackets)",
+                Message.pressure(fall.fall(unit)), (fall.to() - fall.from()) / 60)
             .in(unit);
     return Html.table("falls", List.of(sum, unit.symbol(), "mL"), rows);
   }
 
-  private static boolean reaches(Amount pressure) {
-    return Math.max(Math.abs(pressure.low()), Math.abs(pressure.high())) >= SHOWN;
-  }
-
-  private static List<Html> row(FallShare share, PressureUnit unit) {
+  private static List<Html> row(FallReport.Shown part, PressureUnit unit) {
     return List.of(
-        Html.text(share.cause().title()),
-        Html.text(pressures(share.pressure(), unit)),
-        Html.text(amount(share.volume(), Unit.MILLILITRE)));
+        Html.text(part.title()),
+        Html.text(pressures(part.mean(), part.share().pressure(), unit)),
+        Html.text(amount(part.share().volume(), Unit.MILLILITRE)));
   }
 
-  private static String pressures(Amount amount, PressureUnit unit) {
-    return number(amount.mean(), unit)
+  private static String pressures(double mean, Amount amount, PressureUnit unit) {
+    return number(mean, unit)
         + " ("
         + number(amount.low(), unit)
         + " to "

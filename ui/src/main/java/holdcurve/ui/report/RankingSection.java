@@ -70,7 +70,7 @@ final class RankingSection {
         String.join("; ", group.suspects().stream().map(id -> ranking.suspect(id).name()).toList());
     return Html.of(
         "p.small",
-        "Can't be told apart ("
+        "These tests cannot separate ("
             + Chance.words(group.probability())
             + " together): "
             + names

@@ -85,7 +85,7 @@ public final class ReportPage {
         "div.verdict",
         Html.of("p.word", word),
         Html.of("p", verdict.words().in(report.unit())),
-        Html.of("p", verdict.next()));
+        Html.of("p", verdict.next().in(report.unit())));
   }
 
   private Html notes() {

@@ -70,7 +70,7 @@ final class CheckBar extends HBox {
       case CANNOT_SAY -> show("open", Sign.QUESTION, "Not settled");
     }
     sentence.setText(verdict.words().in(model.unit().getValue()));
-    next.setText(verdict.next());
+    next.setText(verdict.next().in(model.unit().getValue()));
   }
 
   private void show(String style, Sign sign, String kind) {

@@ -64,7 +64,7 @@ final class ReasonsPane extends VBox {
   private String heading(Reasons reasons) {
     Ranking ranking = model.ranking().getValue();
     return title(ranking.suspect(reasons.suspect()))
-        + ", rather than "
+        + ", compared with "
         + title(ranking.suspect(reasons.rival()));
   }
 

@@ -70,7 +70,7 @@ final class SuspectList extends ScrollPane {
     VBox head =
         new VBox(
             SuspectLine.words(
-                "Can't be told apart, together " + Figures.percent(group.probability()),
+                "Not separated by these tests, together " + Figures.percent(group.probability()),
                 "hc-strong"),
             SuspectLine.words(group.reason(), "hc-small"));
     head.getStyleClass().add("hc-group-head");
