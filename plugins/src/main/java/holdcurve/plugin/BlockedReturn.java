@@ -47,15 +47,15 @@ public final class BlockedReturn extends PartChange {
 
   @Override
   public String symptoms() {
-    return "Pressure above what the regulator is set to while the pump runs, dropping to it when"
-        + " the pump stops; rich running, wet plugs.";
+    return "Too much pressure while the pump runs. It drops to the set pressure when the pump"
+        + " stops. Rich running, wet plugs.";
   }
 
   @Override
   public String repair() {
     return Caution.RETURN_CAN.text()
-        + " With the pressure relieved, move the return hose there and run the pump for seconds:"
-        + " if the pressure comes right, clear or renew the line to the tank.";
+        + " Relieve the pressure, move the return hose there and run the pump for seconds. If"
+        + " the pressure comes right, clear or renew the line to the tank.";
   }
 
   @Override

@@ -38,7 +38,7 @@ public final class CheckValveSeatLeak implements LeakFault {
 
   @Override
   public String symptoms() {
-    return "Long cranking after standing, while the car starts at once when the pump has been run beforehand; everything is dry.";
+    return "Long cranking after standing. It starts at once when the pump was run first. Everything is dry.";
   }
 
   @Override

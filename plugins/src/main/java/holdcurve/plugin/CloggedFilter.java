@@ -37,7 +37,7 @@ public final class CloggedFilter extends PartChange {
 
   @Override
   public String symptoms() {
-    return "Pressure builds up slowly, and sags when the engine draws much; the car lacks power"
+    return "Pressure builds up slowly, and sags when the engine draws much. The car lacks power"
         + " uphill but starts well.";
   }
 

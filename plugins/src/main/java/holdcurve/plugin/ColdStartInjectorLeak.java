@@ -26,14 +26,14 @@ public final class ColdStartInjectorLeak extends TipLeak {
   @Override
   public String symptoms() {
     return "Rich at every temperature and worst when hot: all plugs sooty alike, high consumption,"
-        + " a start that floods; its bore in the intake is wet.";
+        + " a start that floods. Its bore in the intake is wet.";
   }
 
   @Override
   public String repair() {
     return Cautions.of(Caution.NOTHING_FIRES, Caution.INJECTORS_HELD)
         + " Relieve the pressure, unscrew it with its hose on, hold it in a jar, prime, and watch"
-        + " for a minute; clean or replace it if a drop falls.";
+        + " for a minute. Clean or replace it if a drop falls.";
   }
 
   @Override

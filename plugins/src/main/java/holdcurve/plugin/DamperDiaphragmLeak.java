@@ -43,14 +43,14 @@ public final class DamperDiaphragmLeak implements LeakFault {
 
   @Override
   public String symptoms() {
-    return "The damper's vent or adjusting screw is wet or smells of fuel; the feed hums and the"
+    return "The damper's vent or adjusting screw is wet or smells of fuel. The feed hums and the"
         + " needle trembles while the pump runs.";
   }
 
   @Override
   public String repair() {
     return Caution.COLD_LAMP.text()
-        + " Wipe the damper's vent dry, prime and look again; replace the damper if it turns wet.";
+        + " Wipe the damper's vent dry, prime and look again. Replace the damper if it turns wet.";
   }
 
   @Override

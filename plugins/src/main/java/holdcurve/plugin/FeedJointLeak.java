@@ -25,7 +25,7 @@ public final class FeedJointLeak extends JointLeak {
 
   @Override
   public String symptoms() {
-    return "A damp hose end or a smell of fuel between the pump and the place where the feed hose is clamped.";
+    return "A damp hose end or a smell of fuel between the pump and the feed hose.";
   }
 
   @Override

@@ -24,13 +24,13 @@ public final class GaugeTeeLeak extends JointLeak {
 
   @Override
   public String symptoms() {
-    return "A damp tee, hose clip or gauge thread; the car itself showed no trouble with starting.";
+    return "A damp tee, hose clip or gauge thread. The car itself showed no trouble with starting.";
   }
 
   @Override
   public String repair() {
     return Caution.COLD_LAMP.text()
-        + " Dry the tee and the gauge hose, prime and look; remake the joint and repeat the hold before anything else is taken apart.";
+        + " Dry the tee and the gauge hose, prime and look. Remake the joint and hold again before you take anything else apart.";
   }
 
   @Override

@@ -27,7 +27,7 @@ public final class InjectorTipLeak extends TipLeak {
 
   @Override
   public String symptoms() {
-    return "Hard hot start, black smoke at first, a smell of fuel from the intake; a wet tip when"
+    return "Hard hot start, black smoke at first, a smell of fuel from the intake. A wet tip when"
         + " the injectors are lifted.";
   }
 
@@ -35,7 +35,7 @@ public final class InjectorTipLeak extends TipLeak {
   public String repair() {
     return Cautions.of(Caution.NOTHING_FIRES, Caution.INJECTORS_HELD)
         + " Relieve the pressure, lift the injectors with their rail, prime, and count drops at"
-        + " each; clean or replace those that drip.";
+        + " each. Clean or replace those that drip.";
   }
 
   @Override

@@ -44,7 +44,7 @@ abstract class JointLeak implements LeakFault {
   @Override
   public String repair() {
     return Caution.COLD_LAMP.text()
-        + " Wipe every joint there dry, prime again and look; renew the hose end or clamp that turns wet.";
+        + " Wipe every joint there dry, prime again and look. Renew the hose end or clamp that turns wet.";
   }
 
   @Override

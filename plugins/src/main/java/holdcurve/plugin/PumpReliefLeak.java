@@ -45,13 +45,13 @@ public final class PumpReliefLeak implements LeakFault {
 
   @Override
   public String symptoms() {
-    return "As with a leaking check valve, long cranking and everything dry; the fall is quick at first, since the pressure itself lifts the valve.";
+    return "Long cranking and everything dry, as with a leaking check valve. The fall is quick at first.";
   }
 
   @Override
   public String repair() {
     return Cautions.of(Caution.DEAD_HEAD, Caution.CLAMPS)
-        + " See whether a relief valve leads from the feed line back to the tank; if so clamp or plug its outlet and repeat the hold. One inside the pump ahead of the check valve can't be the cause.";
+        + " See whether a relief valve leads from the feed line back to the tank. If so clamp or plug its outlet and repeat the hold. One inside the pump ahead of the check valve can't be the cause.";
   }
 
   @Override

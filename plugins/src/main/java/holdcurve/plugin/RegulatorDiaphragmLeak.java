@@ -34,7 +34,7 @@ public final class RegulatorDiaphragmLeak implements LeakFault {
   @Override
   public String symptoms() {
     return "Fuel in the thin hose between regulator and manifold, or a smell of it at the"
-        + " regulator's vent; rich running, black smoke, a flooded start.";
+        + " regulator's vent. Rich running, black smoke, a flooded start.";
   }
 
   @Override

@@ -48,13 +48,12 @@ public final class RegulatorLowReseat implements LeakFault {
 
   @Override
   public String symptoms() {
-    return "A quick first fall when the pump stops, then the needle stands: the car starts well but"
-        + " the gauge looks bad.";
+    return "A quick first fall when the pump stops, then the needle stands. The car starts well.";
   }
 
   @Override
   public String repair() {
-    return "Flush the regulator; if the first fall stays, its spring or diaphragm is tired: replace"
+    return "Flush the regulator. If the first fall stays, its spring or diaphragm is tired: replace"
         + " it if starting suffers.";
   }
 

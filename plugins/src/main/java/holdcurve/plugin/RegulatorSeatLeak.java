@@ -32,13 +32,13 @@ public final class RegulatorSeatLeak implements LeakFault {
 
   @Override
   public String symptoms() {
-    return "Pressure sinks after the pump stops, everything is dry, and it stays up while the"
-        + " return hose is clamped.";
+    return "Pressure sinks after the pump stops, and all is dry. It stays up while the return"
+        + " hose is clamped.";
   }
 
   @Override
   public String repair() {
-    return "Flush the regulator; if it still leaks, replace it.";
+    return "Flush the regulator. If it still leaks, replace it.";
   }
 
   @Override

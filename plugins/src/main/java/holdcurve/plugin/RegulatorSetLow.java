@@ -41,13 +41,12 @@ public final class RegulatorSetLow extends PartChange {
 
   @Override
   public String symptoms() {
-    return "Pressure stands too low while the pump runs, comes up at once, and holds there when"
-        + " the pump stops; the engine runs lean.";
+    return "Pressure comes up at once but stands too low while the pump runs. Then it holds. The engine runs lean.";
   }
 
   @Override
   public String repair() {
-    return "Compare the number on the regulator with the parts list; set it if it has an adjuster,"
+    return "Compare the number on the regulator with the parts list. Set it if it has an adjuster,"
         + " else replace it.";
   }
 

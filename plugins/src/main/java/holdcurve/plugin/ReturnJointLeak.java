@@ -26,14 +26,13 @@ public final class ReturnJointLeak extends UnheldJointLeak {
 
   @Override
   public String symptoms() {
-    return "A damp hose end between regulator and tank, or a smell of fuel while the pump runs; the"
-        + " hold is good.";
+    return "A damp hose end between regulator and tank, or a smell of fuel. The hold is good.";
   }
 
   @Override
   public String repair() {
     return Caution.COLD_LAMP.text()
-        + " Wipe every joint of the return dry, let the pump run and look again; renew the hose end"
+        + " Wipe every joint of the return dry, let the pump run and look again. Renew the hose end"
         + " or clamp that turns wet.";
   }
 

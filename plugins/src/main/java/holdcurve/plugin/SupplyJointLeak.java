@@ -24,13 +24,13 @@ public final class SupplyJointLeak extends UnheldJointLeak {
 
   @Override
   public String symptoms() {
-    return "A damp hose end at tank or pump, or a smell of fuel there; the hold is good.";
+    return "A damp hose end at tank or pump, or a smell of fuel there. The hold is good.";
   }
 
   @Override
   public String repair() {
     return Caution.COLD_LAMP.text()
-        + " Wipe the joints at tank and pump dry, let the pump run and look again; renew the hose"
+        + " Wipe the joints at tank and pump dry, let the pump run and look again. Renew the hose"
         + " end, union or clamp that turns wet.";
   }
 

@@ -41,7 +41,7 @@ public final class TiredInjector extends PartChange {
 
   @Override
   public String repair() {
-    return "Measure each one on the flow bench against the others; clean, renew filter baskets and seals, and replace those that stay low.";
+    return "Measure each one on the flow bench against the others. Clean, renew filter baskets and seals, and replace those that stay low.";
   }
 
   @Override

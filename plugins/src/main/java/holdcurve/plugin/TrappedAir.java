@@ -42,7 +42,7 @@ public final class TrappedAir extends PartChange {
 
   @Override
   public String symptoms() {
-    return "Right after work on the circuit the needle climbs instead of jumping up, and later sinks more slowly than it should; after more priming it jumps.";
+    return "After work on the circuit the needle climbs slowly and sinks slowly. After more priming it jumps up.";
   }
 
   @Override

@@ -46,13 +46,13 @@ public final class WeakPump extends PartChange {
 
   @Override
   public String symptoms() {
-    return "Pressure builds up slowly and may not reach what the regulator is set to; the engine starves at full load. The hold itself is good.";
+    return "Pressure builds up slowly and may not reach what the regulator is set to. The engine starves at full load. The hold itself is good.";
   }
 
   @Override
   public String repair() {
     return Caution.RETURN_CAN.text()
-        + " Measure the delivery there, and the voltage at the pump while it runs; clear the tank strainer, mend the wiring, or replace the pump.";
+        + " Measure the delivery there, and the voltage at the pump while it runs. Clear the tank strainer, mend the wiring, or replace the pump.";
   }
 
   @Override

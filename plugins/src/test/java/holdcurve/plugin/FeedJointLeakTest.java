@@ -40,7 +40,7 @@ class FeedJointLeakTest {
   @Test
   void coversTheLineUpToTheClamp() {
     Site site = new FeedJointLeak().sites(CIRCUIT).get(0);
-    assertEquals("between check-valve and the clamp on feed-hose", site.where());
+    assertEquals("between the check valve and the middle of the feed hose", site.where());
     assertEquals(List.of("pump", "check-valve", "feed-pipe", "filter", "feed-hose"), site.parts());
   }
 }

@@ -42,8 +42,8 @@ class RailJointLeakTest {
     List<String> where = new RailJointLeak().sites(more).stream().map(Site::where).toList();
     assertEquals(
         List.of(
-            "between the clamp on feed-hose and the clamp on ring-hoses",
-            "between the clamp on ring-hoses and regulator"),
+            "between the middle of the feed hose and the middle of the ring hoses",
+            "between the middle of the ring hoses and the regulator"),
         where);
   }
 
@@ -52,6 +52,7 @@ class RailJointLeakTest {
     Circuit rigid = CIRCUIT.with("feed-hose", Hose.CLAMPABLE, 0);
     assertEquals(List.of(), new RailJointLeak().sites(rigid));
     assertEquals(
-        "between check-valve and regulator", new FeedJointLeak().sites(rigid).get(0).where());
+        "between the check valve and the regulator",
+        new FeedJointLeak().sites(rigid).get(0).where());
   }
 }

@@ -54,8 +54,8 @@ class ReturnJointLeakTest {
   void hasASiteOnEachSideOfTheClamp() {
     assertEquals(
         List.of(
-            "between regulator and the clamp on return-hose",
-            "between the clamp on return-hose and tank"),
+            "between the regulator and the middle of the return hose",
+            "between the middle of the return hose and the tank"),
         new ReturnJointLeak().sites(CIRCUIT).stream().map(Site::where).toList());
   }
 }

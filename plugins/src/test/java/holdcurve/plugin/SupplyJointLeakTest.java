@@ -42,7 +42,7 @@ class SupplyJointLeakTest {
   void namesPumpAndTank() {
     List<Site> sites = fault.sites(CIRCUIT);
     assertEquals(1, sites.size());
-    assertEquals("between tank and check-valve", sites.get(0).where());
+    assertEquals("between the tank and the check valve", sites.get(0).where());
     assertEquals(List.of("pump", "check-valve", "tank"), sites.get(0).parts());
   }
 }

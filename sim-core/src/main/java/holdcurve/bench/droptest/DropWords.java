@@ -71,7 +71,7 @@ final class DropWords {
     RepeatAdvice advice = report.advice();
     Message gauge =
         Message.of(
-            "with drops of %s on a gauge read to %s",
+            "(drops of %s, gauge read to %s)",
             Message.pressure(report.test().meanDrop()),
             Message.pressure(report.test().resolution()));
     if (advice.isEnough()) {
@@ -84,7 +84,7 @@ final class DropWords {
     }
     Message more =
         Message.of(
-            "About %d firings of each would settle it %s, so do %d more",
+            "About %d firings of each would settle it %s. Do %d more",
             advice.repeats(), gauge, advice.repeats() - advice.fewest());
     return advice.repeatsIfTwice() < advice.repeats()
         ? Message.of("%s. Fired twice as long, %d would do.", more, advice.repeatsIfTwice())

@@ -180,7 +180,7 @@ final class BenchWords {
   private Message carried(Service state) {
     FlowPoint bench = report.sheet().bench(state).point();
     return Message.of(
-        "%s: flows were multiplied by %.3f, which gives them at %s.",
+        "Measured at %s. Flows times %.3f give those at %s.",
         at(bench), bench.factorTo(report.point()), at(report.point()));
   }
 

@@ -16,14 +16,12 @@ final class Shelf {
     long days = ChronoUnit.DAYS.between(serviced, today);
     String since = "Serviced on " + DAY.format(serviced);
     if (days < 0) {
-      return since + ", a day that is still to come: check the date.";
+      return since + ". That day is still to come: check the date.";
     }
     String ago =
         since + (days == 0 ? ", today" : ", " + days + (days == 1 ? " day" : " days") + " ago");
     return days > limits.shelfDays()
-        ? ago
-            + ": more than the usual two weeks on the shelf; look at spray and drops again before"
-            + " refitting."
-        : ago + ": refit by " + DAY.format(serviced.plusDays(limits.shelfDays())) + ".";
+        ? ago + ". That is over the usual two weeks on the shelf. Test spray and drops again."
+        : ago + ". Refit by " + DAY.format(serviced.plusDays(limits.shelfDays())) + ".";
   }
 }

@@ -40,7 +40,7 @@ public final class FaultExplanation {
   }
 
   private String text() {
-    text.heading(fault.name() + " (" + fault.id() + ")");
+    text.heading(fault.name());
     text.heading("What one notices").paragraph(fault.symptoms());
     text.heading("What puts it right")
         .paragraph(String.join(" ", Cautions.general()))
@@ -61,7 +61,7 @@ public final class FaultExplanation {
         + Quantities.withUnit(p.prior().at(0), p.unit())
         + ", 90 % range "
         + range
-        + (p.variesBetweenTests() ? ", somewhat different from hold to hold" : "")
+        + (p.variesBetweenTests() ? ". It differs a little from hold to hold" : "")
         + ". Source: "
         + p.source()
         + ".";
@@ -74,7 +74,7 @@ public final class FaultExplanation {
       return;
     }
     for (Site site : sites) {
-      text.paragraph(site.where() + ": look at the " + PartName.all(site.parts()) + ".");
+      text.paragraph(site.where() + ". Look at the " + PartName.all(site.parts()) + ".");
     }
     Condition usual =
         fault.apply(
@@ -85,7 +85,7 @@ public final class FaultExplanation {
 
   private void addEffect(Condition usual, String where) {
     text.heading("What it does");
-    text.paragraph("At its usual size" + where + ":");
+    text.paragraph("At its usual size" + where + ".");
     for (LeakPath leak : usual.leaks()) {
       text.paragraph(LawInWords.of(leak, fault.parameters().get(0)));
     }
@@ -100,7 +100,8 @@ public final class FaultExplanation {
   }
 
   private static String change(Property property, Part sound, Part now) {
-    return now.id()
+    return "At the "
+        + PartName.of(now.id())
         + ", "
         + property.meaning()
         + ": "
@@ -115,12 +116,12 @@ public final class FaultExplanation {
     if (!usual.leaks().isEmpty()) {
       text.paragraph(Cautions.of(Caution.COLD_LAMP, Caution.DRY_FIRST));
       text.paragraph(
-          "A hold can't speak for it, nor can a gauge. Wipe the joints there dry, let the pump run"
-              + " and look: one that is wet, wiped, and wet again leaks.");
+          "No hold and no gauge shows this. Wipe the joints there dry, let the pump run"
+              + " and look. A joint that is wet again after wiping leaks.");
       return;
     }
     text.paragraph(Caution.MIST.text());
-    text.paragraph("A hold can't speak for it; the readings while the pump runs can:");
+    text.paragraph("Only readings with the pump running show this:");
     RunInWords.of(Condition.sound(circuit), usual).forEach(text::paragraph);
     text.paragraph(RunInWords.HOW);
   }

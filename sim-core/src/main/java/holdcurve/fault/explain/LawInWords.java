@@ -1,5 +1,6 @@
 package holdcurve.fault.explain;
 
+import holdcurve.common.message.PartName;
 import holdcurve.fault.FaultParameter;
 import holdcurve.physics.circuit.LeakPath;
 import holdcurve.physics.circuit.Unit;
@@ -34,9 +35,9 @@ final class LawInWords {
     Matcher stated = STATED.matcher(size.name());
     double bar = stated.matches() ? Double.parseDouble(stated.group(1)) : USUAL;
     return "From "
-        + leak.from()
+        + PartName.of(leak.from())
         + " to "
-        + leak.to()
+        + PartName.of(leak.to())
         + ": "
         + new LawInWords(leak.law(), bar > 0 ? bar : USUAL).words();
   }
@@ -49,7 +50,7 @@ final class LawInWords {
     String at = " at " + Quantities.withUnit(Unit.BAR.toSi(bar), Unit.BAR);
     return most > 0
         ? Quantities.withUnit(most, Unit.MILLILITRE_PER_MINUTE) + at + ". " + shape()
-        : "nothing" + at + "; it leaks only above that.";
+        : "nothing" + at + ". It leaks only above that.";
   }
 
   private String shape() {
@@ -60,24 +61,24 @@ final class LawInWords {
           + " bar: the pressure has to lift it.";
     }
     String half = Quantities.withUnit(Unit.BAR.toSi(bar / 2), Unit.BAR);
-    return String.format(Locale.ROOT, "At %s it passes %.0f %% of that: ", half, 100 * share)
+    return String.format(Locale.ROOT, "At %s it passes %.0f %% of that. ", half, 100 * share)
         + slackening(share);
   }
 
   /** 50 % is laminar flow, 71 % free outflow through a hole. */
   private static String slackening(double share) {
     if (share < 0.47) {
-      return "it slackens faster than the pressure falls.";
+      return "It slackens faster than the pressure falls.";
     }
     if (share < 0.53) {
-      return "it slackens in proportion to the pressure.";
+      return "It slackens in proportion to the pressure.";
     }
     if (share < 0.66) {
-      return "it slackens a little more slowly than the pressure falls.";
+      return "It slackens a little more slowly than the pressure.";
     }
     return share < 0.76
-        ? "it slackens more slowly than the pressure falls, as a small hole does."
-        : "it hardly slackens while the pressure falls.";
+        ? "It slackens more slowly than the pressure, like a small hole."
+        : "It hardly slackens while the pressure falls.";
   }
 
   private double driesUp() {

@@ -93,7 +93,7 @@ final class Assumptions {
             part ->
                 either(
                     grown(part, size(part), Math.exp(spread)),
-                    "What the " + PartName.of(part.id()) + " takes up is not stated."));
+                    "The size of the " + PartName.of(part.id()) + " is not stated."));
   }
 
   private static Property size(Part damper) {
@@ -137,6 +137,6 @@ final class Assumptions {
         factor,
         Message.plain(
             String.format(
-                Locale.ROOT, "%s A leak may be %.1f times as large or as small.", what, factor)));
+                Locale.ROOT, "%s So a leak may be %.1f times larger or smaller.", what, factor)));
   }
 }

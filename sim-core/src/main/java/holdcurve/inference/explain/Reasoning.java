@@ -195,9 +195,7 @@ public final class Reasoning {
     int row = data.residualCount();
     for (FindingLikelihoods.Said said : findings) {
       int next = row + said.evidence().rows();
-      reasons.add(
-          new Reason(
-              Message.of("found: %s", said.message()), one.log(row, next) - other.log(row, next)));
+      reasons.add(new Reason(found(said), one.log(row, next) - other.log(row, next)));
       row = next;
     }
     if (row < data.residualCount() + data.sideCount()) {
@@ -207,6 +205,15 @@ public final class Reasoning {
               "readings before the pump stop, building up and running",
               one.log(row, end) - other.log(row, end)));
     }
+  }
+
+  /** The first finding, and how many more go with it. */
+  private static Message found(FindingLikelihoods.Said said) {
+    int more = said.findings().size() - 1;
+    Message first = said.findings().get(0).message();
+    return more == 0
+        ? Message.of("found: %s", first)
+        : Message.of("found: %s, and %d more of the kind", first, more);
   }
 
   private void addNeeds(Profile one, Profile other, List<Reason> reasons) {

@@ -14,6 +14,9 @@ public final class SoundFall {
   /** A part smaller than this isn't worth a word [Pa]. */
   private static final double NAMED = 1e3;
 
+  /** Parts that are named. */
+  private static final int MOST = 4;
+
   private final Job job;
 
   public SoundFall(Job job) {
@@ -38,26 +41,24 @@ public final class SoundFall {
     double minutes = (fall.to() - fall.from()) / 60;
     List<FallShare> lost = named(fall, 1);
     List<FallShare> regained = named(fall, -1);
-    if (!regained.isEmpty()) {
-      return Message.of(
-          "In %.0f min, about %s. That is %s.", minutes, both(lost, regained), net(fall));
+    if (regained.isEmpty()) {
+      Message whole =
+          Message.of("The needle fell %s in %.0f min.", Message.pressure(fall.fall()), minutes);
+      return lost.isEmpty() ? whole : Message.of("%s About %s.", whole, listed(lost, "%s by %s"));
     }
-    Message whole =
-        Message.of("Of the %s lost in %.0f min", Message.pressure(fall.fall()), minutes);
+    Message back =
+        Message.of(
+            "In return about %s. Over %.0f min that is %s.",
+            listed(regained, "%s by %s"), minutes, net(fall));
     return lost.isEmpty()
-        ? Message.of("%s, no part is worth naming.", whole)
-        : Message.of("%s, about %s.", whole, listed(lost, "%s is %s"));
-  }
-
-  private static Message both(List<FallShare> lost, List<FallShare> regained) {
-    Message back = listed(regained, "%s came back by %s");
-    return lost.isEmpty() ? back : Message.of("%s, while %s", listed(lost, "%s went by %s"), back);
+        ? back
+        : Message.of("The needle fell about %s. %s", listed(lost, "%s by %s"), back);
   }
 
   private static Message net(FallReport fall) {
     return fall.fall() < 0
-        ? Message.of("%s gained on the whole", Message.pressure(-fall.fall()))
-        : Message.of("%s lost on the whole", Message.pressure(fall.fall()));
+        ? Message.of("%s gained", Message.pressure(-fall.fall()))
+        : Message.of("%s lost", Message.pressure(fall.fall()));
   }
 
   /**
@@ -69,6 +70,7 @@ public final class SoundFall {
         .filter(share -> share.cause() != Cause.LEAK && share.cause() != Cause.GAUGE)
         .filter(share -> sign * share.pressure().mean() > NAMED)
         .sorted(Comparator.comparingDouble(share -> -sign * share.pressure().mean()))
+        .limit(MOST)
         .toList();
   }
 

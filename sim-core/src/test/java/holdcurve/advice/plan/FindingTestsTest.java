@@ -32,8 +32,8 @@ class FindingTestsTest {
                 .findFirst()
                 .orElseThrow();
     String words =
-        "When the needle passes %s, let fuel off through the valve or cracked union into the"
-            + " cylinder, in about 20 s, until it shows %s.";
+        "At %s, let fuel into the cylinder through the valve or cracked union. Take about 20 s,"
+            + " and shut it at %s.";
     assertEquals(words.formatted("1.90 bar", "1.50 bar"), drawing.steps().get(1).toString());
     assertEquals(
         words.formatted("27.6 psi", "21.8 psi"), drawing.steps().get(1).in(PressureUnit.PSI));
@@ -72,7 +72,7 @@ class FindingTestsTest {
           "secure", Caution.INJECTORS_HELD,
           "Count drops", Caution.NOTHING_FIRES,
           "Relieve the pressure", Caution.RELIEVE,
-          "let fuel off", Caution.DRAW_OFF);
+          "let fuel into", Caution.DRAW_OFF);
 
   private static Hypothesis joint() {
     return new Hypothesis(

@@ -55,7 +55,8 @@ class BenchAssessmentTest {
     BenchReport report = Sheets.judge(100, 100, 95.4, 100, 100, 100);
     assertFalse(report.injectors().get(2).sure());
     assertTrue(report.injectors().get(0).sure());
-    assertTrue(verdict(report).contains("for 3: measure again"), verdict(report));
+    assertTrue(
+        verdict(report).contains("No. 3 is too close to the limit to call"), verdict(report));
   }
 
   @Test
@@ -88,11 +89,10 @@ class BenchAssessmentTest {
   void remindsOfTheShelf() {
     LocalDate day = LocalDate.of(2026, 11, 10);
     assertEquals(
-        "Serviced on 10 November 2026, 14 days ago: refit by 24 November 2026.",
+        "Serviced on 10 November 2026, 14 days ago. Refit by 24 November 2026.",
         Shelf.words(day, day.plusDays(14), Sheets.LIMITS));
     assertTrue(
-        Shelf.words(day, day.plusDays(15), Sheets.LIMITS)
-            .contains("more than the usual two weeks"));
+        Shelf.words(day, day.plusDays(15), Sheets.LIMITS).contains("over the usual two weeks"));
     assertTrue(Shelf.words(day, day.minusDays(1), Sheets.LIMITS).contains("check the date"));
   }
 }

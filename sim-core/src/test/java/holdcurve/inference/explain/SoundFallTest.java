@@ -42,7 +42,7 @@ class SoundFallTest {
   @Test
   void whatOnlyFellIsDivided() {
     assertEquals(
-        "Of the 0.20 bar lost in 10 min, about 0.15 bar is weep of sound seats and 0.05 bar is hose"
+        "The needle fell 0.20 bar in 10 min. About 0.15 bar by normal seepage and 0.05 bar by hose"
             + " stretch.",
         said(0.2, Map.of(Cause.WEEP, 0.15, Cause.CREEP, 0.05)));
   }
@@ -50,15 +50,15 @@ class SoundFallTest {
   @Test
   void whatCameBackIsSaidApart() {
     assertEquals(
-        "In 10 min about 0.77 bar went by weep of sound seats and 0.03 bar went by hose stretch,"
-            + " while 0.60 bar came back by fuel temperature: 0.20 bar lost on the whole.",
+        "The needle fell about 0.77 bar by normal seepage and 0.03 bar by hose stretch. In return"
+            + " about 0.60 bar by fuel temperature. Over 10 min that is 0.20 bar lost.",
         said(0.2, Map.of(Cause.WEEP, 0.77, Cause.CREEP, 0.03, Cause.TEMPERATURE, -0.6)));
   }
 
   @Test
   void aNeedleThatRoseLostNothing() {
     assertEquals(
-        "In 10 min about 0.10 bar came back by fuel temperature: 0.10 bar gained on the whole.",
+        "In return about 0.10 bar by fuel temperature. Over 10 min that is 0.10 bar gained.",
         said(-0.1, Map.of(Cause.TEMPERATURE, -0.1)));
   }
 }

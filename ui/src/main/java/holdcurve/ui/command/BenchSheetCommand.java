@@ -38,8 +38,8 @@ import picocli.CommandLine.Spec;
     name = "bench-sheet",
     description = {
       "Judges a flow-bench sheet of a set of injectors.",
-      "Flows are carried over to the circuit's pressure and fuel; it says how far each is out of"
-          + " line, what the service brought, and which to send away.",
+      "Flows are carried over to the circuit's pressure and fuel. It says how far each is out of"
+          + " line, and what the service brought.",
       "  holdcurve bench-sheet six.csv --circuit my-car.circuit.json"
     },
     mixinStandardHelpOptions = true)

@@ -39,7 +39,7 @@ final class BenchSheetText {
     out.println();
     printTable();
     printLines();
-    out.println("What was understood and assumed:");
+    out.println("Assumed, and read from the files:");
     report.notes().forEach(note -> out.wrapped("  - ", note));
   }
 

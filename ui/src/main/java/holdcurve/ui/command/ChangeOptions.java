@@ -34,7 +34,7 @@ final class ChangeOptions {
       paramLabel = "PART.PROPERTY=VALUE",
       description =
           "Another value, in the unit of circuit files, such as feed-hose.length_m=1.2 or"
-              + " regulator.set_bar=2.2; feed-hose.kind takes soft, fuel, braided or plastic.")
+              + " regulator.set_bar=2.2. A hose's kind is soft, fuel, braided or plastic.")
   private List<String> set = new ArrayList<>();
 
   @Option(

@@ -34,7 +34,7 @@ final class DropTestText {
           standing(injector));
     }
     out.println();
-    out.println("What was understood and assumed:");
+    out.println("Assumed, and read from the files:");
     report.notes().forEach(note -> out.wrapped("  - ", note));
   }
 

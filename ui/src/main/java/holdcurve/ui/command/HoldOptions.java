@@ -64,7 +64,7 @@ final class HoldOptions {
       names = "--build-up",
       paramLabel = "S",
       description =
-          "Begin at rest and run the pump for this many seconds before it stops; readings before"
+          "Begin at rest and run the pump for this many seconds before it stops. Readings before"
               + " the stop have negative times.")
   private Double buildUp;
 

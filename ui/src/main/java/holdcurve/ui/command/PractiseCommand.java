@@ -72,7 +72,7 @@ final class PractiseCommand implements Callable<Integer> {
       paramLabel = "TIMES",
       defaultValue = "60",
       description =
-          "How many times faster than in truth the readings come in; 0 for all at once (default:"
+          "Speed: 60 means one minute per second; 0 for all at once (default:"
               + " ${DEFAULT-VALUE}).")
   private double lapse;
 

@@ -50,7 +50,7 @@ final class RankCommand implements Callable<Integer> {
 
   @Option(
       names = "--explain",
-      description = "Also say what in the data speaks for and against the likeliest suspects.")
+      description = "Also say what in the readings is for and against the likeliest suspects.")
   private boolean explain;
 
   @Option(

@@ -76,7 +76,6 @@ public final class RankingText {
     if (full) {
       ranking.diagnosis().reasons().forEach(said -> out.wrapped("", said));
     }
-    out.println();
   }
 
   /** What the answer rests on. */

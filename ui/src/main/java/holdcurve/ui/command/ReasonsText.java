@@ -17,7 +17,8 @@ final class ReasonsText {
     for (Reasons reasons : ranking.reasons()) {
       Suspect suspect = ranking.suspect(reasons.suspect());
       Suspect rival = ranking.suspect(reasons.rival());
-      Wrapped.print(out, "", title(suspect) + ", compared with: " + title(rival));
+      Wrapped.print(out, "", title(suspect) + ".");
+      Wrapped.print(out, "  ", "Compared with: " + rival.name() + ".");
       print("for it:", reasons.reasons().stream().filter(Reason::speaksFor).toList(), out);
       print(
           "against it:",

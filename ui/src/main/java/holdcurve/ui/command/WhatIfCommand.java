@@ -71,7 +71,7 @@ final class WhatIfCommand implements Callable<Integer> {
       names = "--parts",
       paramLabel = "FILE",
       description =
-          "Repairs with your prices (JSON or CSV): the chance that the hold passes after each, and"
+          "Repairs with your prices (JSON or CSV). It says what each repair would help, and"
               + " the order of tests and repairs that costs least.")
   private Path prices;
 

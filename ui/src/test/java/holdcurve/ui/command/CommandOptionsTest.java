@@ -169,6 +169,7 @@ class CommandOptionsTest {
     "my-car.job.json, holdcurve rank my-car.job.json",
     "refit my-car.job.json --date 1.2.2026, Invalid value for option '--date': '1.2.2026' is no date",
     "rank --explain check-valve my-car.job.json, 'my-car.job.json' is one word too many.",
+    "rank --explain check-valve my-car.job.json, '--explain' takes no value. Leave out 'check-valve'.",
     "faults --explain nosuch, --explain nosuch: there is no such fault; use one of",
     "rank --circuit a.circuit.json --expalin log.csv, Unknown option: '--expalin'",
     "job my-car.job.json, holdcurve job show my-car.job.json",

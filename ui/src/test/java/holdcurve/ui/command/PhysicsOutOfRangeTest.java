@@ -245,7 +245,7 @@ class PhysicsOutOfRangeTest {
   void pressureThatRisesWithoutAPump() throws IOException {
     Console console = Console.run("rank", job(time -> 1 + time / 300).toString());
     assertEquals(3, console.exitCode());
-    assertTrue(console.out().contains("Nothing listed explains this"), console.out());
+    assertTrue(console.out().contains("No listed fault explains this"), console.out());
     assertFalse(console.out().contains("No fault found"), console.out());
     assertEquals("", console.err());
   }

@@ -11,7 +11,7 @@ final class Sentences {
   private static final int WIDTH = 79;
 
   private static final Pattern BEGINS_ANEW =
-      Pattern.compile("\\s*(?:[-!>]|[0-9]+\\.|[0-9]+ +|[<>]?[0-9]+ %|--).*");
+      Pattern.compile("\\s*(?:[-!>]|[0-9]+\\.|[0-9]+ +|[<>]?[0-9]+ %|--|leak at|against it).*");
 
   /** Two blanks in a line stand between the columns of a table. */
   private static final Pattern TABLE =
@@ -24,12 +24,26 @@ final class Sentences {
   private static final Pattern SHORT =
       Pattern.compile("\\b(no|nos|No|Nos|min|max|e\\.g)\\. (?=[0-9])");
 
+  /** Names to choose from, such as those of all faults, count as one word. */
+  private static final Pattern NAMES =
+      Pattern.compile("(?:[a-z_-]+, ){4,}[a-z_-]+(?: and [a-z_-]+)?");
+
   private Sentences() {}
 
   /** All sentences of a printed text, without its tables. */
   static List<String> of(String printed) {
     List<String> all = new ArrayList<>();
     paragraphs(printed).forEach(paragraph -> all.addAll(split(paragraph)));
+    return all;
+  }
+
+  /** Those of an error: what is wrong, and behind a semicolon what would be right. */
+  static List<String> ofError(String printed) {
+    List<String> all = new ArrayList<>();
+    printed
+        .lines()
+        .flatMap(line -> Arrays.stream(line.split("; ")))
+        .forEach(s -> all.addAll(split(s)));
     return all;
   }
 
@@ -42,7 +56,7 @@ final class Sentences {
   /** Words, numbers among them. */
   static int words(String sentence) {
     return (int)
-        Arrays.stream(sentence.split("\\s+|\u00a0"))
+        Arrays.stream(NAMES.matcher(sentence).replaceAll("names").split("\\s+|\u00a0"))
             .filter(word -> word.chars().anyMatch(Character::isLetterOrDigit))
             .count();
   }
@@ -56,7 +70,7 @@ final class Sentences {
         continue;
       }
       String first = line.strip().split(" ")[0];
-      boolean full = last.length() + 1 + first.length() > WIDTH;
+      boolean full = last.length() <= WIDTH && last.length() + 1 + first.length() > WIDTH;
       if (!last.isEmpty() && full && !BEGINS_ANEW.matcher(line).matches()) {
         all.set(all.size() - 1, all.get(all.size() - 1) + " " + line.strip());
       } else {

@@ -65,7 +65,7 @@ public final class HandMadeRanking implements Ranker {
             new SuspectGroup(
                 IDS.subList(0, 2),
                 0.87,
-                "Both drain the same trapped volume, so the gauge falls alike; a dry joint after"
+                "Without a clamp both empty the line that the gauge reads. A dry joint after"
                     + " ten minutes under pressure clears the joint.")),
         2e5,
         job.tests().stream().map(HandMadeRanking::fall).toList(),
@@ -106,7 +106,7 @@ public final class HandMadeRanking implements Ranker {
                         + " other's",
                     Message.difference(900), Message.difference(12000)),
                 3.1),
-            new Reason(Message.plain("it is the rarer of the two to begin with"), -0.7)));
+            new Reason(Message.plain("it is the rarer of the two"), -0.7)));
   }
 
   private static List<Suspect> suspects(Job job) {

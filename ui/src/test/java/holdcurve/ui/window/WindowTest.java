@@ -160,7 +160,7 @@ class WindowTest {
     Set<String> words = visibleWords();
     assertTrue(words.contains("55 %"), words::toString);
     assertTrue(words.contains("0.41 mL/min (0.31 to 0.53), about 12 drops a minute"));
-    assertTrue(words.contains("Can't be told apart, together 87 %"));
+    assertTrue(words.contains("Not separated by these tests, together 87 %"));
     assertTrue(words.contains("Time since pump stop [min]"));
     assertTrue(words.contains("Pressure [bar]"));
     assertTrue(words.contains("Leak"));

@@ -63,40 +63,33 @@ final class FallPane extends VBox {
         model.pressure(fall.first()),
         model.pressure(fall.last()),
         (fall.to() - fall.from()) / 60,
-        model.pressure(fall.fall()));
+        model.pressure(fall.fall(model.unit().getValue())));
   }
 
   private void fill(FallReport fall) {
-    List<FallShare> shown =
-        fall.shares().stream().filter(share -> most(share.pressure()) >= SHOWN).toList();
-    double longest =
-        shown.stream().mapToDouble(share -> Math.abs(share.pressure().mean())).max().orElse(1);
+    List<FallReport.Shown> shown = fall.shown(SHOWN, model.unit().getValue());
+    double longest = shown.stream().mapToDouble(part -> Math.abs(part.mean())).max().orElse(1);
     for (int i = 0; i < shown.size(); i++) {
       add(shown.get(i), i, longest);
     }
     rows.add(
         SuspectLine.words(
-            "In brackets: the range that holds it nine times in ten. A minus held the needle up.",
-            "hc-muted",
-            "hc-small"),
+            "In brackets: the 90 % range. A minus held the needle up.", "hc-muted", "hc-small"),
         0,
         shown.size(),
         4,
         1);
   }
 
-  private static double most(Amount amount) {
-    return Math.max(Math.abs(amount.low()), Math.abs(amount.high()));
-  }
-
-  private void add(FallShare share, int row, double longest) {
+  private void add(FallReport.Shown part, int row, double longest) {
+    FallShare share = part.share();
     Amount pressure = share.pressure();
-    String title = share.cause().title();
+    String title = part.title();
     Label name = new Label(Character.toUpperCase(title.charAt(0)) + title.substring(1));
     name.setMinWidth(USE_PREF_SIZE);
     Label amount =
         new Label(
-            model.pressure(pressure.mean())
+            model.pressure(part.mean())
                 + " ("
                 + model.pressureNumber(pressure.low())
                 + " to "
@@ -106,7 +99,7 @@ final class FallPane extends VBox {
     Label volume = new Label(volume(share.volume()));
     volume.setMinWidth(USE_PREF_SIZE);
     volume.getStyleClass().add("hc-muted");
-    rows.addRow(row, name, bar(pressure.mean(), longest), amount, volume);
+    rows.addRow(row, name, bar(part.mean(), longest), amount, volume);
   }
 
   private static String volume(Amount volume) {

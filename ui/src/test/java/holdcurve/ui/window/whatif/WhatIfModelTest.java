@@ -109,7 +109,7 @@ class WhatIfModelTest {
     model.renew(
         model.renewable().stream().filter(p -> p.id().equals("check-valve")).findFirst().get());
     assertTrue(afterTwoMinutes() > asItIs + 1e4);
-    assertEquals(List.of("check-valve replaced by a sound one"), model.tried().what());
+    assertEquals(List.of("check valve replaced by a sound one"), model.tried().what());
   }
 
   @Test
