@@ -3,7 +3,6 @@ package holdcurve.advice.plan;
 import holdcurve.common.caution.Caution;
 import holdcurve.common.caution.Cautions;
 import holdcurve.common.message.PartName;
-import holdcurve.physics.circuit.Circuit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;

@@ -1,7 +1,7 @@
 package holdcurve.advice.whatif;
 
-import holdcurve.common.number.Celsius;
 import holdcurve.common.message.PartName;
+import holdcurve.common.number.Celsius;
 import holdcurve.inference.hypothesis.Hypothesis;
 import holdcurve.physics.circuit.Circuit;
 import holdcurve.physics.circuit.Condition;

@@ -1,7 +1,7 @@
 package holdcurve.ui.window.holdtests;
 
-import holdcurve.common.number.Celsius;
 import holdcurve.common.message.PartName;
+import holdcurve.common.number.Celsius;
 import holdcurve.record.job.HoldTest;
 import holdcurve.ui.window.frame.Texts;
 import java.util.List;

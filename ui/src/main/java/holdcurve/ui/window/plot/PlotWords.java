@@ -1,7 +1,7 @@
 package holdcurve.ui.window.plot;
 
-import holdcurve.common.number.Celsius;
 import holdcurve.common.message.PartName;
+import holdcurve.common.number.Celsius;
 import holdcurve.record.job.HoldTest;
 import java.util.ArrayList;
 import java.util.List;
