@@ -37,7 +37,7 @@ class BenchSheetCommandTest {
     assertTrue(out.contains("After the service all six are in line"), out);
     assertTrue(out.contains("+10 % flow, as a service usually does"), out);
     assertTrue(out.contains("Injector 4 drips: 3 drops in 2 min"), out);
-    assertTrue(out.contains("refit by 24 November 2026"), out);
+    assertTrue(out.contains("Refit by 24 November 2026"), out);
     assertTrue(out.lines().allMatch(line -> line.length() < 80), out);
     JsonNode report = new ObjectMapper().readTree(json.toFile());
     assertEquals("holdcurve-bench-report/1", report.get("format").asText());
