@@ -46,6 +46,7 @@ class ArchitectureTest {
               "java..",
               "javafx..",
               "javax.imageio..",
+              "javax.sound.sampled..",
               "holdcurve.ui.window..",
               "holdcurve.ui.theme..",
               "holdcurve.common..",
