@@ -62,8 +62,8 @@ class SymbolsTest {
   }
 
   @Test
-  void idsBreakBehindHyphensOnly() {
-    assertEquals(List.of("cold-start-", "injector"), PartLabel.wrapped("cold-start-injector", 11));
+  void namesBreakAtSpacesOnly() {
+    assertEquals(List.of("cold start", "injector"), PartLabel.wrapped("cold start injector", 11));
     assertEquals(List.of("injectors"), PartLabel.wrapped("injectors", 4));
   }
 }

@@ -16,6 +16,7 @@ import java.util.TreeSet;
 import java.util.regex.Pattern;
 import javafx.scene.Node;
 import javafx.scene.Parent;
+import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Control;
 import javafx.scene.control.Labeled;
@@ -99,6 +100,10 @@ class UnitsEverywhereTest {
     run(() -> desk.page().set("Circuit"));
     for (Node part : shown.stage().getScene().getRoot().lookupAll(".hc-part")) {
       run(part::requestFocus);
+      Button more = (Button) shown.find("#more-values");
+      if (more != null && more.getText().startsWith("More")) {
+        run(more::fire);
+      }
       run(() -> collect(shown.find("#part-editor"), found));
     }
     return found;

@@ -24,6 +24,7 @@ import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
@@ -46,12 +47,7 @@ public final class HoldTestsPage implements Page {
     this.model = model;
     watch = new StopwatchPane(model);
     readings =
-        new ReadingList(
-            model,
-            button("Paste", this::paste),
-            button("Import …", this::importLog),
-            button("Follow …", this::follow),
-            button("Big dial (F11)", this::big));
+        new ReadingList(model, button("Paste", this::paste), button("Import …", this::importLog));
     tests = new TestBar(model, this::focus);
     bench = new BenchScreen(model.bench(), Beep::sound, this::focus);
     BorderPane work = new BorderPane();
@@ -88,7 +84,14 @@ public final class HoldTestsPage implements Page {
     VBox.setVgrow(plot, Priority.ALWAYS);
     model.plotProperty().addListener((property, before, now) -> show(plot, now));
     show(plot, model.plotProperty().get());
-    VBox middle = new VBox(plot);
+    FlowPane ways = new FlowPane();
+    ways.getStyleClass().addAll("hc-buttons", "hc-compact", "hc-ways");
+    for (Button way :
+        List.of(button("Big dial (F11)", this::big), button("Follow a log …", this::follow))) {
+      way.setFocusTraversable(false);
+      ways.getChildren().add(way);
+    }
+    VBox middle = new VBox(ways, plot);
     middle.setMinWidth(0);
     return middle;
   }
