@@ -77,7 +77,7 @@ class OneDiagnosisTest {
     assertEquals(ranked.diagnosis().sound(), check.sound(), 1e-12, job.title());
     assertEquals(ranked.diagnosis().verdict().sentence(), check.verdict().sentence(), job.title());
     NextStep next = ranked.diagnosis().next();
-    assertEquals(next.words().toString(), check.verdict().next(), job.title());
+    assertEquals(next.words(), check.verdict().next(), job.title());
     if (next.kind() == NextStep.Kind.TEST) {
       Plan plan = Planner.plan(posterior, 4, Progress.NONE);
       assertEquals(
