@@ -95,6 +95,8 @@ class BenchScreenTest {
 
   @Test
   void theNextReadingIsCountedDown() throws Exception {
+    String before = text("#bench-caution");
+    assertTrue(before.contains("pump"), before);
     robot.push(KeyCode.SPACE);
     now = 12;
     robot.push(KeyCode.UP);

@@ -1,6 +1,8 @@
 package holdcurve.ui.window.holdtests;
 
 import holdcurve.record.job.GaugeSpec;
+import holdcurve.ui.window.frame.StepCautions;
+import holdcurve.ui.window.frame.Texts;
 import holdcurve.ui.window.plot.Dial;
 import java.util.Locale;
 import javafx.animation.Animation;
@@ -39,6 +41,7 @@ final class BenchScreen extends HBox {
   private final Label watch = big("bench-watch");
   private final Label value = big("bench-value");
   private final Label next = big("bench-next");
+  private final Label caution = Texts.caution("");
   private final Button mark = new Button();
   private final Timeline ticking = new Timeline(new KeyFrame(TICK, event -> tick()));
   private Dial dial;
@@ -78,13 +81,14 @@ final class BenchScreen extends HBox {
     keys.setWrapText(true);
     keys.setMinHeight(USE_PREF_SIZE);
     keys.getStyleClass().add("hc-muted");
+    caution.setId("bench-caution");
     Region room = new Region();
     VBox.setVgrow(room, Priority.ALWAYS);
     HBox buttons = new HBox(mark, take);
     buttons.getStyleClass().add("hc-line");
     HBox below = new HBox(tone, back);
     below.getStyleClass().add("hc-line");
-    VBox side = new VBox(watch, next, value, buttons, hint, room, keys, below);
+    VBox side = new VBox(watch, next, value, buttons, hint, caution, room, keys, below);
     side.getStyleClass().add("hc-bench-side");
     HBox.setHgrow(side, Priority.ALWAYS);
     side.setMinWidth(0);
@@ -231,6 +235,10 @@ final class BenchScreen extends HBox {
     tick();
     mark.setText(
         model.holds().watch().runningProperty().get() ? "Reading (Space)" : "Pump off (Space)");
+    caution.setText(
+        model.holds().watch().runningProperty().get()
+            ? StepCautions.RELIEVE
+            : StepCautions.BRIDGED_PUMP);
     String number =
         model.typedProperty().get().isEmpty()
             ? model.holds().pressures().number(model.needleProperty().get())
