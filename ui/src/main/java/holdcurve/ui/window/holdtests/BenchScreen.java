@@ -92,6 +92,7 @@ final class BenchScreen extends HBox {
     side.getStyleClass().add("hc-bench-side");
     HBox.setHgrow(side, Priority.ALWAYS);
     side.setMinWidth(0);
+    side.setPrefWidth(0);
     getChildren().add(side);
     ticking.setCycleCount(Animation.INDEFINITE);
     addEventFilter(KeyEvent.KEY_PRESSED, this::key);
