@@ -23,7 +23,8 @@ class PluginLayersTest {
               "holdcurve.physics.flow",
               "holdcurve.physics.fluid",
               "holdcurve.physics.storage",
-              "holdcurve.common.caution")
+              "holdcurve.common.caution",
+              "holdcurve.common.message")
           .because(
               "a fault says how a circuit changes; how it is solved and ranked is not its business");
 }

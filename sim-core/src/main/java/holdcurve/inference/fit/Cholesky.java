@@ -1,5 +1,6 @@
 package holdcurve.inference.fit;
 
+import holdcurve.common.work.ComputationException;
 import java.util.Arrays;
 
 /**
@@ -18,7 +19,7 @@ public final class Cholesky {
   /**
    * @param matrix its lower triangle is read
    * @param raised added to the diagonal
-   * @throws ArithmeticException if the matrix isn't positive
+   * @throws ComputationException if the matrix isn't positive
    */
   static Cholesky of(double[][] matrix, double raised) {
     double[][] lower = new double[matrix.length][];
@@ -37,7 +38,7 @@ public final class Cholesky {
 
   private static void scale(double[] row, int i) {
     if (!(row[i] > 0)) {
-      throw new ArithmeticException("matrix not positive: pivot " + row[i] + " in row " + i);
+      throw new ComputationException("matrix not positive: pivot " + row[i] + " in row " + i);
     }
     double root = Math.sqrt(row[i]);
     for (int k = 0; k < i; k++) {

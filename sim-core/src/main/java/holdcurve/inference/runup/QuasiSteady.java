@@ -1,5 +1,6 @@
 package holdcurve.inference.runup;
 
+import holdcurve.common.work.ComputationException;
 import holdcurve.physics.network.Network;
 import holdcurve.physics.network.Node;
 import java.util.Arrays;
@@ -96,7 +97,7 @@ final class QuasiSteady {
       }
       step = known && i == PATIENCE ? FIRST : step * GROWTH;
     }
-    throw new IllegalStateException("the running circuit comes to no rest at " + pressure + " Pa");
+    throw new ComputationException("the running circuit comes to no rest at " + pressure + " Pa");
   }
 
   private Point point(double pressure) {
