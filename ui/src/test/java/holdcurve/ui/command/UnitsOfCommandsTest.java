@@ -29,7 +29,7 @@ class UnitsOfCommandsTest {
 
   /** Commands that print no pressure of a circuit, and one whose parts have the option. */
   private static final Set<String> WITHOUT =
-      Set.of("refit", "faults", "job", "window", "report-problem", "about", "help");
+      Set.of("refit", "faults", "job", "window", "report-problem", "about", "guide", "help");
 
   @TempDir private Path folder;
 
