@@ -35,7 +35,7 @@ public class RankingBench {
 
   /** One curve, from latent coordinates to what the gauge shows. */
   @Benchmark
-  public double[] curve() {
+  public Object curve() {
     return model.curve(u, CLAMPED_BOTH, times);
   }
 
