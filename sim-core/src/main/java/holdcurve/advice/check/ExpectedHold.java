@@ -23,7 +23,7 @@ final class ExpectedHold {
   private final HoldSimulator simulator = new HoldSimulator();
 
   private ExpectedHold(double end, long seed) {
-    times = times(end);
+    times = HoldCurve.times(end, POINTS);
     random = new Well19937c(seed);
   }
 
@@ -57,15 +57,5 @@ final class ExpectedHold {
       read[i] = Math.max(0, needle[i] + shift + scatter.deviation() * random.nextGaussian());
     }
     return read;
-  }
-
-  /** Denser at the start, where the curve bends. */
-  private static double[] times(double end) {
-    double[] times = new double[POINTS + 1];
-    for (int i = 0; i <= POINTS; i++) {
-      double share = (double) i / POINTS;
-      times[i] = end * share * (0.3 + 0.7 * share);
-    }
-    return times;
   }
 }

@@ -72,19 +72,4 @@ public record HoldTable(
   public static double read(HoldTest test, double time) {
     return PassMark.at(test.log().hold(), time);
   }
-
-  /**
-   * Value of a curve between its points.
-   *
-   * @param times ascending [s]
-   * @param time inside them, or a little beyond the end [s]
-   */
-  public static double at(double[] times, double[] values, double time) {
-    int i = 1;
-    while (i < times.length - 1 && times[i] < time) {
-      i++;
-    }
-    double share = Math.min(1, (time - times[i - 1]) / (times[i] - times[i - 1]));
-    return values[i - 1] + share * (values[i] - values[i - 1]);
-  }
 }

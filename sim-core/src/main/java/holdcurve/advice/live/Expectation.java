@@ -1,7 +1,7 @@
 package holdcurve.advice.live;
 
+import holdcurve.common.number.Interpolation;
 import holdcurve.inference.answer.HoldCurve;
-import java.util.Arrays;
 
 /**
  * What a sound circuit would show from a first reading on.
@@ -41,17 +41,6 @@ public record Expectation(HoldCurve band, double[] leastLeak, double margin) {
   }
 
   private double at(double[] values, double time) {
-    double[] times = band.time();
-    int last = times.length - 1;
-    if (time <= times[0]) {
-      return values[0];
-    }
-    if (time >= times[last]) {
-      return values[last];
-    }
-    int found = Arrays.binarySearch(times, time);
-    int k = found < 0 ? -found - 1 : found;
-    double share = (time - times[k - 1]) / (times[k] - times[k - 1]);
-    return values[k - 1] + share * (values[k] - values[k - 1]);
+    return Interpolation.at(band.time(), values, time);
   }
 }

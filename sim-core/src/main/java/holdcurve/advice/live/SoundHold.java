@@ -1,5 +1,6 @@
 package holdcurve.advice.live;
 
+import holdcurve.common.number.Interpolation;
 import holdcurve.common.work.ComputationException;
 import holdcurve.common.work.Progress;
 import holdcurve.inference.answer.HoldCurve;
@@ -57,11 +58,7 @@ public final class SoundHold {
     this.test = test;
     this.first = first;
     this.random = new Well19937c(seed);
-    this.times = new double[POINTS + 1];
-    for (int i = 0; i <= POINTS; i++) {
-      double share = (double) i / POINTS;
-      times[i] = span * share * (0.3 + 0.7 * share);
-    }
+    this.times = HoldCurve.times(span, POINTS);
   }
 
   /**
@@ -152,7 +149,7 @@ public final class SoundHold {
   /** The gauge's own error shifts all readings alike, and so no reading against the first. */
   private double[] read(double[] needle, ReadingScatter scatter) {
     double[] read = new double[needle.length];
-    double level = interpolate(needle, first.time());
+    double level = Interpolation.at(times, needle, first.time());
     double wander = scatter.modelError() * random.nextGaussian();
     double end = times[times.length - 1];
     for (int k = 0; k < read.length; k++) {
@@ -160,16 +157,6 @@ public final class SoundHold {
       read[k] = Math.max(0, first.pressure() + fall + wander * Math.min(1, times[k] / (0.1 * end)));
     }
     return read;
-  }
-
-  private double interpolate(double[] values, double time) {
-    for (int k = 1; k < times.length; k++) {
-      if (times[k] >= time) {
-        double share = (time - times[k - 1]) / (times[k] - times[k - 1]);
-        return values[k - 1] + share * (values[k] - values[k - 1]);
-      }
-    }
-    return values[values.length - 1];
   }
 
   private static double[] leastLeaks(HoldCurve band, double[] answer, double margin) {

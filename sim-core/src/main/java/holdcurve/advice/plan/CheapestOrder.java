@@ -12,8 +12,8 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * FindingTests for the order of tests and repairs that costs least on average: up to two tests
- * first, chosen by what each outcome would lead to, then repairs in their cheapest order.
+ * Looks for the order of tests and repairs that costs least on average: up to two tests first,
+ * chosen by what each outcome would lead to, then repairs in their cheapest order.
  */
 public final class CheapestOrder {
   private static final int MOST_TESTS = 2;

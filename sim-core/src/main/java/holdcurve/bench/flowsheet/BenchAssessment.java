@@ -117,7 +117,7 @@ public final class BenchAssessment {
     return new FlowReport(readings, flow, departure, pulseDeparture, line);
   }
 
-  /** FlowDeviations of those that were measured; a set of one has none. */
+  /** Deviations of those that were measured; a set of one has none. */
   private List<Optional<Interval>> departures(List<OptionalDouble> flows, Service state) {
     List<Double> measured =
         flows.stream().filter(OptionalDouble::isPresent).map(OptionalDouble::getAsDouble).toList();

@@ -17,15 +17,4 @@ public final class Cancellation {
       throw new CancellationException("cancelled");
     }
   }
-
-  /**
-   * For those who make something else of any failure: being told to stop is none.
-   *
-   * @throws CancellationException if it is one
-   */
-  public static void passOn(RuntimeException e) {
-    if (e instanceof CancellationException cancelled) {
-      throw cancelled;
-    }
-  }
 }

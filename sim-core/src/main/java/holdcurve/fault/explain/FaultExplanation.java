@@ -2,8 +2,8 @@ package holdcurve.fault.explain;
 
 import holdcurve.common.caution.Caution;
 import holdcurve.common.caution.Cautions;
-import holdcurve.common.input.Cancellation;
 import holdcurve.common.message.PartName;
+import holdcurve.common.work.ComputationException;
 import holdcurve.fault.FaultParameter;
 import holdcurve.fault.LeakFault;
 import holdcurve.fault.Site;
@@ -134,8 +134,7 @@ public final class FaultExplanation {
     text.heading("What a hold without clamps looks like");
     try {
       text.verbatim(HoldSketch.of(circuit, usual));
-    } catch (RuntimeException e) {
-      Cancellation.passOn(e);
+    } catch (ComputationException | IllegalArgumentException e) {
       text.paragraph("No drawing: " + e.getMessage() + ".");
     }
   }

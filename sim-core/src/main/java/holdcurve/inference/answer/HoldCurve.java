@@ -27,6 +27,21 @@ public record HoldCurve(String test, double[] time, double[] middle, double[] lo
         quantile(curves, time.length, 0.95));
   }
 
+  /**
+   * Times to draw a hold at, denser at the start, where the curve bends.
+   *
+   * @param span how long it lasts [s]
+   * @param pieces between the times
+   */
+  public static double[] times(double span, int pieces) {
+    double[] times = new double[pieces + 1];
+    for (int i = 0; i <= pieces; i++) {
+      double share = (double) i / pieces;
+      times[i] = span * share * (0.3 + 0.7 * share);
+    }
+    return times;
+  }
+
   private static double[] quantile(List<double[]> curves, int points, double share) {
     double[] quantile = new double[curves.isEmpty() ? 0 : points];
     double[] column = new double[curves.size()];

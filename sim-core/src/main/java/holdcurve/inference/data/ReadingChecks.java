@@ -3,6 +3,7 @@ package holdcurve.inference.data;
 import holdcurve.common.input.InputException;
 import holdcurve.common.input.NoAnswerException;
 import holdcurve.common.message.Message;
+import holdcurve.common.number.Celsius;
 import holdcurve.physics.fluid.Fluid;
 import holdcurve.physics.fluid.TemperatureRange;
 import holdcurve.record.job.GaugeSpec;
@@ -50,12 +51,12 @@ public final class ReadingChecks {
         throw InputException.at(
             job.title(),
             "test '" + test.id() + "' at " + seconds(reading),
-            String.format(Locale.ROOT, "fuel at %.0f °C", reading.fuelTemperature() - 273.15),
+            String.format(Locale.ROOT, "fuel at %.0f °C", Celsius.of(reading.fuelTemperature())),
             String.format(
                 Locale.ROOT,
                 "give %.0f to %.0f °C, or leave the temperatures out",
-                range.low() - 273.15,
-                range.high() - 273.15));
+                Celsius.of(range.low()),
+                Celsius.of(range.high())));
       }
     }
   }
@@ -96,7 +97,7 @@ public final class ReadingChecks {
                 Locale.ROOT,
                 "%s bar, where fuel of %.0f °C boils at %s bar already and falls no further",
                 bar(reading.pressure()),
-                temperature - 273.15,
+                Celsius.of(temperature),
                 bar(boils)),
             "look at the gauge's zero and at the sign and unit of the readings, and give"
                 + " \"fuel_temp_C\" if the fuel was colder");
@@ -135,7 +136,7 @@ public final class ReadingChecks {
     Message where =
         Message.of(
             "'%s': at %.0f °C this fuel boils below %s",
-            test.id(), temperature - 273.15, Message.pressure(boils));
+            test.id(), Celsius.of(temperature), Message.pressure(boils));
     if (boils > most - BOILING) {
       return Optional.of(
           Message.of(

@@ -3,7 +3,6 @@ package holdcurve.inference.explain;
 import holdcurve.inference.answer.HoldCurve;
 import holdcurve.inference.likelihood.HypothesisModel;
 import holdcurve.inference.posterior.EvaluatedHypothesis;
-import holdcurve.record.job.HoldTest;
 import holdcurve.record.job.Job;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -35,7 +34,7 @@ public final class CurveBands {
   }
 
   private HoldCurve curve(HypothesisModel model, List<double[]> draws, int test) {
-    double[] times = times(job.tests().get(test));
+    double[] times = HoldCurve.times(job.tests().get(test).log().holdSpan(), POINTS);
     List<double[]> needles = new ArrayList<>();
     RandomGenerator random = new Well19937c(seed + test);
     for (double[] u : draws) {
@@ -46,16 +45,5 @@ public final class CurveBands {
           .ifPresent(needles::add);
     }
     return HoldCurve.of(job.tests().get(test).id(), times, needles);
-  }
-
-  /** Denser at the start, where the curve bends. */
-  private static double[] times(HoldTest test) {
-    double end = test.log().holdSpan();
-    double[] times = new double[POINTS + 1];
-    for (int i = 0; i <= POINTS; i++) {
-      double share = (double) i / POINTS;
-      times[i] = end * share * (0.3 + 0.7 * share);
-    }
-    return times;
   }
 }

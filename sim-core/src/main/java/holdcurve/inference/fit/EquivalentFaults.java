@@ -14,7 +14,7 @@ import java.util.Optional;
  * a search may miss it. This says who can show whom the way.
  */
 public final class EquivalentFaults {
-  /** A fit this far behind its twin's has missed the place, or its law fits worse [nat]. */
+  /** A fit this far behind its equivalent's has missed the place, or its law fits worse [nat]. */
   private static final double BEHIND = 2;
 
   private final Identifiability alike;
@@ -24,14 +24,14 @@ public final class EquivalentFaults {
   }
 
   /**
-   * The best fit among the twins of a hypothesis.
+   * The best fit among the equivalents of a hypothesis.
    *
-   * @param fitted the twin
-   * @param partners for each member of the hypothesis, its place among the twin's members
+   * @param fitted the equivalent
+   * @param partners for each member of the hypothesis, its place among those of the equivalent
    */
   public record Leader(Fitted fitted, int[] partners) {}
 
-  /** Hypotheses that lie far behind a twin, each with the best of its twins. */
+  /** Hypotheses that lie far behind an equivalent, each with the best of those. */
   public Map<Fitted, Leader> leaders(List<Fitted> all) {
     Map<Fitted, Leader> leaders = new IdentityHashMap<>();
     for (Fitted one : all) {

@@ -5,10 +5,10 @@ import java.util.List;
 
 /**
  * Rows of equal length, one behind the other in one array. Their length is filled up to a multiple
- * of four with zeros, and sums take four columns or four addends at a time by hand: rows of a dozen
- * are too short for loops that a compiler unrolls, and it may not change the order of a sum.
+ * of four with zeros, and sums take four columns at a time by hand: rows of a dozen are too short
+ * for loops that a compiler unrolls, and it may not change the order of a sum.
  */
-public final class FlatRows {
+final class FlatRows {
   private static final int LANES = 4;
 
   private final int count;

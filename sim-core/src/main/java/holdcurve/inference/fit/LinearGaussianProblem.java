@@ -4,7 +4,7 @@ import holdcurve.inference.noise.ReadingError;
 import holdcurve.inference.noise.Scales;
 
 /** Linear curves with readings of known scales: a Gaussian problem in the coordinates x. */
-public final class LinearGaussianProblem {
+final class LinearGaussianProblem {
   private final NormalEquations sums;
   private final Scales scales;
   private final double[] shares;
@@ -31,7 +31,7 @@ public final class LinearGaussianProblem {
   }
 
   /** Posterior precision of x, a copy with both triangles [-]. */
-  public double[][] precision() {
+  double[][] precision() {
     double[][] both = new double[precision.length][precision.length];
     for (int j = 0; j < both.length; j++) {
       for (int k = 0; k <= j; k++) {
@@ -48,7 +48,7 @@ public final class LinearGaussianProblem {
    * @param residuals from the readings of curves at {@code x}, and residuals of side evidence
    * @param x coordinates where they were taken [-]
    */
-  public Conditional about(double[] x, double[] residuals) {
+  Conditional about(double[] x, double[] residuals) {
     return about(x, sums.projected(residuals));
   }
 
@@ -57,7 +57,7 @@ public final class LinearGaussianProblem {
    *
    * @param projected of the residuals
    */
-  public Conditional about(double[] x, NormalEquations.Projected projected) {
+  Conditional about(double[] x, NormalEquations.Projected projected) {
     double[] gradient = gradient(x, projected);
     double[] step = factor.solve(gradient);
     double rise = 0;
@@ -68,7 +68,7 @@ public final class LinearGaussianProblem {
     }
     double log =
         sums.logDensityAtZero(scales) - objective(x, projected) - 0.5 * logDeterminant + rise;
-    return new Conditional(x.clone(), mean, factor, log, rise);
+    return new Conditional(x.clone(), mean, log, rise);
   }
 
   /** Minus the log posterior density of x, constants left out [nat]. */

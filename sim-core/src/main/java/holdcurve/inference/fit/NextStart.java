@@ -42,11 +42,11 @@ public final class NextStart {
   }
 
   /**
-   * Likewise, from the fit of a twin: each leak as large as its partner's there.
+   * Likewise, from the fit of an equivalent: each leak as large as its partner's there.
    *
    * @param partners for each member, its place among those of the other
    */
-  public static double[] ofTwin(
+  public static double[] ofEquivalent(
       HypothesisModel model, HypothesisModel other, double[] u, int[] partners) {
     List<Hypothesis.Member> members = model.latentMap().hypothesis().members();
     List<Hypothesis.Member> fitted = other.latentMap().hypothesis().members();

@@ -13,7 +13,7 @@ import java.util.List;
  * adds (1/σ²) (GᵀWG − Σ_k h_k T_kᵀT_k), with sensitivities G, T_k = s_kᵀ W^½ G and h_k = a/(1 + a
  * g_k). Side evidence adds its rows as they are.
  */
-public final class NormalEquations {
+final class NormalEquations {
   private final JobModel data;
   private final FlatRows sensitivities;
 
@@ -52,7 +52,7 @@ public final class NormalEquations {
    * @param sensitivities one row a reading [Pa], then those of side evidence [-]; one column a
    *     coordinate
    */
-  public NormalEquations(JobModel data, double[][] sensitivities) {
+  NormalEquations(JobModel data, double[][] sensitivities) {
     this.data = data;
     int columns = sensitivities[0].length;
     this.sensitivities = FlatRows.of(List.of(sensitivities), columns);
@@ -124,7 +124,7 @@ public final class NormalEquations {
   }
 
   /** The posterior precision of the coordinates, I + GᵀΣ⁻¹G, with these scales. */
-  public LinearGaussianProblem scaled(Scales scales) {
+  LinearGaussianProblem scaled(Scales scales) {
     double perVariance = perVariance(scales);
     double[] shares = shares(scales);
     double[] lower = new double[squares.ofReadings.length];

@@ -93,7 +93,7 @@ public final class HypothesisEvaluator {
   }
 
   /**
-   * Fits again those that lie far behind a twin, from where the twin fits.
+   * Fits again those that lie far behind an equivalent, from where that fits.
    *
    * @return all, in order
    */
@@ -102,15 +102,15 @@ public final class HypothesisEvaluator {
     return workers.each(
         fitted,
         HypothesisEvaluator::name,
-        one -> Optional.of(leaders.containsKey(one) ? likeTwin(one, leaders.get(one)) : one),
+        one -> Optional.of(leaders.containsKey(one) ? likeEquivalent(one, leaders.get(one)) : one),
         share,
         share);
   }
 
-  private Fitted likeTwin(Fitted one, EquivalentFaults.Leader leader) {
-    HypothesisModel twin = leader.fitted().model();
+  private Fitted likeEquivalent(Fitted one, EquivalentFaults.Leader leader) {
+    HypothesisModel equivalent = leader.fitted().model();
     Fit best = leader.fitted().best();
-    double[] there = NextStart.ofTwin(one.model(), twin, best.u(), leader.partners());
+    double[] there = NextStart.ofEquivalent(one.model(), equivalent, best.u(), leader.partners());
     FitSearch search =
         new FitSearch(data, one.model(), best.logEvidence() - HOPELESS, workers.progress());
     return one.with(search.from(one.fits(), List.of(there)));

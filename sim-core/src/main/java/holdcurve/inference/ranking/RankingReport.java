@@ -39,7 +39,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.distribution.NormalDistribution;
 
-/** Turns judged hypotheses into a ranking for people. */
+/** Turns evaluated hypotheses into a ranking for people. */
 final class RankingReport {
   /** Suspects below this probability get no curves [-]. */
   private static final double CURVES_ABOVE = 0.02;

@@ -34,9 +34,7 @@ record Quantity(double value, char mark, boolean threeDecimals, String unit, boo
     return isPlain(cell) ? Optional.of(plain(cell)) : parseAny(cell);
   }
 
-  /**
-   * NumberText, at most one point among them, perhaps a minus: most cells, so worth a short way.
-   */
+  /** Digits, at most one point among them, perhaps a minus: most cells, so worth a short way. */
   private static boolean isPlain(String cell) {
     int digits = 0;
     int points = 0;

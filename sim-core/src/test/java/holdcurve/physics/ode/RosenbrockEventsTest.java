@@ -155,7 +155,7 @@ class RosenbrockEventsTest {
     }
   }
 
-  /** ReferenceSolution: variant B of the hold problem, see {@link HoldBenchmarkTest}. */
+  /** Reference: variant B of the hold problem, see {@link HoldBenchmarkTest}. */
   @ParameterizedTest
   @EnumSource(RosenbrockMethod.class)
   void startsAnewWhenAnEventChangesTheEquations(RosenbrockMethod method) {

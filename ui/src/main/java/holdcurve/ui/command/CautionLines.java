@@ -1,17 +1,18 @@
 package holdcurve.ui.command;
 
 import holdcurve.common.caution.Caution;
+import holdcurve.common.caution.Cautions;
 import java.io.PrintWriter;
 import java.util.List;
 
-/** CautionLines as they are printed, where a result sends someone to the fuel. */
+/** Cautions as they are printed, where a result sends someone to the fuel. */
 enum CautionLines {
   /** For any work on the circuit: in every output. */
-  GENERAL(holdcurve.common.caution.Cautions.general()),
+  GENERAL(Cautions.general()),
 
   /** Before injectors are fired into a standing engine. */
   FIRING(
-      holdcurve.common.caution.Cautions.texts(
+      Cautions.texts(
           Caution.PETROL,
           Caution.FIRE_ONE,
           Caution.COIL_RESISTOR,
@@ -20,8 +21,7 @@ enum CautionLines {
           Caution.LOCAL_CODES)),
 
   /** Before injectors go back on the bench. */
-  BENCH(
-      holdcurve.common.caution.Cautions.texts(Caution.BENCH, Caution.PETROL, Caution.LOCAL_CODES));
+  BENCH(Cautions.texts(Caution.BENCH, Caution.PETROL, Caution.LOCAL_CODES));
 
   private final List<String> texts;
 

@@ -3,6 +3,7 @@ package holdcurve.ui.command;
 import holdcurve.advice.check.HoldTable;
 import holdcurve.advice.check.RepairCheck;
 import holdcurve.common.message.PartName;
+import holdcurve.common.number.Interpolation;
 import holdcurve.common.text.Titles;
 import holdcurve.inference.answer.HoldCurve;
 import holdcurve.record.job.BeforeRepair;
@@ -112,9 +113,9 @@ final class CheckText {
         curve
             .map(
                 c ->
-                    out.number(HoldTable.at(c.time(), c.low(), time))
+                    out.number(Interpolation.at(c.time(), c.low(), time))
                         + " to "
-                        + out.number(HoldTable.at(c.time(), c.high(), time)))
+                        + out.number(Interpolation.at(c.time(), c.high(), time)))
             .orElse("");
     return " ".repeat(Math.max(1, width - text.length())) + text;
   }

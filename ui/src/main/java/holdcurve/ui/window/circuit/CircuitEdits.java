@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 
 /** Parts put in, taken out, moved and renamed; each gives a new circuit, joined up again. */
 final class CircuitEdits {
@@ -81,7 +82,7 @@ final class CircuitEdits {
     return lines(circuit).filter(one -> one.to().equals(point)).map(Part::id).findFirst();
   }
 
-  private static java.util.stream.Stream<Part> lines(Circuit circuit) {
+  private static Stream<Part> lines(Circuit circuit) {
     return circuit.parts().stream().filter(part -> part.kind().ports() == Ports.TWO);
   }
 

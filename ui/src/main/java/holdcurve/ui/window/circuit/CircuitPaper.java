@@ -4,6 +4,7 @@ import holdcurve.ui.schematic.Drawing;
 import holdcurve.ui.window.job.PressureFormat;
 import java.util.ArrayList;
 import java.util.List;
+import javafx.geometry.Point2D;
 import javafx.scene.Group;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -68,7 +69,7 @@ class CircuitPaper extends Pane {
   }
 
   /** Where something on the screen lies on the paper. */
-  javafx.geometry.Point2D onPaper(double sceneX, double sceneY) {
+  Point2D onPaper(double sceneX, double sceneY) {
     return paper.sceneToLocal(sceneX, sceneY);
   }
 

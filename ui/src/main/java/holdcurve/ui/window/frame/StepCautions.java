@@ -1,41 +1,37 @@
 package holdcurve.ui.window.frame;
 
 import holdcurve.common.caution.Caution;
+import holdcurve.common.caution.Cautions;
 
 /** What to beware of, short, for the place where the step is. */
 public final class StepCautions {
   /** Beside a repair. */
-  public static final String REPAIR =
-      holdcurve.common.caution.Cautions.of(Caution.PETROL, Caution.RELIEVE);
+  public static final String REPAIR = Cautions.of(Caution.PETROL, Caution.RELIEVE);
 
   /** Beside a test with clamps. */
-  public static final String CLAMPS =
-      holdcurve.common.caution.Cautions.of(Caution.DEAD_HEAD, Caution.CLAMPS);
+  public static final String CLAMPS = Cautions.of(Caution.DEAD_HEAD, Caution.CLAMPS);
 
   /** Beside a test without clamps. */
-  public static final String TEST =
-      holdcurve.common.caution.Cautions.of(Caution.PETROL, Caution.BRIDGED_PUMP);
+  public static final String TEST = Cautions.of(Caution.PETROL, Caution.BRIDGED_PUMP);
 
   /** Before the circuit is opened for the gauge. */
   public static final String OPENING =
-      holdcurve.common.caution.Cautions.of(Caution.PETROL, Caution.RELIEVE, Caution.COLD_LAMP);
+      Cautions.of(Caution.PETROL, Caution.RELIEVE, Caution.COLD_LAMP);
 
   /** While the pump is made to run. */
-  public static final String BRIDGED_PUMP =
-      holdcurve.common.caution.Cautions.of(Caution.BRIDGED_PUMP);
+  public static final String BRIDGED_PUMP = Cautions.of(Caution.BRIDGED_PUMP);
 
   /** When a hold is over. */
   public static final String RELIEVE =
-      holdcurve.common.caution.Cautions.of(
-          Caution.STILL_PRESSURISED, Caution.COLD_LAMP, Caution.DRY_FIRST);
+      Cautions.of(Caution.STILL_PRESSURISED, Caution.COLD_LAMP, Caution.DRY_FIRST);
 
   /** Before a look for wet joints. */
   public static final String LOOK =
-      holdcurve.common.caution.Cautions.of(Caution.PETROL, Caution.COLD_LAMP, Caution.DRY_FIRST);
+      Cautions.of(Caution.PETROL, Caution.COLD_LAMP, Caution.DRY_FIRST);
 
   /** Before drops are counted at lifted injectors. */
   public static final String DROPS =
-      holdcurve.common.caution.Cautions.of(
+      Cautions.of(
           Caution.PETROL,
           Caution.RELIEVE,
           Caution.NOTHING_FIRES,
@@ -44,15 +40,14 @@ public final class StepCautions {
 
   /** Before the thin hose is pulled off the regulator. */
   public static final String THIN_HOSE =
-      holdcurve.common.caution.Cautions.of(Caution.PETROL, Caution.COLD_LAMP, Caution.LET_OUT);
+      Cautions.of(Caution.PETROL, Caution.COLD_LAMP, Caution.LET_OUT);
 
   /** Before fuel is drawn off to be measured. */
-  public static final String DRAW_OFF =
-      holdcurve.common.caution.Cautions.of(Caution.PETROL, Caution.DRAW_OFF);
+  public static final String DRAW_OFF = Cautions.of(Caution.PETROL, Caution.DRAW_OFF);
 
   /** Where injectors may be lifted or a hose pulled off. */
   public static final String LIFTING =
-      holdcurve.common.caution.Cautions.of(
+      Cautions.of(
           Caution.NOTHING_FIRES, Caution.INJECTORS_HELD, Caution.LET_OUT, Caution.COLD_LAMP);
 
   /** Before a folder of plugins is chosen. */
@@ -62,8 +57,7 @@ public final class StepCautions {
 
   /** Before injectors are fired into a standing engine. */
   public static final String FIRING =
-      holdcurve.common.caution.Cautions.of(
-          Caution.PETROL, Caution.FIRE_ONE, Caution.COIL_RESISTOR, Caution.AIR_ENGINE);
+      Cautions.of(Caution.PETROL, Caution.FIRE_ONE, Caution.COIL_RESISTOR, Caution.AIR_ENGINE);
 
   private StepCautions() {}
 }

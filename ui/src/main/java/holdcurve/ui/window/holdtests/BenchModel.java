@@ -1,5 +1,6 @@
 package holdcurve.ui.window.holdtests;
 
+import holdcurve.record.log.Reading;
 import holdcurve.ui.window.job.PressureFormat;
 import java.util.OptionalDouble;
 import javafx.beans.property.BooleanProperty;
@@ -8,6 +9,7 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleDoubleProperty;
+import javafx.collections.ListChangeListener;
 
 /** Readings taken from two metres away: a needle that is set, and when the next one is due. */
 public final class BenchModel {
@@ -26,11 +28,7 @@ public final class BenchModel {
   BenchModel(HoldTestsModel model) {
     this.model = model;
     model.watch().runningProperty().addListener((property, before, now) -> told = 0);
-    model
-        .readings()
-        .addListener(
-            (javafx.collections.ListChangeListener<holdcurve.record.log.Reading>)
-                change -> toLast());
+    model.readings().addListener((ListChangeListener<Reading>) change -> toLast());
     toLast();
   }
 

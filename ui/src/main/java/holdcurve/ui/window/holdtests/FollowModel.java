@@ -125,13 +125,9 @@ public final class FollowModel {
 
   private static GaugeLog joined(
       GaugeLog there, GaugeLog now, List<Reading> more, boolean stopMoved) {
-    GaugeLog joined = there;
-    for (Reading reading : more) {
-      joined = JobEdits.withReading(joined, reading);
-    }
     return new GaugeLog(
         there.readings().isEmpty() ? now.source() : there.source(),
-        joined.readings(),
+        JobEdits.withReadings(there, more).readings(),
         now.events(),
         stopMoved || there.readings().isEmpty() ? now.pumpStop() : there.pumpStop());
   }

@@ -131,9 +131,14 @@ public final class JobEdits {
 
   /** The log with one more reading, where its time places it. */
   public static GaugeLog withReading(GaugeLog log, Reading reading) {
+    return withReadings(log, List.of(reading));
+  }
+
+  /** The log with more readings, each in its place. */
+  public static GaugeLog withReadings(GaugeLog log, List<Reading> more) {
     List<Reading> readings = new ArrayList<>(log.readings());
-    readings.add(reading);
-    return withReadings(log, readings);
+    readings.addAll(more);
+    return ordered(log, readings);
   }
 
   /** The log with one reading replaced, or taken out if {@code now} is null. */
@@ -147,10 +152,10 @@ public final class JobEdits {
     if (now != null) {
       readings.add(index, now);
     }
-    return withReadings(log, readings);
+    return ordered(log, readings);
   }
 
-  private static GaugeLog withReadings(GaugeLog log, List<Reading> readings) {
+  private static GaugeLog ordered(GaugeLog log, List<Reading> readings) {
     readings.sort(Comparator.comparingDouble(Reading::time));
     return new GaugeLog(log.source(), readings, log.events(), log.pumpStop());
   }

@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 
-/** PressureFormat as the person at the window wants them: in bar, kPa or psi. */
+/** Pressures as the person at the window wants them: in bar, kPa or psi. */
 public final class PressureFormat {
   /** Units to choose from, in the order of the switch. */
   public static final List<PressureUnit> CHOICES =

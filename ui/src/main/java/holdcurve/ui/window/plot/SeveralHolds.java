@@ -1,8 +1,8 @@
 package holdcurve.ui.window.plot;
 
 import holdcurve.common.message.PressureUnit;
+import holdcurve.common.number.Interpolation;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
@@ -123,19 +123,12 @@ public record SeveralHolds(
     if (last < 1 || mark.time() < time[0] || mark.time() > time[last]) {
       return;
     }
-    int found = Arrays.binarySearch(time, mark.time());
-    int after = Math.min(last, Math.max(1, found >= 0 ? found : -found - 1));
-    double share = (mark.time() - time[after - 1]) / (time[after] - time[after - 1]);
-    double middle = between(curve.middle(), after, share);
+    double middle = Interpolation.at(time, curve.middle(), mark.time());
     residuals.add(
         new Residual(
             mark.time(),
             mark.pressure() - middle,
-            between(curve.low(), after, share) - middle,
-            between(curve.high(), after, share) - middle));
-  }
-
-  private static double between(double[] values, int after, double share) {
-    return values[after - 1] + share * (values[after] - values[after - 1]);
+            Interpolation.at(time, curve.low(), mark.time()) - middle,
+            Interpolation.at(time, curve.high(), mark.time()) - middle));
   }
 }

@@ -3,6 +3,7 @@ package holdcurve.ui.window.plot;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiConsumer;
+import javafx.geometry.Point2D;
 import javafx.scene.shape.Circle;
 import javafx.scene.shape.ClosePath;
 import javafx.scene.shape.Line;
@@ -104,7 +105,7 @@ final class SeveralHoldsChart extends PathChart {
   }
 
   /** Left upper corner of the plot, in the chart's own coordinates. */
-  javafx.geometry.Point2D corner() {
+  Point2D corner() {
     return sceneToLocal(up.localToScene(up.getWidth(), 0));
   }
 

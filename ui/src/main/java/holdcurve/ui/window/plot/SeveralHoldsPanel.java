@@ -1,5 +1,6 @@
 package holdcurve.ui.window.plot;
 
+import holdcurve.ui.window.job.PressureFormat;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -140,7 +141,7 @@ public final class SeveralHoldsPanel extends VBox {
     HoldPlot.Mark mark = spot.mark();
     double seconds = mark.time() * shown.timeAxis().seconds();
     long whole = Math.round(seconds);
-    int decimals = holdcurve.ui.window.job.PressureFormat.decimals(shown.unit());
+    int decimals = PressureFormat.decimals(shown.unit());
     return String.format(
         Locale.ROOT,
         "%d:%02d   %." + decimals + "f %s   %s%s",

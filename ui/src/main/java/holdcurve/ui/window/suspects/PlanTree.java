@@ -7,6 +7,7 @@ import holdcurve.ui.window.frame.Texts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import javafx.geometry.Orientation;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.scene.shape.LineTo;
@@ -100,8 +101,8 @@ final class PlanTree extends Region {
   }
 
   @Override
-  public javafx.geometry.Orientation getContentBias() {
-    return javafx.geometry.Orientation.HORIZONTAL;
+  public Orientation getContentBias() {
+    return Orientation.HORIZONTAL;
   }
 
   @Override
