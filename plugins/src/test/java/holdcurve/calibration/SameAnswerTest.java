@@ -43,7 +43,7 @@ class SameAnswerTest {
 
   private static Map<String, Double> ranked(Job job, long seed) {
     RankingService service =
-        new RankingService(FaultCatalogue.load(), FaultPriors.shipped(), 2).withoutCurves();
+        new RankingService(FaultCatalogue.load(), FaultPriors.shipped(), 2).verdictOnly();
     return service.rank(job, seed, Progress.NONE).suspects().stream()
         .collect(Collectors.toMap(Suspect::id, Suspect::probability));
   }

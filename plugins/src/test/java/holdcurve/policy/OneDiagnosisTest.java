@@ -54,7 +54,7 @@ class OneDiagnosisTest {
   @Test
   void scenariosHaveOneAnswer() throws IOException {
     for (Job job : scenarios()) {
-      Ranking ranked = rankings.withoutCurves().rank(CurrentTests.of(job), 1, Progress.NONE);
+      Ranking ranked = rankings.verdictOnly().rank(CurrentTests.of(job), 1, Progress.NONE);
       same(job.title(), ranked, planAndCheck(job));
     }
   }
@@ -69,7 +69,7 @@ class OneDiagnosisTest {
   /** Holds that plan and check agree. */
   private Ranking planAndCheck(Job job) {
     Posterior posterior =
-        rankings.withoutCurves().believe(CurrentTests.of(job), 2, Planner.DRAWS, Progress.NONE);
+        rankings.verdictOnly().believe(CurrentTests.of(job), 2, Planner.DRAWS, Progress.NONE);
     RepairCheck check =
         new RepairCheckService(rankings, catalogue).check(job, Optional.empty(), 3, Progress.NONE);
     Ranking ranked = posterior.ranking();

@@ -41,7 +41,7 @@ class PlainEvidenceTest {
 
   private static Ranking rank(Job job, FaultPriors priors) {
     return new RankingService(FaultCatalogue.load(), priors, 2)
-        .withoutCurves()
+        .verdictOnly()
         .rank(job, 1, Progress.NONE);
   }
 

@@ -3,6 +3,7 @@ package holdcurve.inference.ranking;
 import holdcurve.common.work.Progress;
 import holdcurve.inference.fit.Fit;
 import holdcurve.inference.fit.FitSearch;
+import holdcurve.inference.fit.Start;
 import holdcurve.inference.likelihood.HypothesisModel;
 import holdcurve.inference.likelihood.JobModel;
 import holdcurve.inference.posterior.Posterior;
@@ -35,7 +36,7 @@ public final class InferenceTable {
     HypothesisModel model = InventedJob.model(job, new HoldSimulator());
     List<Fit> fits =
         new FitSearch(data, model, Double.NEGATIVE_INFINITY, Progress.NONE)
-            .from(List.of(), List.of(new double[model.dimension()]));
+            .from(List.of(), List.of(Start.of(new double[model.dimension()])));
     double[] u = fits.get(0).u();
     double[] times = data.series().get(CLAMPED_BOTH).time();
     int[] curve = model.latentMap().latents().curve();

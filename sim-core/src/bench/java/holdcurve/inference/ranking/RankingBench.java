@@ -3,6 +3,7 @@ package holdcurve.inference.ranking;
 import holdcurve.common.work.Progress;
 import holdcurve.inference.fit.Fit;
 import holdcurve.inference.fit.FitSearch;
+import holdcurve.inference.fit.Start;
 import holdcurve.inference.likelihood.HypothesisModel;
 import holdcurve.inference.likelihood.JobModel;
 
@@ -57,6 +58,6 @@ public class RankingBench {
   @Benchmark
   public final List<Fit> fits() {
     return new FitSearch(data, model, Double.NEGATIVE_INFINITY, Progress.NONE)
-        .from(List.of(), List.of(new double[model.dimension()]));
+        .from(List.of(), List.of(Start.of(new double[model.dimension()])));
   }
 }

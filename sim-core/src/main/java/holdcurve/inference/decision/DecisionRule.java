@@ -57,7 +57,7 @@ public final class DecisionRule {
       List<SuspectGroup> groups,
       List<EvaluatedHypothesis> evaluated,
       PredictiveCheck misfit,
-      Message soundFall,
+      Supplier<Message> soundFall,
       Supplier<NextStep> nextTest) {}
 
   private final Job job;
@@ -94,7 +94,7 @@ public final class DecisionRule {
             .orElseGet(() -> sound >= SOUND ? soundAnswer() : faultAnswer());
     List<Message> reasons = new ArrayList<>();
     if (sound >= SOUND) {
-      reasons.add(evidence.soundFall());
+      reasons.add(evidence.soundFall().get());
     }
     return new Diagnosis(
         answer.verdict(),

@@ -31,6 +31,29 @@ public final class EquivalentFaults {
    */
   public record Leader(Fitted fitted, int[] partners) {}
 
+  /** Of hypotheses that are equivalent one each: the likeliest beforehand, by id among equals. */
+  public List<Hypothesis> leading(List<Hypothesis> all) {
+    List<Hypothesis> leading = new ArrayList<>();
+    all.stream()
+        .sorted(
+            Comparator.comparingDouble((Hypothesis h) -> -h.priorWeight())
+                .thenComparing(Hypothesis::id))
+        .filter(h -> leading.stream().noneMatch(other -> areLike(h, other)))
+        .forEach(leading::add);
+    return leading;
+  }
+
+  /** Which of some fitted hypotheses is equivalent to this one. */
+  public Optional<Leader> leader(Hypothesis hypothesis, List<Fitted> among) {
+    return among.stream()
+        .map(
+            other ->
+                partners(hypothesis, other.hypothesis())
+                    .map(partners -> new Leader(other, partners)))
+        .flatMap(Optional::stream)
+        .findFirst();
+  }
+
   /** Hypotheses that lie far behind an equivalent, each with the best of those. */
   public Map<Fitted, Leader> leaders(List<Fitted> all) {
     Map<Fitted, Leader> leaders = new IdentityHashMap<>();

@@ -8,11 +8,17 @@ package holdcurve.inference.fit;
  * @param precision posterior precision of those at these scales [-]
  * @param factor of that precision
  * @param scales what is known of the scales
+ * @param sensitivities of residuals by the curve coordinates there, one row a residual
  * @param logPosterior log of likelihood and prior with all coordinates but the scales integrated
  *     out, constants of the prior left out [nat]
  */
 public record Fit(
-    double[] u, double[][] precision, Cholesky factor, ScaleMode scales, double logPosterior) {
+    double[] u,
+    double[][] precision,
+    Cholesky factor,
+    ScaleMode scales,
+    double[][] sensitivities,
+    double logPosterior) {
   /** Laplace's approximation of the log evidence that lies here [nat]. */
   public double logEvidence() {
     double[][] h = scales.hessian();
@@ -33,5 +39,14 @@ public record Fit(
       }
     }
     return sum;
+  }
+
+  /** Sensitivities of all residuals by one curve coordinate. */
+  double[] column(int k) {
+    double[] column = new double[sensitivities.length];
+    for (int i = 0; i < column.length; i++) {
+      column[i] = sensitivities[i][k];
+    }
+    return column;
   }
 }

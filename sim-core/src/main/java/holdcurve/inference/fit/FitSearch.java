@@ -6,7 +6,9 @@ import holdcurve.inference.likelihood.HypothesisModel;
 import holdcurve.inference.likelihood.JobModel;
 import holdcurve.inference.likelihood.Latents;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -22,10 +24,10 @@ public final class FitSearch {
   private static final int ATTEMPTS = 10;
 
   /** Attempts with updated sensitivities, before they are simulated anew. */
-  private static final int ATTEMPTS_UPDATED = 2;
+  private static final int ATTEMPTS_UPDATED = 3;
 
   /** Share of the predicted rise below which sensitivities are simulated anew after a step [-]. */
-  private static final double LEAST_GAIN = 0.25;
+  private static final double LEAST_GAIN = 0.1;
 
   /** Predicted rise of the log posterior at which a search ends [nat]. */
   private static final double TOLERANCE = 0.02;
@@ -64,13 +66,13 @@ public final class FitSearch {
 
   /**
    * @param before fits known before
-   * @param starts places to start from, over all coordinates [-]
+   * @param starts places to start from
    * @return those found beside the known ones; none where the model fails from all starts
    */
-  public List<Fit> from(List<Fit> before, List<double[]> starts) {
+  public List<Fit> from(List<Fit> before, List<Start> starts) {
     known.addAll(before);
-    for (double[] start : starts) {
-      Fit fit = search(start.clone());
+    for (Start start : starts) {
+      Fit fit = search(start);
       if (fit != null) {
         known.add(fit);
       }
@@ -79,8 +81,8 @@ public final class FitSearch {
   }
 
   /** Null where the model fails, or where the fit is known. */
-  private Fit search(double[] start) {
-    State state = linear(rough(start));
+  private Fit search(Start start) {
+    State state = first(start);
     double damping = 0.3;
     for (int iteration = 0; state != null && iteration < ITERATIONS; iteration++) {
       Workers.stopIfCancelled(progress);
@@ -124,15 +126,30 @@ public final class FitSearch {
   }
 
   /**
-   * The start with readings taken to be about as rough as its curves are far off: with the
-   * precision of a logger, a search that begins far off is stuck in the first narrow valley.
+   * At a start, with readings taken to be about as rough as its curves are far off: with the
+   * precision of a logger, a search that begins far off is stuck in the first narrow valley. Null
+   * where the model fails.
    */
-  private double[] rough(double[] start) {
-    Optional<double[]> found = model.residuals(start);
-    if (found.isEmpty()) {
-      return start;
+  private State first(Start start) {
+    int[] curve = latents.curve();
+    double[][] known = new double[curve.length][];
+    for (int k = 0; k < curve.length; k++) {
+      known[k] = start.sensitivities()[curve[k]];
     }
-    double[] residuals = found.get();
+    boolean isExact = Arrays.stream(known).allMatch(Objects::isNull);
+    return model
+        .linear(start.u(), curve, known)
+        .map(
+            linear ->
+                new State(
+                    rough(start.u(), linear.residuals()),
+                    linear.residuals(),
+                    linear.sensitivities(),
+                    isExact))
+        .orElse(null);
+  }
+
+  private double[] rough(double[] start, double[] residuals) {
     double sum = 0;
     for (int i = 0; i < data.residualCount(); i++) {
       sum += residuals[i] * residuals[i];
@@ -251,7 +268,7 @@ public final class FitSearch {
       double[] s = scales.place();
       double log = scaled.about(x, projected).believed(NEAR).logMarginal();
       double prior = -0.5 * (s[0] * s[0] + s[1] * s[1]);
-      return new Fit(u, scaled.precision(), scaled.factor(), scales, log + prior);
+      return new Fit(u, scaled.precision(), scaled.factor(), scales, sensitivities, log + prior);
     }
   }
 }

@@ -3,7 +3,9 @@ package holdcurve.inference.fit;
 import holdcurve.fault.FaultParameter;
 import holdcurve.inference.hypothesis.Hypothesis;
 import holdcurve.inference.likelihood.HypothesisModel;
+import holdcurve.inference.likelihood.Latents;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -17,11 +19,9 @@ public final class NextStart {
 
   private NextStart() {}
 
-  /**
-   * @param other fitted hypothesis
-   * @param u its coordinates [-]
-   */
-  public static double[] of(HypothesisModel model, HypothesisModel other, double[] u) {
+  /** From where another hypothesis fits best. */
+  public static Start of(HypothesisModel model, Fitted from) {
+    HypothesisModel other = from.model();
     List<Hypothesis.Member> members = model.latentMap().hypothesis().members();
     List<Hypothesis.Member> fitted = other.latentMap().hypothesis().members();
     boolean akin = members.stream().anyMatch(m -> place(m, fitted) >= 0);
@@ -34,11 +34,7 @@ public final class NextStart {
       }
     }
     int[] parameters = like.stream().mapToInt(Integer::intValue).toArray();
-    double unlike = members.size() > fitted.size() ? SMALL : 0;
-    return model
-        .latentMap()
-        .latents()
-        .carriedOver(u, other.latentMap().latents(), parameters, unlike);
+    return start(model, from, parameters, members.size() > fitted.size() ? SMALL : 0);
   }
 
   /**
@@ -46,8 +42,8 @@ public final class NextStart {
    *
    * @param partners for each member, its place among those of the other
    */
-  public static double[] ofEquivalent(
-      HypothesisModel model, HypothesisModel other, double[] u, int[] partners) {
+  public static Start ofEquivalent(HypothesisModel model, Fitted from, int[] partners) {
+    HypothesisModel other = from.model();
     List<Hypothesis.Member> members = model.latentMap().hypothesis().members();
     List<Hypothesis.Member> fitted = other.latentMap().hypothesis().members();
     List<Integer> like = new ArrayList<>();
@@ -60,7 +56,28 @@ public final class NextStart {
       }
     }
     int[] parameters = like.stream().mapToInt(Integer::intValue).toArray();
-    return model.latentMap().latents().carriedOver(u, other.latentMap().latents(), parameters, 0);
+    return start(model, from, parameters, 0);
+  }
+
+  /**
+   * @param parameters for each parameter the like parameter there, or −1 for none
+   * @param unlike coordinate for a parameter that the other hasn't [-]
+   */
+  private static Start start(HypothesisModel model, Fitted from, int[] parameters, double unlike) {
+    Latents latents = model.latentMap().latents();
+    Latents others = from.model().latentMap().latents();
+    Fit fit = from.best();
+    int[] places = latents.placesIn(others, parameters);
+    int[] curve = others.curve();
+    double[] u = new double[places.length];
+    double[][] sensitivities = new double[places.length][];
+    for (int j = 0; j < places.length; j++) {
+      boolean parameter = j >= latents.parameterIndex(0) && j < latents.commonCount();
+      u[j] = places[j] >= 0 ? fit.u()[places[j]] : parameter ? unlike : 0;
+      int column = Arrays.binarySearch(curve, places[j]);
+      sensitivities[j] = column < 0 ? null : fit.column(column);
+    }
+    return new Start(u, sensitivities);
   }
 
   /** First parameter of a member in another hypothesis; -1 where it isn't in it. */

@@ -32,9 +32,9 @@ public final class SizeStart {
   }
 
   /** Prior mean with the size of the first fault fitted; all zero without a fault [-]. */
-  public static double[] of(HypothesisModel model, JobModel data) {
+  public static Start of(HypothesisModel model, JobModel data) {
     if (model.members().isEmpty()) {
-      return new double[model.dimension()];
+      return Start.of(new double[model.dimension()]);
     }
     DoubleFunction<Tried> trial = size -> new Tried(size, away(model, data, at(model, size)));
     Tried rough =
@@ -45,7 +45,7 @@ public final class SizeStart {
         DoubleStream.of(rough.size() - STEP / 2, rough.size() + STEP / 2)
             .filter(size -> size > SMALLEST)
             .mapToObj(trial);
-    return at(model, Tried.nearest(Stream.concat(Stream.of(rough), beside)).size());
+    return Start.of(at(model, Tried.nearest(Stream.concat(Stream.of(rough), beside)).size()));
   }
 
   private static double[] at(HypothesisModel model, double size) {

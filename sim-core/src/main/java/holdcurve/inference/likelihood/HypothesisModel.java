@@ -10,8 +10,10 @@ import holdcurve.inference.prior.UnknownPriors;
 import holdcurve.physics.circuit.Circuit;
 import holdcurve.physics.hold.HoldSensitivities;
 import holdcurve.physics.hold.HoldSimulator;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * The likelihood of one hypothesis about a job: from latent coordinates to a circuit in some
@@ -144,20 +146,36 @@ public final class HypothesisModel {
    * @return empty where the model fails
    */
   public Optional<Linear> linear(double[] u, int[] by) {
+    return linear(u, by, new double[by.length][]);
+  }
+
+  /**
+   * Likewise, with derivatives of readings taken over where they are known.
+   *
+   * @param known for each coordinate its derivatives, one a reading; null to simulate them
+   */
+  public Optional<Linear> linear(double[] u, int[] by, double[][] known) {
+    int[] places = IntStream.range(0, by.length).filter(k -> known[k] == null).toArray();
     double[][] curves = new double[data.series().size()][];
     double[][] sensitivities = new double[rows()][by.length];
     CurveSensitivities curveSensitivities =
-        new CurveSensitivities(latentMap, simulator, u, by, SLOPE_STEP);
+        new CurveSensitivities(
+            latentMap, simulator, u, Arrays.stream(places).map(k -> by[k]).toArray(), SLOPE_STEP);
     int place = 0;
     try {
       for (int test = 0; test < curves.length; test++) {
         HoldSensitivities hold = curveSensitivities.of(test, data.series().get(test).time());
         curves[test] = hold.shown();
-        fillRows(hold, curveSensitivities, test, by.length, sensitivities, place);
+        fillRows(hold, curveSensitivities, test, places, sensitivities, place);
         place += curves[test].length;
       }
     } catch (ComputationException e) {
       return Optional.empty();
+    }
+    for (int k = 0; k < by.length; k++) {
+      for (int i = 0; known[k] != null && i < place; i++) {
+        sensitivities[i][k] = known[k][i];
+      }
     }
     Optional<double[]> residuals = residuals(u, curves);
     if (residuals.isPresent()) {
@@ -172,14 +190,14 @@ public final class HypothesisModel {
       HoldSensitivities hold,
       CurveSensitivities sensitivities,
       int test,
-      int columns,
+      int[] places,
       double[][] out,
       int place) {
-    for (int k = 0; k < columns; k++) {
+    for (int k = 0; k < places.length; k++) {
       double offset = sensitivities.isOffset(k) ? data.job().gauge().classUncertainty() : 0;
       int column = sensitivities.column(k, test);
       for (int i = 0; i < hold.shown().length; i++) {
-        out[place + i][k] = -offset - (column < 0 ? 0 : hold.sensitivities()[i][column]);
+        out[place + i][places[k]] = -offset - (column < 0 ? 0 : hold.sensitivities()[i][column]);
       }
     }
   }

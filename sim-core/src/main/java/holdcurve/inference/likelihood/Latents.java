@@ -131,34 +131,40 @@ public final class Latents {
   }
 
   /**
-   * The same unknowns as another hypothesis has them, for a search to begin at.
+   * Where each coordinate stands among those of another hypothesis about the same job.
    *
-   * @param u coordinates of the other
-   * @param from where those stand
+   * @param from those of the other
    * @param member for each parameter here the like parameter there, or −1 for none
-   * @param unlike coordinate for a parameter that the other hasn't [-]
+   * @return −1 for a coordinate that the other hasn't
    */
-  public double[] carriedOver(double[] u, Latents from, int[] member, double unlike) {
-    double[] v = new double[dimension()];
-    System.arraycopy(u, 0, v, 0, firstParameter);
+  public int[] placesIn(Latents from, int[] member) {
+    int[] places = new int[dimension()];
+    Arrays.fill(places, -1);
+    for (int j = 0; j < firstParameter; j++) {
+      places[j] = touched.get(j).equals(from.touched.get(j)) ? j : -1;
+    }
     for (int k = 0; k < member.length; k++) {
-      v[firstParameter + k] = member[k] < 0 ? unlike : from.parameter(u, member[k]);
+      places[firstParameter + k] = member[k] < 0 ? -1 : from.firstParameter + member[k];
     }
     for (int i = 0; i < tests; i++) {
-      v[start[i]] = from.start(u, i);
-      System.arraycopy(u, from.course[i], v, course[i], TemperatureCourse.SHAPES);
+      places[start[i]] = from.start[i];
+      for (int k = 0; k < TemperatureCourse.SHAPES; k++) {
+        places[course[i] + k] = from.course[i] + k;
+      }
       if (clamp[i] >= 0) {
-        v[clamp[i]] = from.clamp(u, i);
-        v[squeeze[i]] = from.squeeze(u, i);
+        places[clamp[i]] = from.clamp[i];
+        places[squeeze[i]] = from.squeeze[i];
       }
       for (int k = 0; k < member.length; k++) {
         if (member[k] >= 0 && variation[i][k] >= 0) {
-          v[variation[i][k]] = from.variation(u, i, member[k]);
+          places[variation[i][k]] = from.variation[i][member[k]];
         }
       }
     }
-    System.arraycopy(u, from.firstOfSides, v, firstOfSides, v.length - firstOfSides);
-    return v;
+    for (int j = firstOfSides; j < places.length; j++) {
+      places[j] = from.firstOfSides + j - firstOfSides;
+    }
+    return places;
   }
 
   /** The two coordinates that change how readings scatter, and not the curve. */

@@ -7,11 +7,13 @@ import holdcurve.inference.fit.FitSearch;
 import holdcurve.inference.fit.Fitted;
 import holdcurve.inference.fit.NextStart;
 import holdcurve.inference.fit.SizeStart;
+import holdcurve.inference.fit.Start;
 import holdcurve.inference.hypothesis.Hypothesis;
 import holdcurve.inference.hypothesis.Identifiability;
 import holdcurve.inference.likelihood.HypothesisModel;
 import holdcurve.inference.likelihood.JobModel;
 import holdcurve.inference.prior.UnknownPriors;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -23,37 +25,67 @@ import java.util.stream.Collectors;
 /** Works out the evidence of hypotheses, each from where it fits best. Nothing is random. */
 public final class HypothesisEvaluator {
   /** A fit this far behind needn't be brought to its end [nat]. */
-  private static final double HOPELESS = 12;
+  private static final double HOPELESS = 10;
 
   private final JobModel data;
   private final UnknownPriors unknowns;
+  private final EquivalentFaults equivalents;
   private final Workers workers;
 
   public HypothesisEvaluator(JobModel data, UnknownPriors unknowns, Workers workers) {
     this.data = data;
     this.unknowns = unknowns;
+    this.equivalents = new EquivalentFaults(new Identifiability(data.job()));
     this.workers = workers;
   }
 
   /**
-   * Fits hypotheses of at most one fault: each from the middle of its prior but for the size of the
-   * fault, then each from where the best of them lies. Faults that drain the same fuel have their
-   * fits at the same place, but may not all find it by themselves.
+   * Fits hypotheses of at most one fault. Of those that drain the same fuel one is fitted first:
+   * from the middle of its prior but for the size of the fault, then from where the best of all
+   * lies. The others begin where that one ends.
    *
-   * @param from share of the whole work that is done before [-]
-   * @param to share that is done after [-]
+   * @param to share of the whole work that is done after [-]
    * @return those that could be simulated, in order
    */
-  public List<Fitted> fitSingles(List<Hypothesis> hypotheses, double from, double to) {
-    double middle = (2 * from + to) / 3;
-    List<Fitted> first = workers.each(hypotheses, Hypothesis::name, this::fit, from, middle);
+  public List<Fitted> fitSingles(List<Hypothesis> hypotheses, double to) {
+    List<Hypothesis> leading = equivalents.leading(hypotheses);
+    List<Fitted> first = workers.each(leading, Hypothesis::name, this::fit, 0, 0.5 * to);
     if (first.isEmpty()) {
       return first;
     }
-    Fitted best =
-        first.stream().max(Comparator.comparingDouble(f -> f.best().logEvidence())).orElseThrow();
-    return workers.each(
-        first, HypothesisEvaluator::name, one -> Optional.of(refit(one, best)), middle, to);
+    Fitted best = best(first);
+    List<Fitted> again =
+        workers.each(
+            first,
+            HypothesisEvaluator::name,
+            one -> Optional.of(refit(one, best)),
+            0.5 * to,
+            0.75 * to);
+    double least = best(again).best().logEvidence() - HOPELESS;
+    List<Fitted> all = new ArrayList<>(again);
+    all.addAll(
+        workers.each(
+            hypotheses.stream().filter(h -> !leading.contains(h)).toList(),
+            Hypothesis::name,
+            h -> fitLike(h, again, least),
+            0.75 * to,
+            to));
+    all.sort(Comparator.comparingInt(f -> hypotheses.indexOf(f.hypothesis())));
+    return all;
+  }
+
+  private static Fitted best(List<Fitted> some) {
+    return some.stream().max(Comparator.comparingDouble(f -> f.best().logEvidence())).orElseThrow();
+  }
+
+  private Optional<Fitted> fitLike(Hypothesis hypothesis, List<Fitted> leading, double least) {
+    HypothesisModel model = new HypothesisModel(data, hypothesis, unknowns);
+    Optional<EquivalentFaults.Leader> leader = equivalents.leader(hypothesis, leading);
+    Start start =
+        leader
+            .map(l -> NextStart.ofEquivalent(model, l.fitted(), l.partners()))
+            .orElseGet(() -> SizeStart.of(model, data));
+    return fit(hypothesis, model, start, least);
   }
 
   private Optional<Fitted> fit(Hypothesis hypothesis) {
@@ -62,7 +94,7 @@ public final class HypothesisEvaluator {
   }
 
   private Optional<Fitted> fit(
-      Hypothesis hypothesis, HypothesisModel model, double[] start, double least) {
+      Hypothesis hypothesis, HypothesisModel model, Start start, double least) {
     List<Fit> fits =
         new FitSearch(data, model, least, workers.progress()).from(List.of(), List.of(start));
     return fits.isEmpty() ? Optional.empty() : Optional.of(new Fitted(hypothesis, model, fits));
@@ -75,7 +107,7 @@ public final class HypothesisEvaluator {
     double least = best.best().logEvidence() - HOPELESS;
     return one.with(
         new FitSearch(data, one.model(), least, workers.progress())
-            .from(one.fits(), List.of(NextStart.of(one.model(), best.model(), best.best().u()))));
+            .from(one.fits(), List.of(NextStart.of(one.model(), best))));
   }
 
   /**
@@ -97,8 +129,8 @@ public final class HypothesisEvaluator {
    *
    * @return all, in order
    */
-  public List<Fitted> likeEquivalents(List<Fitted> fitted, Identifiability alike, double share) {
-    Map<Fitted, EquivalentFaults.Leader> leaders = new EquivalentFaults(alike).leaders(fitted);
+  public List<Fitted> likeEquivalents(List<Fitted> fitted, double share) {
+    Map<Fitted, EquivalentFaults.Leader> leaders = equivalents.leaders(fitted);
     return workers.each(
         fitted,
         HypothesisEvaluator::name,
@@ -108,9 +140,8 @@ public final class HypothesisEvaluator {
   }
 
   private Fitted likeEquivalent(Fitted one, EquivalentFaults.Leader leader) {
-    HypothesisModel equivalent = leader.fitted().model();
     Fit best = leader.fitted().best();
-    double[] there = NextStart.ofEquivalent(one.model(), equivalent, best.u(), leader.partners());
+    Start there = NextStart.ofEquivalent(one.model(), leader.fitted(), leader.partners());
     FitSearch search =
         new FitSearch(data, one.model(), best.logEvidence() - HOPELESS, workers.progress());
     return one.with(search.from(one.fits(), List.of(there)));
@@ -124,7 +155,7 @@ public final class HypothesisEvaluator {
             .filter(Objects::nonNull)
             .max(Comparator.comparingDouble(Fitted::logPosterior))
             .orElseThrow();
-    double[] start = NextStart.of(model, leading.model(), leading.best().u());
+    Start start = NextStart.of(model, leading);
     double least = best - Math.log(pair.priorWeight()) - HOPELESS;
     return fit(pair, model, start, least);
   }

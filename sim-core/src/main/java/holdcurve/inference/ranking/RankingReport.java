@@ -86,13 +86,13 @@ final class RankingReport {
   }
 
   /**
-   * @param curves whether suspects get their expected curves
+   * @param verdictOnly whether to leave out expected curves and books of the fall
    */
-  Ranking ranking(boolean curves, Workers workers) {
+  Ranking ranking(boolean verdictOnly, Workers workers) {
     List<Integer> all = IntStream.range(0, evaluated.size()).boxed().toList();
     List<Suspect> suspects =
         new ArrayList<>(
-            workers.each(all, this::name, i -> Optional.of(suspect(i, curves)), 0.9, 1));
+            workers.each(all, this::name, i -> Optional.of(suspect(i, !verdictOnly)), 0.9, 1));
     suspects.sort(Comparator.comparingDouble(Suspect::probability).reversed());
     List<EvaluatedHypothesis> singles =
         evaluated.stream()
@@ -103,13 +103,19 @@ final class RankingReport {
         new Grouping(alike, byId, !job.findings().isEmpty()).groups(singles);
     List<EvaluatedHypothesis> ordered = ordered();
     new FoundApart(data, alike).sentence(singles).map(Message::plain).ifPresent(notes::add);
-    List<FallReport> falls = new FallShares(job, ordered, byId, seed).reports(workers);
+    FallShares shares = new FallShares(job, ordered, byId, seed);
+    List<FallReport> falls = verdictOnly ? List.of() : shares.reports(workers);
     PredictiveCheck misfit = new PredictiveCheck(data, ordered.get(0));
     Diagnosis diagnosis =
         new DecisionRule(
                 job,
                 new DecisionRule.Evidence(
-                    suspects, groups, ordered, misfit, soundFall(falls), () -> nextTest(singles)))
+                    suspects,
+                    groups,
+                    ordered,
+                    misfit,
+                    () -> soundFall(verdictOnly ? shares.reports(workers) : falls),
+                    () -> nextTest(singles)))
             .diagnosis();
     return new Ranking(
         job.title(),

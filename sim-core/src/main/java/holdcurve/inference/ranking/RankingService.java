@@ -43,7 +43,7 @@ public final class RankingService implements Ranker {
   private final FaultPriors priors;
   private final UnknownPriors unknowns = UnknownPriors.usual();
   private final int threads;
-  private final boolean curves;
+  private final boolean verdictOnly;
 
   /** Uses the shipped priors and every core. */
   public RankingService(FaultCatalogue catalogue) {
@@ -54,27 +54,30 @@ public final class RankingService implements Ranker {
    * @param threads how many hypotheses are worked on at once; the answer doesn't depend on it
    */
   public RankingService(FaultCatalogue catalogue, FaultPriors priors, int threads) {
-    this(catalogue, priors, threads, true);
+    this(catalogue, priors, threads, false);
   }
 
   private RankingService(
-      FaultCatalogue catalogue, FaultPriors priors, int threads, boolean curves) {
+      FaultCatalogue catalogue, FaultPriors priors, int threads, boolean verdictOnly) {
     this.catalogue = catalogue;
     this.priors = priors;
     this.threads = threads;
-    this.curves = curves;
+    this.verdictOnly = verdictOnly;
   }
 
-  /** The same but for suspects' expected curves, which cost a tenth: for whoever draws none. */
-  public RankingService withoutCurves() {
-    return new RankingService(catalogue, priors, threads, false);
+  /**
+   * The same without suspects' expected curves and without the books of the fall, which cost a
+   * third: for whoever shows none.
+   */
+  public RankingService verdictOnly() {
+    return new RankingService(catalogue, priors, threads, true);
   }
 
   @Override
   public Ranking rank(Job job, long seed, Progress progress) {
     List<String> problems = new ArrayList<>();
     try (Workers workers = new Workers(threads, progress, problems)) {
-      return report(job, seed, workers, problems).ranking(curves, workers);
+      return report(job, seed, workers, problems).ranking(verdictOnly, workers);
     }
   }
 
@@ -84,7 +87,7 @@ public final class RankingService implements Ranker {
     try (Workers workers = new Workers(threads, progress, problems)) {
       RankingReport report = report(job, seed, workers, problems);
       return new Posterior(
-          job, report.ranking(curves, workers), report.posterior(unknowns, draws, workers));
+          job, report.ranking(verdictOnly, workers), report.posterior(unknowns, draws, workers));
     }
   }
 
@@ -103,10 +106,10 @@ public final class RankingService implements Ranker {
     HypothesisEvaluator evaluator = new HypothesisEvaluator(data, unknowns, workers);
     List<Hypothesis> first = all.stream().filter(h -> h.members().size() < 2).toList();
     List<Fitted> fitted =
-        new ArrayList<>(evaluator.likeEquivalents(evaluator.fitSingles(first, 0, 0.5), alike, 0.5));
+        new ArrayList<>(evaluator.likeEquivalents(evaluator.fitSingles(first, 0.5), 0.5));
     List<Hypothesis> pairs = plausiblePairs(all, fitted, alike);
     List<Fitted> together = evaluator.fitPairs(pairs, List.copyOf(fitted), best(fitted), 0.5, 0.9);
-    fitted.addAll(evaluator.likeEquivalents(together, alike, 0.9));
+    fitted.addAll(evaluator.likeEquivalents(together, 0.9));
     List<EvaluatedHypothesis> evaluated = HypothesisEvaluator.evaluated(fitted);
     if (evaluated.isEmpty()) {
       throw new NoAnswerException(

@@ -46,7 +46,7 @@ class ReasoningTest {
     List<String> problems = new ArrayList<>();
     try (Workers workers = new Workers(1, Progress.NONE, problems)) {
       HypothesisEvaluator evaluator = new HypothesisEvaluator(DATA, UnknownPriors.usual(), workers);
-      List<Fitted> fitted = evaluator.fitSingles(both, 0, 0.5);
+      List<Fitted> fitted = evaluator.fitSingles(both, 0.5);
       List<EvaluatedHypothesis> evaluated = HypothesisEvaluator.evaluated(fitted);
       drip = evaluated.get(0);
       none = evaluated.get(1);

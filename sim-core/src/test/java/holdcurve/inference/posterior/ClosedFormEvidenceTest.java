@@ -70,7 +70,7 @@ class ClosedFormEvidenceTest {
             List.of(points),
             whole.coarsening());
     HypothesisEvaluator evaluator = new HypothesisEvaluator(data, UnknownPriors.usual(), workers);
-    List<Fitted> fitted = evaluator.fitSingles(List.of(new Hypothesis(List.of(), 1)), 0, 0.5);
+    List<Fitted> fitted = evaluator.fitSingles(List.of(new Hypothesis(List.of(), 1)), 0.5);
     return HypothesisEvaluator.evaluated(fitted).get(0);
   }
 

@@ -72,7 +72,7 @@ class SampledEvidenceTest {
           new HypothesisEvaluator(JobModel.of(of.job()), UnknownPriors.usual(), workers);
       List<Hypothesis> both =
           List.of(new Hypothesis(List.of(), 1), InventedJob.hypothesis(of.job()));
-      Fitted fitted = evaluator.fitSingles(both, 0, 0.5).get(of.drips() ? 1 : 0);
+      Fitted fitted = evaluator.fitSingles(both, 0.5).get(of.drips() ? 1 : 0);
       return HypothesisEvaluator.evaluated(List.of(fitted)).get(0).logEvidence();
     }
   }

@@ -89,7 +89,7 @@ class SimulatedCalibrationTest {
     JobModel data = JobModel.of(job, Coarsening.NONE);
     HypothesisEvaluator evaluator = new HypothesisEvaluator(data, UnknownPriors.usual(), workers);
     List<Hypothesis> both = List.of(SOUND, InventedJob.hypothesis(job));
-    Fitted fitted = evaluator.fitSingles(both, 0, 0.5).get(1);
+    Fitted fitted = evaluator.fitSingles(both, 0.5).get(1);
     EvaluatedHypothesis evaluated = HypothesisEvaluator.evaluated(List.of(fitted)).get(0);
     return evaluated.draws(seed, DRAWS);
   }

@@ -3,8 +3,10 @@ package holdcurve.ui.command;
 import holdcurve.advice.check.CheckVerdict;
 import holdcurve.advice.check.RepairCheck;
 import holdcurve.advice.check.RepairCheckService;
+import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.CheckWriter;
 import holdcurve.file.JobReader;
+import holdcurve.inference.ranking.RankingService;
 import holdcurve.record.job.Job;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -45,8 +47,9 @@ final class CheckCommand implements Callable<Integer> {
     Job job = JobReader.read(file);
     Printout out = new Printout(spec.commandLine().getOut(), units.ofJob(file));
     ProgressLine progress = new ProgressLine(spec.commandLine().getErr());
+    FaultCatalogue catalogue = plugins.catalogue();
     RepairCheck check =
-        RepairCheckService.of(plugins.catalogue())
+        new RepairCheckService(new RankingService(catalogue).verdictOnly(), catalogue)
             .check(job, Optional.ofNullable(test), output.seed, progress);
     progress.clear();
     CheckText.print(check, job, out);

@@ -44,7 +44,9 @@ final class PlanCommand implements Callable<Integer> {
     Job job = CurrentTests.of(JobReader.read(file));
     ProgressLine progress = new ProgressLine(spec.commandLine().getErr());
     Posterior posterior =
-        new RankingService(catalogue).believe(job, output.seed, Planner.DRAWS, progress);
+        new RankingService(catalogue)
+            .verdictOnly()
+            .believe(job, output.seed, Planner.DRAWS, progress);
     Undecided.stopIfUnexplained(posterior.ranking());
     Plan plan = Planner.plan(posterior, output.seed, progress);
     progress.clear();

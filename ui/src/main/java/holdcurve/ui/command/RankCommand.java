@@ -91,8 +91,8 @@ final class RankCommand implements Callable<Integer> {
     Printout out = new Printout(spec.commandLine().getOut(), unit());
     ProgressLine progress = new ProgressLine(spec.commandLine().getErr());
     RankingService service = new RankingService(plugins.catalogue());
-    Ranking ranking =
-        (output.isAsked() ? service : service.withoutCurves()).rank(job, output.seed, progress);
+    boolean all = full || csv != null || output.isAsked();
+    Ranking ranking = (all ? service : service.verdictOnly()).rank(job, output.seed, progress);
     progress.clear();
     RankingText.print(ranking, job, BeforeRepair.words(whole), full, explain, out);
     out.flush();

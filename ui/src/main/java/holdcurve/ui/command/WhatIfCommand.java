@@ -177,7 +177,8 @@ final class WhatIfCommand implements Callable<Integer> {
 
   private Asked believed(Job job, FaultCatalogue catalogue) {
     ProgressLine progress = new ProgressLine(spec.commandLine().getErr());
-    Posterior posterior = new RankingService(catalogue).believe(job, output.seed, DRAWS, progress);
+    Posterior posterior =
+        new RankingService(catalogue).verdictOnly().believe(job, output.seed, DRAWS, progress);
     progress.clear();
     Undecided.stopIfUnexplained(posterior.ranking());
     return new Asked(job.title(), job.circuit(), posterior.posterior(), Optional.of(posterior));
