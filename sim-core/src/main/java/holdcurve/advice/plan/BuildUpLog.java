@@ -15,13 +15,11 @@ final class BuildUpLog {
   private static final int LEAST = 3;
 
   private static final String NOTE =
-      "No test has readings from before the pump stopped, so nothing speaks for or against what"
-          + " acts only while fuel flows: pump, filter, return line, trapped air, injectors. To"
-          + " hear of them too, log the build-up: film needle and stopwatch from just before the"
-          + " pump is switched on, let it run for 10 s, stop it and hold as usual; enter the"
-          + " readings with the pump stop as time zero, those before it with a minus. A weak pump"
-          + " or a clogged filter shows only while much fuel is drawn; measuring what the pump"
-          + " delivers tells it without.";
+      "Pump, filter, return line and trapped air show only while the pump runs, and no test was"
+          + " read then. To hear of them too, film needle and stopwatch from just before the pump"
+          + " is switched on. Let it run for 10 s, stop it and hold as usual. The pump stop is time"
+          + " zero; times before it get a minus. A weak pump or a clogged filter may not show even"
+          + " so: measure what the pump delivers.";
 
   private BuildUpLog() {}
 

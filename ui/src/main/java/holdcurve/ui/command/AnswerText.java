@@ -11,13 +11,18 @@ final class AnswerText {
   private AnswerText() {}
 
   static void print(Diagnosis diagnosis, Printout out) {
+    printWithoutCautions(diagnosis, out);
+    cautions(diagnosis).forEach(caution -> Wrapped.print(out, "  ! ", caution.text()));
+    out.println();
+  }
+
+  /** Where the steps of what is to be done follow, with their cautions. */
+  static void printWithoutCautions(Diagnosis diagnosis, Printout out) {
     out.wrapped("", diagnosis.verdict().words());
     String next = out.said(diagnosis.next().words());
     if (!next.isEmpty()) {
       Wrapped.print(out, "", "Do next: " + next);
     }
-    out.println();
-    cautions(diagnosis).forEach(caution -> Wrapped.print(out, "  ! ", caution.text()));
     out.println();
   }
 

@@ -6,9 +6,11 @@ import holdcurve.advice.plan.Plan;
 import holdcurve.advice.plan.PlannedTest;
 import holdcurve.advice.plan.Procedure;
 import holdcurve.common.text.Titles;
+import holdcurve.inference.answer.NextStep;
 import holdcurve.inference.answer.Ranking;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -18,6 +20,9 @@ import java.util.stream.Collectors;
 /** A plan as text for a terminal, 80 columns wide. */
 final class PlanText {
   private static final double WORTH_NAMING = 0.05;
+
+  /** From here a test tells much [bit]. */
+  private static final double WORTH_MUCH = 0.5;
 
   /** Below this no test is worth its time [bit]. */
   private static final double WORTH_DOING = 0.1;
@@ -33,35 +38,64 @@ final class PlanText {
     this.out = out;
   }
 
+  /** The answer, the test to do now with all it takes, and what else could be done. */
   void print(Plan plan, Ranking ranking, boolean all) {
-    AnswerText.print(ranking.diagnosis(), out);
-    out.println(Titles.shown(plan.job()));
-    Wrapped.print(out, "", unsure(plan.open()));
-    out.println();
-    out.println("  Tells      Minutes  Test");
-    plan.tests().forEach(this::line);
-    out.println();
-    boolean worth = plan.tests().stream().anyMatch(PlanText::isWorthDoing);
-    if (!worth) {
-      Wrapped.print(out, "", "No test would tell much more.");
+    NextStep next = ranking.diagnosis().next();
+    List<PlannedTest> shown = shown(plan, next, all);
+    boolean leads =
+        next.kind() == NextStep.Kind.TEST
+            && shown.stream().anyMatch(test -> test.procedure().id().equals(next.procedure()));
+    if (leads) {
+      AnswerText.printWithoutCautions(ranking.diagnosis(), out);
+    } else {
+      AnswerText.print(ranking.diagnosis(), out);
+    }
+    if (shown.isEmpty()) {
+      Wrapped.print(out, "", "No further test would tell much more.");
+      out.println();
+    } else if (!leads && next.kind() != NextStep.Kind.ASK) {
+      out.println("If you want to be surer:");
       out.println();
     }
-    plan.tests().stream().limit(all ? plan.tests().size() : worth ? 1 : 0).forEach(this::detail);
+    shown.forEach(this::detail);
+    out.println("All tests for " + Titles.shown(plan.job()) + ":");
+    out.println("  Tells      Minutes  Test");
+    plan.tests().stream()
+        .sorted(Comparator.comparing(test -> worth(test.information())))
+        .forEach(this::line);
+    out.println();
     if (!all) {
       useless(plan.tests());
     }
     plan.notes().forEach(note -> Wrapped.print(out, "  - ", note));
   }
 
-  private static boolean isWorthDoing(PlannedTest test) {
-    return test.information().bits() >= WORTH_DOING;
+  /** Tests whose steps are printed: what is to be done next, else the first that is worth it. */
+  private static List<PlannedTest> shown(Plan plan, NextStep next, boolean all) {
+    return plan.tests().stream()
+        .filter(
+            test ->
+                all
+                    || test.procedure().id().equals(next.procedure())
+                    || next.procedure().isEmpty() && worth(test.information()) != Worth.LITTLE)
+        .limit(all ? plan.tests().size() : 1)
+        .toList();
   }
 
-  private static String unsure(double bits) {
-    long causes = Math.round(Math.pow(2, bits));
-    return causes < 2
-        ? "Little is left to find out."
-        : "Still unsure between about " + causes + " causes.";
+  /** How much a test tells, in words: a bit halves the number of causes. */
+  private enum Worth {
+    MUCH,
+    SOMETHING,
+    LITTLE;
+
+    String word() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+  }
+
+  private static Worth worth(Information information) {
+    double bits = information.bits();
+    return bits >= WORTH_MUCH ? Worth.MUCH : bits >= WORTH_DOING ? Worth.SOMETHING : Worth.LITTLE;
   }
 
   /** Why the tests that tell next to nothing do so; those of one reason together. */
@@ -90,15 +124,9 @@ final class PlanText {
     out.printf(
         Locale.ROOT,
         "  %-9s  %7.0f  %s%n",
-        worth(test.information()),
+        worth(test.information()).word(),
         procedure.minutes(),
         procedure.name());
-  }
-
-  /** In words: a bit halves the number of causes. */
-  private static String worth(Information information) {
-    double bits = information.bits();
-    return bits >= 0.5 ? "much" : bits >= WORTH_DOING ? "something" : "little";
   }
 
   private void detail(PlannedTest test) {
@@ -150,9 +178,8 @@ final class PlanText {
             share ->
                 Wrapped.print(
                     out,
-                    "      ",
-                    String.format(
-                        Locale.ROOT, "%5s  %s", chance(share.probability()), share.name())));
+                    String.format(Locale.ROOT, "      %5s  ", chance(share.probability())),
+                    share.name()));
   }
 
   /** "a, b or c", with an end that all share said once. */
