@@ -46,6 +46,11 @@ public final class Appearance {
     theme.set(theme.get().other());
   }
 
+  /** High contrast, or back to light. */
+  public void switchContrast() {
+    theme.set(theme.get() == Theme.HIGH_CONTRAST ? Theme.LIGHT : Theme.HIGH_CONTRAST);
+  }
+
   /**
    * @param size wanted [px]; kept within what can be read
    */
@@ -87,10 +92,10 @@ public final class Appearance {
 
   private void paint(Scene scene) {
     Application.setUserAgentStylesheet(theme.get().controlStylesheet());
-    scene.getRoot().getStyleClass().remove(theme.get().other().styleClass());
-    if (!scene.getRoot().getStyleClass().contains(theme.get().styleClass())) {
-      scene.getRoot().getStyleClass().add(theme.get().styleClass());
+    for (Theme other : Theme.values()) {
+      scene.getRoot().getStyleClass().remove(other.styleClass());
     }
+    scene.getRoot().getStyleClass().add(theme.get().styleClass());
   }
 
   private void size(Scene scene) {

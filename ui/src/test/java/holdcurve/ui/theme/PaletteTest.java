@@ -56,6 +56,14 @@ class PaletteTest {
     requireContrast(theme, SHAPES, 3);
   }
 
+  /** WCAG 2.1, success criterion 1.4.6 (level AAA): words need 7:1. */
+  @Test
+  void highContrastGoesFarther() {
+    requireContrast(Theme.HIGH_CONTRAST, WORDS, 7);
+    requireContrast(Theme.HIGH_CONTRAST, SHAPES, 4.5);
+    requireContrast(Theme.HIGH_CONTRAST, List.of(new Pair(Role.LINE, Role.PAPER)), 7);
+  }
+
   private static void requireContrast(Theme theme, List<Pair> pairs, double least) {
     Palette palette = Palette.of(theme);
     for (Pair pair : pairs) {

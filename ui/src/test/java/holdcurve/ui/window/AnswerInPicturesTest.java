@@ -16,6 +16,8 @@ import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
+import javafx.scene.chart.ValueAxis;
+import javafx.scene.chart.XYChart;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
@@ -123,6 +125,34 @@ class AnswerInPicturesTest {
     Bounds all = mark.localToScreen(mark.getBoundsInLocal());
     robot.moveTo(all.getMinX() + 6, all.getMinY() + 6);
     assertTrue(readOut().matches("0:0\\d   .*"), this::readOut);
+  }
+
+  @Test
+  void thePlotComesNearerAndFollowsTheReading() throws Exception {
+    Node together = picture(1);
+    XYChart<?, ?> chart = (XYChart<?, ?>) together.lookup("#several-holds");
+    double whole = span(chart);
+    run(together::requestFocus);
+    robot.push(KeyCode.RIGHT);
+    for (int i = 0; i < 6; i++) {
+      robot.push(KeyCode.ADD);
+    }
+    WaitForAsyncUtils.waitForFxEvents();
+    assertEquals(whole / Math.pow(1.25, 6), span(chart), 1e-9);
+    for (int i = 0; i < 40; i++) {
+      robot.push(KeyCode.RIGHT);
+    }
+    WaitForAsyncUtils.waitForFxEvents();
+    ValueAxis<?> time = (ValueAxis<?>) chart.getXAxis();
+    assertTrue(time.getLowerBound() > 0, "the last reading shows");
+    robot.push(KeyCode.NUMPAD0);
+    WaitForAsyncUtils.waitForFxEvents();
+    assertEquals(whole, span(chart), 0);
+  }
+
+  private static double span(XYChart<?, ?> chart) {
+    ValueAxis<?> time = (ValueAxis<?>) chart.getXAxis();
+    return time.getUpperBound() - time.getLowerBound();
   }
 
   @Test

@@ -139,6 +139,7 @@ final class WindowMenu extends MenuBar {
         "_View",
         null,
         item("Light or _dark", onShortcut(KeyCode.D), looks::switchTheme),
+        item("High _contrast", onShiftShortcut(KeyCode.D), looks::switchContrast),
         item("Pressures in bar, kPa or _psi", onShortcut(KeyCode.U), model.pressures()::next),
         new SeparatorMenuItem(),
         item("_Larger text", onShortcut(KeyCode.PLUS), looks::enlarge),

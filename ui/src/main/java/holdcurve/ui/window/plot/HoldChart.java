@@ -31,6 +31,7 @@ public final class HoldChart extends PathChart {
 
   private final ScaleAxis time;
   private final ScaleAxis pressure;
+  private final Zoom zoom;
   private final Path band = path("hc-band");
   private final Path expected = path("hc-expected");
   private final Path measured = path("hc-measured");
@@ -53,10 +54,14 @@ public final class HoldChart extends PathChart {
     time.widthProperty().addListener((property, before, now) -> nameAxes());
     pressure.heightProperty().addListener((property, before, now) -> nameAxes());
     time.tickLabelFontProperty().addListener((property, before, now) -> nameAxes());
+    zoom = new Zoom(this, List.of(time), pressure);
     getPlotChildren().addAll(band, clampLine, clampWord, expected, measured, doubtful);
   }
 
   public void show(HoldPlot shown) {
+    if (plot != null && !plot.test().equals(shown.test())) {
+      zoom.showAll();
+    }
     plot = shown;
     time.show(shown.time());
     nameAxes();

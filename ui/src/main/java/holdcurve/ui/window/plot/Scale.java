@@ -35,6 +35,18 @@ public record Scale(double low, double high, double tick) {
     return 10 * decade;
   }
 
+  /**
+   * A part of this scale with ticks of its own.
+   *
+   * @param from share of the range at which it begins [-]
+   * @param to share at which it ends [-]
+   */
+  Scale part(double from, double to) {
+    double range = high - low;
+    return new Scale(
+        low + from * range, low + to * range, roundUp((to - from) * range / MOST_TICKS));
+  }
+
   /** The multiples of the tick distance between the ends, ascending. */
   public List<Double> ticks() {
     return LongStream.rangeClosed((long) Math.ceil(low / tick), (long) Math.floor(high / tick))

@@ -104,6 +104,14 @@ final class SeveralHoldsChart extends PathChart {
     return up.getDisplayPosition(mark.pressure());
   }
 
+  ScaleAxis time() {
+    return time;
+  }
+
+  ScaleAxis up() {
+    return up;
+  }
+
   /** Left upper corner of the plot, in the chart's own coordinates. */
   Point2D corner() {
     return sceneToLocal(up.localToScene(up.getWidth(), 0));

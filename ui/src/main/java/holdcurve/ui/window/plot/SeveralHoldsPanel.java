@@ -27,7 +27,8 @@ public final class SeveralHoldsPanel extends VBox {
   /** Share of the height that the residuals take [-]. */
   private static final double STRIP = 0.36;
 
-  private static final String HOW = "Point at a reading, or press \u2190 \u2192.";
+  private static final String HOW =
+      "Point at a reading, or press \u2190 \u2192. + and \u2212 zoom, 0 shows all.";
 
   private record Spot(String hold, HoldPlot.Mark mark) {}
 
@@ -36,8 +37,10 @@ public final class SeveralHoldsPanel extends VBox {
   private final Label told = new Label(HOW);
   private final FlowPane legend = new FlowPane();
   private final Label off = new Label("below: measured minus expected, 90 % shaded");
+  private final Zoom zoom = new Zoom(chart, List.of(chart.time(), strip.time()), chart.up());
   private final List<Spot> spots = new ArrayList<>();
   private SeveralHolds shown;
+  private List<String> namesShown = List.of();
   private int at = -1;
 
   public SeveralHoldsPanel() {
@@ -63,6 +66,11 @@ public final class SeveralHoldsPanel extends VBox {
 
   /** Shows other holds; the reading told of is forgotten. */
   public void show(SeveralHolds holds) {
+    List<String> names = holds.holds().stream().map(SeveralHolds.Hold::name).toList();
+    if (!names.equals(namesShown)) {
+      zoom.showAll();
+    }
+    namesShown = names;
     shown = holds;
     chart.show(holds);
     strip.setVisible(holds.off().isPresent());
@@ -118,16 +126,40 @@ public final class SeveralHoldsPanel extends VBox {
   }
 
   private void key(KeyEvent event) {
-    int step =
-        switch (event.getCode()) {
-          case LEFT -> -1;
-          case RIGHT -> 1;
-          default -> 0;
-        };
-    if (step != 0 && !spots.isEmpty() && !event.isShortcutDown() && !event.isAltDown()) {
-      tell(Math.max(0, Math.min(spots.size() - 1, at + step)));
-      event.consume();
+    if (event.isShortcutDown() || event.isAltDown()) {
+      return;
     }
+    switch (event.getCode()) {
+      case LEFT -> go(-1);
+      case RIGHT -> go(1);
+      case PLUS, ADD, EQUALS -> zoom.nearer(timeAt(), pressureAt());
+      case MINUS, SUBTRACT -> zoom.farther(timeAt(), pressureAt());
+      case DIGIT0, NUMPAD0, HOME -> zoom.showAll();
+      default -> {
+        return;
+      }
+    }
+    event.consume();
+  }
+
+  private void go(int step) {
+    if (!spots.isEmpty()) {
+      tell(Math.max(0, Math.min(spots.size() - 1, at + step)));
+      zoom.reveal(timeAt(), pressureAt());
+    }
+  }
+
+  /** Where the reading told of stands, else the middle of the plot. */
+  private double timeAt() {
+    return at < 0 ? middle(chart.time()) : spots.get(at).mark().time();
+  }
+
+  private double pressureAt() {
+    return at < 0 ? middle(chart.up()) : spots.get(at).mark().pressure();
+  }
+
+  private static double middle(ScaleAxis axis) {
+    return (axis.getLowerBound() + axis.getUpperBound()) / 2;
   }
 
   private void tell(int spot) {

@@ -97,7 +97,9 @@ public final class SuspectsPage implements Page {
   public List<KeyUse> keys() {
     return List.of(
         new KeyUse("\u2191 \u2193", "From suspect to suspect"),
-        new KeyUse("\u2190 \u2192", "In the plot of all holds: from reading to reading"));
+        new KeyUse("\u2190 \u2192", "In the plot of all holds: from reading to reading"),
+        new KeyUse("+ \u2212 0", "In that plot: nearer, farther, all of it"),
+        new KeyUse("Ctrl+wheel, drag", "In any plot: nearer, and move it"));
   }
 
   @Override

@@ -153,7 +153,9 @@ public final class WhatIfPage implements Page {
 
   @Override
   public List<KeyUse> keys() {
-    return List.of(new KeyUse("\u2190 \u2192", "In the plot: from reading to reading"));
+    return List.of(
+        new KeyUse("\u2190 \u2192", "In the plot: from reading to reading"),
+        new KeyUse("+ \u2212 0", "In the plot: nearer, farther, all of it"));
   }
 
   @Override
