@@ -53,9 +53,10 @@ public final class BlockedReturn extends PartChange {
 
   @Override
   public String repair() {
-    return Caution.RETURN_CAN.text()
-        + " Relieve the pressure, move the return hose there and run the pump for seconds. If"
-        + " the pressure comes right, clear or renew the line to the tank.";
+    return "Relieve the pressure. "
+        + Caution.RETURN_CAN.text()
+        + " Run the pump for seconds. If the gauge then shows the set pressure, clear or renew"
+        + " the line to the tank.";
   }
 
   @Override

@@ -53,8 +53,8 @@ public final class RegulatorLowReseat implements LeakFault {
 
   @Override
   public String repair() {
-    return "Flush the regulator. If the first fall stays, its spring or diaphragm is tired: replace"
-        + " it if starting suffers.";
+    return "Run the pump in short bursts, to flush the regulator's seat. If the needle still drops at"
+        + " first and the engine starts badly, replace the regulator.";
   }
 
   @Override

@@ -15,11 +15,11 @@ final class BuildUpLog {
   private static final int LEAST = 3;
 
   private static final String NOTE =
-      "Pump, filter, return line and trapped air show only while the pump runs, and no test was"
-          + " read then. To hear of them too, film needle and stopwatch from just before the pump"
-          + " is switched on. Let it run for 10 s, stop it and hold as usual. The pump stop is time"
-          + " zero; times before it get a minus. A weak pump or a clogged filter may not show even"
-          + " so: measure what the pump delivers.";
+      "You took no readings with the pump running. So a weak pump, a clogged filter, a blocked"
+          + " return and trapped air stay hidden. To check them too, film gauge and stopwatch from"
+          + " just before the pump is switched on. Let it run for 10 s, stop it and hold as usual."
+          + " The pump stop is time zero; times before it get a minus. Even so a weak pump or a"
+          + " clogged filter may not show: measure what the pump delivers.";
 
   private BuildUpLog() {}
 

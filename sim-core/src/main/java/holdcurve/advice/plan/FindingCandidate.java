@@ -7,6 +7,7 @@ import holdcurve.inference.finding.FindingLikelihood;
 import holdcurve.inference.finding.FindingLikelihoods;
 import holdcurve.inference.hypothesis.Hypothesis;
 import holdcurve.inference.posterior.PosteriorDraw;
+import holdcurve.record.finding.DropCount;
 import holdcurve.record.finding.Finding;
 import holdcurve.record.job.Job;
 import java.util.ArrayList;
@@ -37,6 +38,7 @@ final class FindingCandidate implements CandidateTest {
   private final List<List<FindingLikelihood>> evidence;
   private final boolean complete;
   private final String use;
+  private final boolean done;
 
   /**
    * @param outcomes all that may come out, but for a rest
@@ -49,6 +51,7 @@ final class FindingCandidate implements CandidateTest {
     this.outcomes = outcomes;
     this.complete = complete;
     this.use = use;
+    this.done = isDone(job, outcomes);
     this.evidence =
         outcomes.stream()
             .map(o -> FindingLikelihoods.of(job.withFindings(o.findings())))
@@ -76,7 +79,23 @@ final class FindingCandidate implements CandidateTest {
         tells
             ? branches(futures, new SortedOutcomes(futures.prior(), chance).chances())
             : List.of(),
-        use + (tells ? "" : " " + separation.nothingToSee(concerned(futures, separation, chance))));
+        tells ? use : use + " " + nothingNew(separation, concerned(futures, separation, chance)));
+  }
+
+  private String nothingNew(Separation separation, boolean concerned) {
+    return done ? "It was done already." : separation.nothingToSee(concerned);
+  }
+
+  /** Whether such a finding was noted already, at the same part where it is about one. */
+  private static boolean isDone(Job job, List<Outcome> outcomes) {
+    List<Finding> possible = outcomes.stream().flatMap(o -> o.findings().stream()).toList();
+    return job.findings().stream()
+        .anyMatch(found -> possible.stream().anyMatch(other -> isAlike(found, other)));
+  }
+
+  private static boolean isAlike(Finding found, Finding other) {
+    return found.getClass() == other.getClass()
+        && (!(found instanceof DropCount count) || count.part().equals(((DropCount) other).part()));
   }
 
   /** Whether any leading suspect makes other outcomes likely than something else does. */

@@ -129,7 +129,7 @@ final class Separation {
     }
     return concerned
         ? "What it would show is nearly known without it."
-        : "None of the likely causes would show there.";
+        : "It would show none of the likely causes.";
   }
 
   private String settled() {
@@ -141,17 +141,17 @@ final class Separation {
 
   private String alikeWords(Set<String> clamped) {
     if (leaders.size() == 1) {
-      return "Only one cause is likely, so there is nothing to separate.";
+      return "Only one cause is likely; it can only confirm that.";
     }
     return clamped.isEmpty()
-        ? "Without a clamp the likely causes all empty the same line, so the gauge falls alike."
-        : "This clamp separates none of the likely causes that are still together.";
+        ? "Without a clamp every likely cause makes the needle fall the same way."
+        : "With this clamp, too, the likely causes look alike.";
   }
 
   private String shape() {
     return sound > 0.05
-        ? " The shape of the fall shows whether it leaks at all."
-        : " Only the shape of the fall tells something.";
+        ? " How fast it falls shows whether it leaks at all."
+        : " How fast it falls tells a little.";
   }
 
   /** Leading suspects, those together that drain alike under all these clampings. */

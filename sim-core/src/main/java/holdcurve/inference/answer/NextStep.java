@@ -2,6 +2,7 @@ package holdcurve.inference.answer;
 
 import holdcurve.common.caution.Caution;
 import holdcurve.common.message.Message;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -33,9 +34,10 @@ public record NextStep(Kind kind, String procedure, Message words, List<Caution>
     return new NextStep(Kind.TEST, procedure, words, List.of(cautions));
   }
 
-  public static NextStep repair(Message words) {
-    return new NextStep(
-        Kind.REPAIR, "", words, List.of(Caution.PETROL, Caution.RELIEVE, Caution.LOCAL_CODES));
+  public static NextStep repair(Message words, Caution... more) {
+    List<Caution> cautions = new ArrayList<>(List.of(Caution.PETROL, Caution.RELIEVE));
+    cautions.addAll(List.of(more));
+    return new NextStep(Kind.REPAIR, "", words, cautions);
   }
 
   public static NextStep ask(Message words, Caution... cautions) {

@@ -15,6 +15,7 @@ import holdcurve.inference.finding.FindingFacts;
 import holdcurve.inference.posterior.EvaluatedHypothesis;
 import holdcurve.inference.runup.RunningPressure;
 import holdcurve.record.finding.Finding;
+import holdcurve.record.finding.JointLook;
 import holdcurve.record.job.HoldTest;
 import holdcurve.record.job.Job;
 import holdcurve.record.job.OutlierScreen;
@@ -307,8 +308,16 @@ public final class DecisionRule {
             NextStep.Kind.NONE,
             "",
             Message.plain(
-                "Nothing needs repair. Put the relay back, and look for wet joints once more."),
+                "Nothing needs repair. "
+                    + (everyJointDry()
+                        ? "Put the relay back."
+                        : "Look for wet joints once more, then put the relay back.")),
             List.of(Caution.PETROL, Caution.COLD_LAMP, Caution.DRY_FIRST)));
+  }
+
+  private boolean everyJointDry() {
+    return job.findings().stream()
+        .anyMatch(found -> found instanceof JointLook look && look.part().isEmpty() && !look.wet());
   }
 
   private static NextStep thermometer() {
@@ -354,7 +363,7 @@ public final class DecisionRule {
               lower(first.name()),
               Chance.words(first.probability()),
               sized(first),
-              fallsShort()),
+              leaks(first) ? fallsShort() : Message.of("%s%s", whileRunning(), fallsShort())),
           next);
     }
     Optional<SuspectGroup> group =
@@ -394,6 +403,21 @@ public final class DecisionRule {
         next);
   }
 
+  /** What the gauge showed with the pump running, where that is out of line; a space before it. */
+  private Message whileRunning() {
+    return running.stream()
+        .filter(r -> r.isExceeded() || !r.isReached())
+        .findFirst()
+        .map(r -> Message.of(" %s", running(r)))
+        .orElse(Message.plain(""));
+  }
+
+  private static Message running(RunningPressure read) {
+    return Message.of(
+        "%s with the pump running; the set pressure is %s.",
+        Message.pressure(read.pressure()), Message.pressure(read.set()));
+  }
+
   /** With a space before it; empty where every hold passes or was too short. */
   private String fallsShort() {
     return marks.stream().anyMatch(m -> m.outcome() == PassMark.Outcome.FAILS)
@@ -416,12 +440,15 @@ public final class DecisionRule {
                     "Clean or renew no. %d of the %s: it gave %d drops in %.0f min. Then hold"
                         + " again.",
                     drip.number().getAsInt(), drip.name(), drip.drops(), drip.minutes()))
-        .map(NextStep::repair)
-        .orElseGet(
-            () ->
-                NextStep.repair(
-                    Message.of(
-                        "%s%s Then hold again.", doneBefore(suspect), suspect.repair().strip())));
+        .map(words -> NextStep.repair(words))
+        .orElseGet(() -> named(suspect));
+  }
+
+  /** Where no fuel is lost the pump is run for the repair. */
+  private NextStep named(Suspect suspect) {
+    Message words =
+        Message.of("%s%s Then hold again.", doneBefore(suspect), suspect.repair().strip());
+    return leaks(suspect) ? NextStep.repair(words) : NextStep.repair(words, Caution.BRIDGED_PUMP);
   }
 
   /** What was put right there already, so that nobody renews a new part on its word alone. */
@@ -490,7 +517,7 @@ public final class DecisionRule {
               "%s after %.0f min; the limit is %s. The gauge may be off by more than that.";
           default ->
               mark.reading() - limit < job.gauge().resolution() / 2
-                  ? "%s after %.0f min is just on the limit, %s."
+                  ? "%s after %.0f min just meets the limit, %s."
                   : "%s after %.0f min; the limit is %s.";
         };
     return Message.of(
@@ -506,13 +533,7 @@ public final class DecisionRule {
         .filter(m -> m.outcome() != PassMark.Outcome.TOO_SHORT)
         .forEach(m -> said.add(Message.of("%s: %s", m.test(), mark(m))));
     running.forEach(
-        r ->
-            said.add(
-                Message.of(
-                    "%s: %s with the pump running; the set pressure is %s.",
-                    job.tests().get(r.test()).id(),
-                    Message.pressure(r.pressure()),
-                    Message.pressure(r.set()))));
+        r -> said.add(Message.of("%s: %s", job.tests().get(r.test()).id(), running(r))));
     return said;
   }
 }

@@ -41,11 +41,11 @@ public final class FoundApart {
     return others.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            "The gauge alone cannot separate '"
+            "The gauge alone could not tell '"
                 + first.hypothesis().name()
                 + "' from "
                 + (others.size() == 1 ? others.get(0) : others.size() + " other causes")
-                + ". What was found beside it does.");
+                + ". What was seen and counted does.");
   }
 
   private static Hypothesis.Member member(EvaluatedHypothesis evaluated) {

@@ -22,7 +22,7 @@ class BuildUpLogTest {
   void isAdvisedWhereOnlyHoldsWereReadAndNoLeakStandsOut() {
     List<String> notes = notes("acceptable-fall", Verdict.Kind.SOUND);
     assertEquals(1, notes.size());
-    assertTrue(notes.get(0).contains("film needle and stopwatch"), notes.get(0));
+    assertTrue(notes.get(0).contains("film gauge and stopwatch"), notes.get(0));
     assertEquals(1, notes("acceptable-fall", Verdict.Kind.OPEN).size());
   }
 

@@ -124,7 +124,8 @@ final class CheckText {
     if (!check.notes().isEmpty()) {
       out.println();
       out.println("Assumed, and read from the files:");
-      check.notes().forEach(note -> out.wrapped("  - ", note));
+      SameNotes.together(check.notes().stream().map(out::said).toList())
+          .forEach(note -> Wrapped.print(out, "  - ", note));
     }
   }
 }

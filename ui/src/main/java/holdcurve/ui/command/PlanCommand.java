@@ -7,6 +7,7 @@ import holdcurve.file.JobReader;
 import holdcurve.file.PlanWriter;
 import holdcurve.inference.posterior.Posterior;
 import holdcurve.inference.ranking.RankingService;
+import holdcurve.record.job.BeforeRepair;
 import holdcurve.record.job.CurrentTests;
 import holdcurve.record.job.Job;
 import java.nio.file.Path;
@@ -41,7 +42,8 @@ final class PlanCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     FaultCatalogue catalogue = plugins.catalogue();
-    Job job = CurrentTests.of(JobReader.read(file));
+    Job whole = JobReader.read(file);
+    Job job = CurrentTests.of(whole);
     ProgressLine progress = new ProgressLine(spec.commandLine().getErr());
     Posterior posterior =
         new RankingService(catalogue)
@@ -51,7 +53,7 @@ final class PlanCommand implements Callable<Integer> {
     Plan plan = Planner.plan(posterior, output.seed, progress);
     progress.clear();
     Printout out = new Printout(spec.commandLine().getOut(), units.ofJob(file));
-    new PlanText(out).print(plan, posterior.ranking(), all);
+    new PlanText(out).print(plan, posterior.ranking(), BeforeRepair.words(whole), all);
     out.flush();
     output.write(() -> PlanWriter.json(plan));
     return 0;

@@ -5,6 +5,7 @@ import holdcurve.advice.plan.Information;
 import holdcurve.advice.plan.Plan;
 import holdcurve.advice.plan.PlannedTest;
 import holdcurve.advice.plan.Procedure;
+import holdcurve.common.message.Message;
 import holdcurve.common.text.Titles;
 import holdcurve.inference.answer.NextStep;
 import holdcurve.inference.answer.Ranking;
@@ -15,11 +16,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** A plan as text for a terminal, 80 columns wide. */
 final class PlanText {
   private static final double WORTH_NAMING = 0.05;
+
+  /** Chances below this are left out [-]. */
+  private static final double LEAST_SAID = 0.01;
 
   /** From here a test tells much [bit]. */
   private static final double WORTH_MUCH = 0.5;
@@ -30,7 +35,7 @@ final class PlanText {
   /** Below this a test tells next to nothing [bit]. */
   private static final double NOTHING = 0.05;
 
-  private static final String OTHERS = ", the others dry";
+  private static final String ONE_WET = " wet, the others dry";
 
   private final Printout out;
 
@@ -39,7 +44,7 @@ final class PlanText {
   }
 
   /** The answer, the test to do now with all it takes, and what else could be done. */
-  void print(Plan plan, Ranking ranking, boolean all) {
+  void print(Plan plan, Ranking ranking, Optional<Message> before, boolean all) {
     NextStep next = ranking.diagnosis().next();
     List<PlannedTest> shown = shown(plan, next, all);
     boolean leads =
@@ -50,8 +55,18 @@ final class PlanText {
     } else {
       AnswerText.print(ranking.diagnosis(), out);
     }
+    before.ifPresent(
+        said -> {
+          out.wrapped("", said);
+          out.println();
+        });
     if (shown.isEmpty()) {
-      Wrapped.print(out, "", "No further test would tell much more.");
+      Wrapped.print(
+          out,
+          "",
+          next.kind() == NextStep.Kind.REPAIR
+              ? "Before the repair no further test would tell much."
+              : "No further test would tell much.");
       out.println();
     } else if (!leads && next.kind() != NextStep.Kind.ASK) {
       out.println("If you want to be surer:");
@@ -72,12 +87,14 @@ final class PlanText {
 
   /** Tests whose steps are printed: what is to be done next, else the first that is worth it. */
   private static List<PlannedTest> shown(Plan plan, NextStep next, boolean all) {
+    Worth least = next.kind() == NextStep.Kind.REPAIR ? Worth.MUCH : Worth.SOMETHING;
     return plan.tests().stream()
         .filter(
             test ->
                 all
                     || test.procedure().id().equals(next.procedure())
-                    || next.procedure().isEmpty() && worth(test.information()) != Worth.LITTLE)
+                    || next.procedure().isEmpty()
+                        && worth(test.information()).compareTo(least) <= 0)
         .limit(all ? plan.tests().size() : 1)
         .toList();
   }
@@ -141,6 +158,10 @@ final class PlanText {
     out.println();
     alike(test.branches()).forEach(this::branch);
     if (!test.branches().isEmpty()) {
+      double left = 1 - test.branches().stream().mapToDouble(Branch::probability).sum();
+      if (left > LEAST_SAID) {
+        out.println("  Anything else (" + chance(left) + "): enter it, and rank again.");
+      }
       out.println();
     }
   }
@@ -171,27 +192,37 @@ final class PlanText {
             + chance(together)
             + (branches.size() > 1 ? " together" : "")
             + "):");
-    branches.get(0).believed().stream()
-        .filter(share -> share.probability() > WORTH_NAMING)
-        .limit(4)
-        .forEach(
-            share ->
-                Wrapped.print(
-                    out,
-                    String.format(Locale.ROOT, "      %5s  ", chance(share.probability())),
-                    share.name()));
+    List<Branch.Share> named =
+        branches.get(0).believed().stream()
+            .filter(share -> share.probability() > WORTH_NAMING)
+            .limit(4)
+            .toList();
+    named.forEach(share -> share(share.probability(), share.name()));
+    double left = 1 - named.stream().mapToDouble(Branch.Share::probability).sum();
+    if (left > WORTH_NAMING) {
+      share(left, "other causes");
+    }
   }
 
-  /** "a, b or c", with an end that all share said once. */
+  private void share(double probability, String name) {
+    Wrapped.print(out, String.format(Locale.ROOT, "      %5s  ", chance(probability)), name);
+  }
+
+  /** "a, b or c"; of places that are wet "one of a, b and c wet, the others dry". */
   private static String outcomes(List<String> all) {
-    int last = all.size() - 1;
-    if (last == 0) {
-      return all.get(0);
+    if (all.size() > 1 && all.stream().allMatch(one -> one.endsWith(ONE_WET))) {
+      List<String> places =
+          all.stream().map(one -> one.substring(0, one.length() - ONE_WET.length())).toList();
+      return "one of " + listed(places, "and") + ONE_WET;
     }
-    String end = all.stream().allMatch(one -> one.endsWith(OTHERS)) ? OTHERS : "";
-    List<String> bare =
-        all.stream().map(one -> one.substring(0, one.length() - end.length())).toList();
-    return String.join(", ", bare.subList(0, last)) + " or " + bare.get(last) + end;
+    return listed(all, "or");
+  }
+
+  private static String listed(List<String> all, String last) {
+    int end = all.size() - 1;
+    return end == 0
+        ? all.get(0)
+        : String.join(", ", all.subList(0, end)) + " " + last + " " + all.get(end);
   }
 
   private static String chance(double p) {

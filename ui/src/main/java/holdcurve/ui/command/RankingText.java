@@ -13,9 +13,12 @@ import holdcurve.record.finding.Finding;
 import holdcurve.record.job.HoldTest;
 import holdcurve.record.job.Job;
 import holdcurve.record.job.WorkedOn;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** A ranking as text for a terminal, 80 columns wide. */
@@ -51,8 +54,12 @@ public final class RankingText {
       boolean explain,
       Printout out) {
     AnswerText.print(ranking.diagnosis(), out);
+    before.ifPresent(
+        said -> {
+          out.wrapped("", said);
+          out.println();
+        });
     printSuspects(ranking, new WorkedOn(job), full ? Integer.MAX_VALUE : SHORT, out);
-    before.ifPresent(said -> out.wrapped("", said));
     printYardsticks(ranking, full, out);
     if (full) {
       printGroups(ranking, out);
@@ -69,7 +76,11 @@ public final class RankingText {
   }
 
   private static void printYardsticks(Ranking ranking, boolean full, Printout out) {
-    ranking.diagnosis().yardsticks().forEach(said -> out.wrapped("", said));
+    String answer = out.said(ranking.verdict().words());
+    ranking.diagnosis().yardsticks().stream()
+        .map(out::said)
+        .filter(said -> full || !answer.contains(said.substring(said.indexOf(": ") + 2)))
+        .forEach(said -> Wrapped.print(out, "", said));
     ranking.diagnosis().assumed().stream()
         .limit(full ? Integer.MAX_VALUE : 1)
         .forEach(said -> out.wrapped("", said));
@@ -110,11 +121,13 @@ public final class RankingText {
     int unlisted = 0;
     int listed = 0;
     long shown = 0;
+    Set<String> said = new HashSet<>();
     for (Suspect suspect : ranking.suspects()) {
       if (suspect.probability() < LISTED || listed++ >= most) {
         unlisted++;
       } else {
         shown += Math.round(100 * suspect.probability());
+        said.add(suspect.id());
         out.printf(Locale.ROOT, "  %5s   %s%n", chance(suspect.probability()), suspect.name());
         if (!suspect.where().isEmpty()) {
           Wrapped.print(out, "          ", "at: " + suspect.where());
@@ -128,13 +141,29 @@ public final class RankingText {
       }
     }
     if (unlisted > 0) {
-      out.printf(
-          Locale.ROOT,
-          "  %d more, %s together%n",
-          unlisted,
-          shown >= 100 ? "<1 %" : 100 - shown + " %");
+      String together = shown >= 100 ? "<1 %" : 100 - shown + " %";
+      long fit = fitting(ranking).stream().filter(id -> !said.contains(id)).count();
+      out.println(
+          fit == 0
+              ? "  " + unlisted + " less likely, " + together + " together"
+              : "  "
+                  + fit
+                  + " more that fit, "
+                  + (unlisted - fit)
+                  + " that hardly do, "
+                  + together
+                  + " together");
     }
     out.println();
+  }
+
+  /** Ids of the causes that the answer counts as fitting; none where it names one alone. */
+  private static List<String> fitting(Ranking ranking) {
+    return ranking.groups().stream()
+        .max(Comparator.comparingDouble(SuspectGroup::probability))
+        .filter(group -> group.probability() >= ranking.suspects().get(0).probability())
+        .map(SuspectGroup::suspects)
+        .orElse(List.of());
   }
 
   private static String sentence(String words) {
@@ -216,7 +245,7 @@ public final class RankingText {
             .toList();
     if (!notes.isEmpty()) {
       out.println(full ? "Assumed, and read from the files:" : "Mind:");
-      notes.forEach(note -> Wrapped.print(out, "  - ", note));
+      SameNotes.together(notes).forEach(note -> Wrapped.print(out, "  - ", note));
     }
   }
 }

@@ -72,7 +72,7 @@ class ScenarioRankingTest {
     for (JsonNode group : ranking.get("not_told_apart")) {
       assertFalse(group.get("suspects").toString().contains(first.get("id").asText()));
     }
-    assertTrue(ranking.get("notes").toString().contains("What was found beside it does"));
+    assertTrue(ranking.get("notes").toString().contains("What was seen and counted does"));
   }
 
   /** No pump and no fault throws the needle about by two bar each second. */
@@ -105,7 +105,7 @@ class ScenarioRankingTest {
     JsonNode ranking = rank("acceptable-fall");
     String sentence = ranking.get("verdict").get("sentence").asText();
     assertEquals("sound", ranking.get("verdict").get("kind").asText());
-    assertTrue(sentence.endsWith("1.70 bar after 5 min is just on the limit, 1.70 bar."), sentence);
+    assertTrue(sentence.endsWith("1.70 bar after 5 min just meets the limit, 1.70 bar."), sentence);
     JsonNode fall = ranking.get("falls").get(0);
     double sum = 0;
     for (JsonNode share : fall.get("shares")) {
