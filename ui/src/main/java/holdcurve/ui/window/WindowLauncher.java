@@ -42,7 +42,7 @@ public final class WindowLauncher {
   /** Where JavaFX unpacks its native libraries; by itself it would do so elsewhere. */
   private static final String LIBRARIES = "javafx.cachedir";
 
-  /** A job that was asked for doesn't wait longer for the rehearsal. */
+  /** The rehearsal waits no longer for the answer to a job that was asked for. */
   private static final Duration PATIENCE = Duration.seconds(5);
 
   private static Optional<String> reason;
@@ -51,6 +51,7 @@ public final class WindowLauncher {
   private final ExecutorService writer = daemons("holdcurve-settings", 1);
   private final FaultsModel faults;
   private final CompletableFuture<Void> closed = new CompletableFuture<>();
+  private final StartTimes times = new StartTimes();
 
   private WindowLauncher(FaultsModel faults) {
     this.faults = faults;
@@ -154,33 +155,41 @@ public final class WindowLauncher {
                     closed.complete(null);
                   }));
       stage.show();
-      Runnable begin =
-          () -> {
-            openIfAsked(desk, fileOrNull);
-            if (pictureOrNull != null) {
-              new WindowPicture(stage, model, closed).take(pictureOrNull);
-            }
-          };
-      PauseTransition patience = new PauseTransition(PATIENCE);
-      patience.setOnFinished(event -> begin.run());
-      patience.play();
-      rehearsal.run(
-          () -> {
-            if (patience.getStatus() == Animation.Status.RUNNING) {
-              patience.stop();
-              begin.run();
-            }
-          });
+      times.shown();
+      openIfAsked(desk, fileOrNull);
+      if (pictureOrNull != null) {
+        new WindowPicture(stage, model, times, closed).take(pictureOrNull);
+      }
+      rehearse(rehearsal, model);
     } catch (RuntimeException | Error e) {
       closed.completeExceptionally(e);
     }
   }
 
-  /** Unless the person has begun something else by then. */
   private static void openIfAsked(Desk desk, Path fileOrNull) {
-    if (fileOrNull != null && desk.jobs().jobProperty().get() == null) {
+    if (fileOrNull != null) {
       NamedFile.open(desk, fileOrNull);
     }
+  }
+
+  /** The answer to a job that was asked for comes first, unless it takes long. */
+  private static void rehearse(Rehearsal rehearsal, OpenJobModel model) {
+    PauseTransition patience = new PauseTransition(PATIENCE);
+    patience.setOnFinished(event -> rehearsal.run(() -> {}));
+    if (model.jobProperty().get() == null) {
+      rehearsal.run(() -> {});
+      return;
+    }
+    patience.play();
+    model
+        .ranking()
+        .resultProperty()
+        .addListener(
+            (property, before, now) -> {
+              if (patience.getStatus() == Animation.Status.RUNNING) {
+                patience.jumpTo(PATIENCE);
+              }
+            });
   }
 
   /** Empty where nothing can be written: better a window without than none. */

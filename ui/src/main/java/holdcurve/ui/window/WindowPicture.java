@@ -22,16 +22,23 @@ final class WindowPicture {
   private final Stage stage;
   private final OpenJobModel model;
   private final CompletableFuture<Void> closed;
+  private final StartTimes times;
   private int quiet;
 
   /**
+   * @param times told of the answer, and printed with the picture
    * @param closed completed by the window when it is gone; with an exception where there is no
    *     picture
    */
-  WindowPicture(Stage stage, OpenJobModel model, CompletableFuture<Void> closed) {
+  WindowPicture(Stage stage, OpenJobModel model, StartTimes times, CompletableFuture<Void> closed) {
     this.stage = stage;
     this.model = model;
+    this.times = times;
     this.closed = closed;
+    model
+        .ranking()
+        .resultProperty()
+        .addListener((property, before, now) -> times.answered(now != null));
   }
 
   /** Call it on the thread of the screen when the job has been asked for. */
@@ -56,6 +63,7 @@ final class WindowPicture {
     }
     try {
       SafeFile.write(file, Pictures.png(stage.getScene().snapshot(null)));
+      System.out.println(times);
     } catch (InputException | UncheckedIOException e) {
       closed.completeExceptionally(e);
     } finally {
