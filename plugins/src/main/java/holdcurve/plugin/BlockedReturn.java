@@ -25,7 +25,7 @@ import java.util.List;
 public final class BlockedReturn extends PartChange {
   private static final FaultParameter BORE =
       new FaultParameter(
-          "chokes like a hose of this bore",
+          "as tight as a hole of this width",
           Unit.MILLIMETRE,
           new Prior.LogNormal(Unit.MILLIMETRE.toSi(1.6), 1.35),
           "assumed: a sound one has 6 to 8 mm, and above 2 mm the rise is that of an ordinary regulator",
@@ -53,10 +53,11 @@ public final class BlockedReturn extends PartChange {
 
   @Override
   public String repair() {
-    return "Relieve the pressure. "
+    return "Relieve the pressure and put the return hose into a can. Run the pump for a few seconds"
+        + " and read the gauge. "
         + Caution.RETURN_CAN.text()
-        + " Run the pump for seconds. If the gauge then shows the set pressure, clear or renew"
-        + " the line to the tank.";
+        + " If the gauge shows the set pressure, clear or renew the line to the tank. If it stays"
+        + " high, the regulator is blocked.";
   }
 
   @Override

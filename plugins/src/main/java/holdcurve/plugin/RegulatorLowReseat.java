@@ -53,8 +53,10 @@ public final class RegulatorLowReseat implements LeakFault {
 
   @Override
   public String repair() {
-    return "Run the pump in short bursts, to flush the regulator's seat. If the needle still drops at"
-        + " first and the engine starts badly, replace the regulator.";
+    // five times: common practice, no source
+    return "Switch the pump on and off five times, to flush the regulator's seat, and hold again."
+        + " If the needle still drops quickly at first and the engine starts badly, replace the"
+        + " regulator. If it starts well, the regulator may stay.";
   }
 
   @Override

@@ -88,8 +88,8 @@ final class FindingTests {
                     "Wipe every joint between pump and regulator, the gauge tee and the damper"
                         + " dry.",
                     "Bridge the pump relay with a fused lead; run the pump for 20 s, stop it.",
-                    "Look and feel at each for two minutes, with a cold lamp; a white cloth shows a"
-                        + " trace.",
+                    "Go round them all for two minutes with a cold lamp; dab each with a white"
+                        + " cloth.",
                     "Enter which were wet and which dry."),
                 Caution.COLD_LAMP,
                 Caution.DRY_FIRST),

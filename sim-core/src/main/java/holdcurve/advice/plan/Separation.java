@@ -83,7 +83,7 @@ final class Separation {
               : alikeWords(clamped));
     }
     String apart = apart(branches);
-    return repeated + (apart.isEmpty() ? alikeWords(clamped) + shape() : apart);
+    return repeated + (apart.isEmpty() ? shape(clamped) : apart);
   }
 
   /** Sets of leaders that go with different outcomes; empty where all go with one. */
@@ -148,10 +148,10 @@ final class Separation {
         : "With this clamp, too, the likely causes look alike.";
   }
 
-  private String shape() {
+  private String shape(Set<String> clamped) {
     return sound > 0.05
-        ? " How fast it falls shows whether it leaks at all."
-        : " How fast it falls tells a little.";
+        ? "It cannot show where it leaks, only whether it leaks."
+        : alikeWords(clamped) + " How fast it falls tells a little.";
   }
 
   /** Leading suspects, those together that drain alike under all these clampings. */

@@ -2,7 +2,6 @@ package holdcurve.inference.answer;
 
 import holdcurve.common.caution.Caution;
 import holdcurve.common.message.Message;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -34,10 +33,13 @@ public record NextStep(Kind kind, String procedure, Message words, List<Caution>
     return new NextStep(Kind.TEST, procedure, words, List.of(cautions));
   }
 
-  public static NextStep repair(Message words, Caution... more) {
-    List<Caution> cautions = new ArrayList<>(List.of(Caution.PETROL, Caution.RELIEVE));
-    cautions.addAll(List.of(more));
-    return new NextStep(Kind.REPAIR, "", words, cautions);
+  /** A repair, after which the pump is run for another hold. */
+  public static NextStep repair(Message words) {
+    return new NextStep(
+        Kind.REPAIR,
+        "",
+        words,
+        List.of(Caution.PETROL, Caution.RELIEVE, Caution.BRIDGED_PUMP, Caution.LOCAL_CODES));
   }
 
   public static NextStep ask(Message words, Caution... cautions) {

@@ -311,7 +311,7 @@ public final class DecisionRule {
                 "Nothing needs repair. "
                     + (everyJointDry()
                         ? "Put the relay back."
-                        : "Look for wet joints once more, then put the relay back.")),
+                        : "Prime, look at every joint with a cold lamp, then put the relay back.")),
             List.of(Caution.PETROL, Caution.COLD_LAMP, Caution.DRY_FIRST)));
   }
 
@@ -437,18 +437,22 @@ public final class DecisionRule {
         .map(
             drip ->
                 Message.of(
-                    "Clean or renew no. %d of the %s: it gave %d drops in %.0f min. Then hold"
-                        + " again.",
-                    drip.number().getAsInt(), drip.name(), drip.drops(), drip.minutes()))
-        .map(words -> NextStep.repair(words))
+                    "Clean or renew %s: it gave %d drops in %.0f min. Then hold again.",
+                    injector(drip.name(), drip.number().getAsInt()), drip.drops(), drip.minutes()))
+        .map(NextStep::repair)
         .orElseGet(() -> named(suspect));
   }
 
-  /** Where no fuel is lost the pump is run for the repair. */
+  private static String injector(String set, int number) {
+    return set.equals("injectors") ? "injector no. " + number : "no. " + number + " of the " + set;
+  }
+
   private NextStep named(Suspect suspect) {
-    Message words =
-        Message.of("%s%s Then hold again.", doneBefore(suspect), suspect.repair().strip());
-    return leaks(suspect) ? NextStep.repair(words) : NextStep.repair(words, Caution.BRIDGED_PUMP);
+    String repair = suspect.repair().strip();
+    return NextStep.repair(
+        Message.of(
+            "%s%s%s",
+            doneBefore(suspect), repair, repair.contains("hold again") ? "" : " Then hold again."));
   }
 
   /** What was put right there already, so that nobody renews a new part on its word alone. */

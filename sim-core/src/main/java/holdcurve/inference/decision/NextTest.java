@@ -67,7 +67,7 @@ public final class NextTest {
     return NextStep.test(
         "look-at-joints",
         Message.plain(
-            "Wipe every joint dry, prime, and look at each with a cold lamp for two minutes."),
+            "Wipe every joint dry and prime. Look at them all with a cold lamp, for two minutes."),
         Caution.PETROL,
         Caution.BRIDGED_PUMP,
         Caution.COLD_LAMP,

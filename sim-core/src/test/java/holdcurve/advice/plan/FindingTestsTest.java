@@ -67,7 +67,7 @@ class FindingTestsTest {
           "Bridge the pump relay", Caution.BRIDGED_PUMP,
           "clamp ", Caution.CLAMPS,
           ", clamp ", Caution.DEAD_HEAD,
-          "Look and feel", Caution.COLD_LAMP,
+          "Go round them all", Caution.COLD_LAMP,
           "thin hose", Caution.COLD_LAMP,
           "secure", Caution.INJECTORS_HELD,
           "Count drops", Caution.NOTHING_FIRES,

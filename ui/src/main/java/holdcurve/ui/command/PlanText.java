@@ -32,9 +32,6 @@ final class PlanText {
   /** Below this no test is worth its time [bit]. */
   private static final double WORTH_DOING = 0.1;
 
-  /** Below this a test tells next to nothing [bit]. */
-  private static final double NOTHING = 0.05;
-
   private static final String ONE_WET = " wet, the others dry";
 
   private final Printout out;
@@ -65,7 +62,7 @@ final class PlanText {
           out,
           "",
           next.kind() == NextStep.Kind.REPAIR
-              ? "Before the repair no further test would tell much."
+              ? "Repair first; no other test is worth the time."
               : "No further test would tell much.");
       out.println();
     } else if (!leads && next.kind() != NextStep.Kind.ASK) {
@@ -119,7 +116,7 @@ final class PlanText {
   private void useless(List<PlannedTest> tests) {
     Map<String, List<String>> reasons = new LinkedHashMap<>();
     tests.stream()
-        .filter(test -> test.information().bits() < NOTHING)
+        .filter(test -> worth(test.information()) == Worth.LITTLE)
         .forEach(
             test ->
                 reasons
@@ -213,7 +210,7 @@ final class PlanText {
     if (all.size() > 1 && all.stream().allMatch(one -> one.endsWith(ONE_WET))) {
       List<String> places =
           all.stream().map(one -> one.substring(0, one.length() - ONE_WET.length())).toList();
-      return "one of " + listed(places, "and") + ONE_WET;
+      return "only one of " + listed(places, "and") + " wet";
     }
     return listed(all, "or");
   }

@@ -91,12 +91,11 @@ public final class RankingText {
 
   /** What the answer rests on. */
   private static void printDone(Job job, String title, Printout out) {
-    Wrapped.print(out, "", Titles.shown(title) + ". " + tests(job));
+    Wrapped.print(out, "", "Job: " + Titles.shown(title) + ". " + tests(job));
     if (!job.findings().isEmpty()) {
       String found =
-          job.findings().stream()
-              .map(Finding::message)
-              .map(out::said)
+          SameNotes.together(job.findings().stream().map(Finding::message).map(out::said).toList())
+              .stream()
               .map(RankingText::sentence)
               .collect(Collectors.joining(" "));
       Wrapped.print(out, "", "Found: " + found);
@@ -148,9 +147,9 @@ public final class RankingText {
               ? "  " + unlisted + " less likely, " + together + " together"
               : "  "
                   + fit
-                  + " more that fit, "
+                  + " more fit, "
                   + (unlisted - fit)
-                  + " that hardly do, "
+                  + " hardly fit, "
                   + together
                   + " together");
     }

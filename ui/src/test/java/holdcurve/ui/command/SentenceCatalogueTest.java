@@ -338,7 +338,7 @@ class SentenceCatalogueTest {
     Pattern chance = Pattern.compile("  +([<>]?)([0-9]+) % {3}[A-Z].*");
     Pattern rest =
         Pattern.compile(
-            "  [0-9]+ (?:less likely|more that fit, [0-9]+ that hardly do), ([<>]?)([0-9]+) % together");
+            "  [0-9]+ (?:less likely|more fit, [0-9]+ hardly fit), ([<>]?)([0-9]+) % together");
     List<String> found = new ArrayList<>();
     int rankings = 0;
     for (Map.Entry<String, String> one : PRINTED.entrySet()) {
