@@ -55,6 +55,8 @@ class LayersTest {
             .definedBy("holdcurve.advice..")
             .layer("training")
             .definedBy("holdcurve.training..")
+            .layer("casebook")
+            .definedBy("holdcurve.casebook..")
             .layer("file")
             .definedBy("holdcurve.file..")
             .whereLayer("common")
@@ -73,6 +75,8 @@ class LayersTest {
             .mayOnlyAccessLayers("inference", "fault", "record", "physics", "common")
             .whereLayer("training")
             .mayOnlyAccessLayers("inference", "fault", "record", "physics", "common")
+            .whereLayer("casebook")
+            .mayOnlyAccessLayers("advice", "inference", "fault", "record", "physics", "common")
             .whereLayer("file")
             .mayNotBeAccessedByAnyLayer()
             .because("someone who reads one storey needs to know only what is below it"));

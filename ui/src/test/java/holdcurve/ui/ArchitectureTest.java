@@ -55,6 +55,7 @@ class ArchitectureTest {
               "holdcurve.fault..",
               "holdcurve.inference..",
               "holdcurve.advice..",
+              "holdcurve.casebook..",
               "holdcurve.bench..",
               "holdcurve.training..",
               "holdcurve.file..",

@@ -54,6 +54,18 @@ public record FaultPriors(
         2);
   }
 
+  /** The same but for rates that were learned; what isn't listed stays as it is. */
+  public FaultPriors withRates(Map<String, Double> learned) {
+    Map<String, Double> all = new HashMap<>(rates);
+    all.putAll(learned);
+    return new FaultPriors(all, usualRate, soundTested, soundTestedAfterRepair, most);
+  }
+
+  /** How many confirmed cases of a fault its shipped rate counts for [-]. */
+  public static double weight() {
+    return PriorFile.section("faults").value("shipped_weight");
+  }
+
   /** One circuit has one fault at most. */
   public FaultPriors ofSingleFaults() {
     return new FaultPriors(rates, usualRate, soundTested, soundTestedAfterRepair, 1);
@@ -66,8 +78,17 @@ public record FaultPriors(
    * @param changed how many times likelier it is in this job than usual [-]
    */
   public double odds(String id, double prevalence, double changed) {
-    double rate = Math.min(MOST, changed * rates.getOrDefault(id, usualRate * prevalence));
+    double rate = Math.min(MOST, changed * rate(id, prevalence));
     return rate / (1 - rate);
+  }
+
+  /**
+   * Share of circuits that have a fault [-].
+   *
+   * @param prevalence how common the fault calls itself beside others [-]
+   */
+  public double rate(String id, double prevalence) {
+    return rates.getOrDefault(id, usualRate * prevalence);
   }
 
   /** Weight of a sound circuit where one with a fault has the odds of its fault [-]. */

@@ -12,7 +12,7 @@ import holdcurve.record.job.HoldTest;
 import holdcurve.record.job.Job;
 import holdcurve.ui.HandMadeCheck;
 import holdcurve.ui.theme.Theme;
-import holdcurve.ui.window.job.JobPath;
+import holdcurve.ui.window.job.OpenJobPath;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -189,7 +189,7 @@ class JobPathTest {
                         .check(job(), Optional.empty(), 1, Progress.NONE),
                     job()));
     assertTrue(done().contains("Proved"));
-    assertEquals("holds, proved", JobPath.state(window.desk().jobs()));
+    assertEquals("holds, proved", OpenJobPath.state(window.desk().jobs()));
     hold("3:00 1.2");
     assertFalse(done().contains("Proved"));
     run(button("#path-described")::fire);

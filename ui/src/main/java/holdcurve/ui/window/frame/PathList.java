@@ -1,7 +1,8 @@
 package holdcurve.ui.window.frame;
 
-import holdcurve.ui.window.job.JobPath;
+import holdcurve.casebook.JobPath;
 import holdcurve.ui.window.job.OpenJobModel;
+import holdcurve.ui.window.job.OpenJobPath;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Set;
@@ -37,7 +38,7 @@ final class PathList extends VBox {
       button.getStyleClass().addAll("hc-flat", "hc-small");
       button.setMinWidth(USE_PREF_SIZE);
       button.setFocusTraversable(false);
-      button.setOnAction(event -> go.accept(step.page()));
+      button.setOnAction(event -> go.accept(page(step)));
       steps.put(step, button);
       getChildren().add(button);
     }
@@ -51,7 +52,7 @@ final class PathList extends VBox {
   }
 
   private void show() {
-    Set<JobPath.Step> done = JobPath.done(model);
+    Set<JobPath.Step> done = OpenJobPath.done(model);
     if (done.equals(shown)) {
       return;
     }
@@ -65,6 +66,16 @@ final class PathList extends VBox {
       button.pseudoClassStateChanged(NEXT, !isDone && !nextFound);
       nextFound = nextFound || !isDone;
     }
+  }
+
+  /** Title of the page where a step is done. */
+  private static String page(JobPath.Step step) {
+    return switch (step) {
+      case DESCRIBED -> "Circuit";
+      case HELD -> "Hold tests";
+      case JUDGED, SETTLED -> "Suspects";
+      case REPAIRED, PROVED -> "Repair check";
+    };
   }
 
   /** Stands where the tick will be. */

@@ -2,8 +2,8 @@ package holdcurve.ui.window.frame;
 
 import holdcurve.common.text.Titles;
 import holdcurve.record.job.Job;
+import holdcurve.record.job.RankableTests;
 import holdcurve.ui.theme.Appearance;
-import holdcurve.ui.window.job.JobEdits;
 import holdcurve.ui.window.job.OpenJobModel;
 import java.util.List;
 import javafx.beans.binding.Bindings;
@@ -112,7 +112,7 @@ public final class WindowView {
   /** Another job is turned to where its work goes on: readings first, then what they say. */
   private void taken(Job job) {
     beginning.set(false);
-    if (JobEdits.rankable(job).tests().isEmpty()) {
+    if (RankableTests.of(job).tests().isEmpty()) {
       show("Hold tests");
     } else {
       show(model.unproved().isPresent() ? "Repair check" : "Suspects");

@@ -2,9 +2,9 @@ package holdcurve.ui.window.holdtests;
 
 import holdcurve.record.job.HoldTest;
 import holdcurve.record.job.Job;
+import holdcurve.record.job.RankableTests;
 import holdcurve.record.log.GaugeLog;
 import holdcurve.record.log.Reading;
-import holdcurve.ui.window.job.JobEdits;
 import holdcurve.ui.window.job.OpenJobModel;
 import holdcurve.ui.window.job.PressureFormat;
 import holdcurve.ui.window.plot.HoldPlot;
@@ -186,7 +186,7 @@ public final class HoldTestsModel {
         () ->
             !watch.runningProperty().get()
                 && hold.testProperty().get() != null
-                && afterStop.size() >= JobEdits.FEWEST_READINGS,
+                && afterStop.size() >= RankableTests.FEWEST_READINGS,
         watch.runningProperty(),
         judgement,
         hold.testProperty());

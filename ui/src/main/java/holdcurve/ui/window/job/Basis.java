@@ -5,6 +5,7 @@ import holdcurve.record.finding.Finding;
 import holdcurve.record.job.GaugeSpec;
 import holdcurve.record.job.HoldTest;
 import holdcurve.record.job.Job;
+import holdcurve.record.job.RankableTests;
 import holdcurve.record.job.Repair;
 import holdcurve.record.limit.PassLimit;
 import java.util.List;
@@ -26,7 +27,7 @@ record Basis(
     return new Basis(
         job.circuit(),
         job.gauge(),
-        JobEdits.rankable(job).tests().stream().map(test -> TestEdits.noted(test, "")).toList(),
+        RankableTests.of(job).tests().stream().map(test -> TestEdits.noted(test, "")).toList(),
         job.findings(),
         job.priors(),
         job.upkeep().repairs(),

@@ -9,8 +9,6 @@ import holdcurve.record.finding.ReferenceHoseLook;
 import holdcurve.record.job.GaugeSpec;
 import holdcurve.record.job.HoldTest;
 import holdcurve.record.job.Job;
-import holdcurve.record.job.Repair;
-import holdcurve.record.job.Timeline;
 import holdcurve.record.log.GaugeLog;
 import holdcurve.record.log.Reading;
 import java.util.ArrayList;
@@ -24,9 +22,6 @@ import java.util.function.UnaryOperator;
 
 /** Changes of a job, each a new job. */
 public final class JobEdits {
-  /** Readings after the pump stop that a ranking needs in a test. */
-  public static final int FEWEST_READINGS = 3;
-
   /** What the first test of a new job is called. */
   public static final String FIRST_TEST = "as it stands";
 
@@ -158,62 +153,5 @@ public final class JobEdits {
   private static GaugeLog ordered(GaugeLog log, List<Reading> readings) {
     readings.sort(Comparator.comparingDouble(Reading::time));
     return new GaugeLog(log.source(), readings, log.events(), log.pumpStop());
-  }
-
-  /**
-   * Only the tests that a ranking can use. A repair after one of the others then comes after the
-   * last of these before it.
-   */
-  public static Job rankable(Job job) {
-    List<HoldTest> kept = job.tests().stream().filter(JobEdits::isRankable).toList();
-    if (kept.size() == job.tests().size()) {
-      return job;
-    }
-    List<Repair> repairs = new ArrayList<>();
-    for (Repair repair : job.upkeep().repairs()) {
-      if (repair.afterTest().isEmpty()) {
-        repairs.add(repair);
-      } else {
-        lastRankable(job, repair.afterTest()).ifPresent(id -> repairs.add(after(repair, id)));
-      }
-    }
-    return job.withTests(kept).withUpkeep(job.upkeep().withRepairs(repairs));
-  }
-
-  private static Repair after(Repair repair, String test) {
-    return new Repair(repair.date(), repair.part(), repair.fault(), test, repair.note());
-  }
-
-  private static Optional<String> lastRankable(Job job, String upTo) {
-    Optional<String> last = Optional.empty();
-    for (HoldTest test : job.tests()) {
-      last = isRankable(test) ? Optional.of(test.id()) : last;
-      if (test.id().equals(upTo)) {
-        return last;
-      }
-    }
-    return last;
-  }
-
-  /** The last test that a ranking can use; empty for none. */
-  public static Optional<HoldTest> lastRankable(Job job) {
-    return job.tests().stream().filter(JobEdits::isRankable).reduce((first, second) -> second);
-  }
-
-  /** The job's last repair, if no hold that can be judged followed it yet. */
-  public static Optional<Repair> unproved(Job job) {
-    if (job.upkeep().repairs().isEmpty()) {
-      return Optional.empty();
-    }
-    Job rankable = rankable(job);
-    return rankable.tests().isEmpty() ? Optional.empty() : Timeline.unproved(rankable);
-  }
-
-  private static boolean isRankable(HoldTest test) {
-    return held(test.log()) >= FEWEST_READINGS;
-  }
-
-  private static int held(GaugeLog log) {
-    return log.readings().size() - log.beforeStop();
   }
 }

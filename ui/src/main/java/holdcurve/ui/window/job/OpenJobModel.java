@@ -9,6 +9,7 @@ import holdcurve.inference.ranking.Ranker;
 import holdcurve.record.job.CurrentTests;
 import holdcurve.record.job.HoldTest;
 import holdcurve.record.job.Job;
+import holdcurve.record.job.RankableTests;
 import holdcurve.record.job.Repair;
 import holdcurve.record.job.Timeline;
 import holdcurve.record.log.Reading;
@@ -118,7 +119,8 @@ public final class OpenJobModel {
       List<HoldTest> tests = edited.now().tests();
       String date = tests.isEmpty() ? "" : tests.get(tests.size() - 1).date();
       String title = Titles.shown(edited.now().title());
-      recent.note(new RecentJobs.Recent(path.toAbsolutePath(), title, date, JobPath.state(this)));
+      recent.note(
+          new RecentJobs.Recent(path.toAbsolutePath(), title, date, OpenJobPath.state(this)));
     }
   }
 
@@ -465,7 +467,7 @@ public final class OpenJobModel {
   /** The last repair of the open job, if no hold followed it yet. */
   public Optional<Repair> unproved() {
     try {
-      return edited.now() == null ? Optional.empty() : JobEdits.unproved(edited.now());
+      return edited.now() == null ? Optional.empty() : RankableTests.unproved(edited.now());
     } catch (InputException e) {
       LOG.log(Level.DEBUG, "repairs and holds can't be put in order; a ranking says so", e);
       return Optional.empty();
@@ -527,7 +529,7 @@ public final class OpenJobModel {
   }
 
   private boolean rankIfPossible() {
-    Job rankable = JobEdits.rankable(edited.now());
+    Job rankable = RankableTests.of(edited.now());
     if (rankable.tests().isEmpty()) {
       return false;
     }

@@ -4,7 +4,7 @@ import holdcurve.advice.check.HoldTable;
 import holdcurve.advice.check.RepairCheck;
 import holdcurve.record.job.HoldTest;
 import holdcurve.record.job.Job;
-import holdcurve.ui.window.job.JobEdits;
+import holdcurve.record.job.RankableTests;
 import holdcurve.ui.window.plot.SeveralHoldsPanel;
 import java.util.List;
 import javafx.scene.control.Tab;
@@ -35,7 +35,7 @@ final class CheckedHolds extends TabPane {
         getTabs().add(new Tab(tests.get(i).id(), panel));
       }
     } else if (job != null) {
-      List<HoldTest> tests = JobEdits.rankable(job).tests();
+      List<HoldTest> tests = RankableTests.of(job).tests();
       if (!tests.isEmpty()) {
         HoldTest last = tests.get(tests.size() - 1);
         CheckedHold panel = new CheckedHold();

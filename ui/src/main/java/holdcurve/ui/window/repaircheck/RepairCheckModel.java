@@ -8,6 +8,7 @@ import holdcurve.physics.circuit.Circuit;
 import holdcurve.record.job.HoldTest;
 import holdcurve.record.job.Job;
 import holdcurve.record.job.PassMark;
+import holdcurve.record.job.RankableTests;
 import holdcurve.record.job.Repair;
 import holdcurve.record.job.Timeline;
 import holdcurve.record.job.Upkeep;
@@ -16,7 +17,6 @@ import holdcurve.record.refit.RefitTick;
 import holdcurve.ui.report.JobReport;
 import holdcurve.ui.report.ReportFiles;
 import holdcurve.ui.window.job.ComputedResult;
-import holdcurve.ui.window.job.JobEdits;
 import holdcurve.ui.window.job.OpenJobModel;
 import holdcurve.ui.window.plot.HoldPlot;
 import holdcurve.ui.window.plot.SeveralHolds;
@@ -106,7 +106,7 @@ public final class RepairCheckModel {
     if (job == null) {
       return;
     }
-    Job readable = JobEdits.rankable(job);
+    Job readable = RankableTests.of(job);
     if (readable.tests().isEmpty()) {
       jobs.report("A check needs a hold with at least three readings after the pump stopped.");
       return;
@@ -185,7 +185,7 @@ public final class RepairCheckModel {
    * @return whether it was noted: before the first hold there is nothing to set it apart from
    */
   public boolean noteRepair(String part, String note) {
-    Optional<HoldTest> last = JobEdits.lastRankable(jobs.jobProperty().get());
+    Optional<HoldTest> last = RankableTests.last(jobs.jobProperty().get());
     if (last.isEmpty()) {
       jobs.report(
           "Take a hold first: a repair is noted between the hold before it and the one after.");
@@ -202,7 +202,7 @@ public final class RepairCheckModel {
    */
   Optional<SeveralHolds> beforeAndAfter() {
     Job job = jobs.jobProperty().get();
-    Job readable = job == null ? null : JobEdits.rankable(job);
+    Job readable = job == null ? null : RankableTests.of(job);
     if (readable == null || readable.upkeep().repairs().isEmpty()) {
       return Optional.empty();
     }

@@ -3,9 +3,9 @@ package holdcurve.ui.window.repaircheck;
 import holdcurve.common.message.PartName;
 import holdcurve.record.job.HoldTest;
 import holdcurve.record.job.Job;
+import holdcurve.record.job.RankableTests;
 import holdcurve.record.job.Repair;
 import holdcurve.ui.window.frame.Texts;
-import holdcurve.ui.window.job.JobEdits;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -40,7 +40,7 @@ final class TimelineStrip extends FlowPane {
     List<Node> steps = new ArrayList<>();
     if (job != null) {
       List<Repair> left = new ArrayList<>(job.upkeep().repairs());
-      for (HoldTest test : JobEdits.rankable(job).tests()) {
+      for (HoldTest test : RankableTests.of(job).tests()) {
         take(left, repair -> isBefore(repair, test)).forEach(repair -> steps.add(step(repair)));
         steps.add(step(test));
         take(left, repair -> repair.afterTest().equals(test.id()))
