@@ -1,0 +1,279 @@
+package holdcurve.file;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import holdcurve.casebook.BrokenCase;
+import holdcurve.casebook.CaseBook;
+import holdcurve.casebook.CaseEntry;
+import holdcurve.casebook.CaseNotes;
+import holdcurve.casebook.KnownAnswer;
+import holdcurve.common.input.InputException;
+import holdcurve.common.work.Progress;
+import holdcurve.common.work.Workers;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.FileSystemLoopException;
+import java.nio.file.FileVisitOption;
+import java.nio.file.FileVisitResult;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * Where the case book keeps its own two files: what the user said, and an index of what was read.
+ * Nothing is written beside jobs.
+ */
+public final class CaseShelf {
+  /** Folders below folders, at most. */
+  private static final int DEPTH = 40;
+
+  private final Path home;
+
+  /**
+   * @param home folder of the case book; made when something is kept
+   */
+  public CaseShelf(Path home) {
+    this.home = home;
+  }
+
+  /** In the folder of the person who uses the program. */
+  public static CaseShelf usual() {
+    return new CaseShelf(
+        Path.of(System.getProperty("user.home", "."), ".holdcurve").resolve("cases"));
+  }
+
+  private Path notesFile() {
+    return home.resolve("case-book.json");
+  }
+
+  private Path indexFile() {
+    return home.resolve("case-index.csv");
+  }
+
+  /**
+   * What the user said.
+   *
+   * @throws InputException if it can't be read
+   */
+  public CaseNotes notes() {
+    return CaseNotesFile.read(notesFile());
+  }
+
+  /**
+   * Keeps what the user said.
+   *
+   * @throws InputException if it can't be written
+   */
+  public void keep(CaseNotes notes) {
+    make();
+    CaseNotesFile.write(notesFile(), notes);
+  }
+
+  private void make() {
+    try {
+      Files.createDirectories(home);
+    } catch (IOException e) {
+      throw InputException.because(
+          home.toString(),
+          "",
+          "the folder of the case book can't be made (" + e.getMessage() + ")",
+          "make it, or make room",
+          e);
+    }
+  }
+
+  /**
+   * Lists the jobs in folders and all folders below them. Only files that are new or changed are
+   * read. Folders that begin with a point are passed over.
+   *
+   * @throws InputException if the index can't be written
+   * @throws java.util.concurrent.CancellationException if {@code progress} says so
+   */
+  public CaseBook list(CaseNotes notes, Progress progress) {
+    Map<Path, CaseIndex.Row> before = CaseIndex.read(indexFile());
+    List<Path> folders = notes.folders().stream().map(CaseShelf::place).toList();
+    Map<Path, BasicFileAttributes> found = new TreeMap<>();
+    List<BrokenCase> broken = new ArrayList<>();
+    folders.forEach(folder -> walk(folder, found, broken));
+    Map<Path, CaseIndex.Row> now = new LinkedHashMap<>();
+    List<CaseEntry> entries = new ArrayList<>();
+    boolean changed = false;
+    int done = 0;
+    for (Map.Entry<Path, BasicFileAttributes> file : found.entrySet()) {
+      Workers.stopIfCancelled(progress);
+      CaseIndex.Row kept = before.get(file.getKey());
+      boolean same =
+          kept != null && kept.stamp().equals(stamp(file.getKey(), file.getValue(), kept.named()));
+      CaseIndex.Row row = same ? kept : read(file.getKey(), file.getValue());
+      changed |= !same;
+      now.put(file.getKey(), row);
+      row.entry().ifPresent(entries::add);
+      if (!row.problem().isEmpty()) {
+        broken.add(new BrokenCase(file.getKey(), row.problem()));
+      }
+      progress.at((double) ++done / found.size(), file.getKey().getFileName().toString());
+    }
+    for (Map.Entry<Path, CaseIndex.Row> row : before.entrySet()) {
+      if (folders.stream().noneMatch(row.getKey()::startsWith)) {
+        now.put(row.getKey(), row.getValue());
+      }
+    }
+    if (changed || now.size() != before.size()) {
+      write(now);
+    }
+    return new CaseBook(entries, broken, notes.corrections());
+  }
+
+  private void write(Map<Path, CaseIndex.Row> rows) {
+    make();
+    CaseIndex.write(indexFile(), rows);
+  }
+
+  /**
+   * Keeps what was worked out about a job, if the case book lists it.
+   *
+   * @throws InputException if it can't be written
+   */
+  public void keep(Path job, KnownAnswer answer) {
+    Map<Path, CaseIndex.Row> rows = CaseIndex.read(indexFile());
+    Path file = place(job);
+    CaseIndex.Row row = rows.get(file);
+    if (row == null) {
+      return;
+    }
+    try {
+      CaseIndex.Row fresh = read(file, Files.readAttributes(file, BasicFileAttributes.class));
+      rows.put(
+          file,
+          new CaseIndex.Row(
+              fresh.named(),
+              fresh.stamp(),
+              fresh.entry().map(entry -> entry.with(answer)),
+              fresh.problem()));
+    } catch (IOException e) {
+      rows.remove(file);
+    }
+    write(rows);
+  }
+
+  private static Path place(Path file) {
+    return file.toAbsolutePath().normalize();
+  }
+
+  private static void walk(
+      Path folder, Map<Path, BasicFileAttributes> found, List<BrokenCase> broken) {
+    if (!Files.isDirectory(folder)) {
+      broken.add(new BrokenCase(folder, "there is no such folder"));
+      return;
+    }
+    try {
+      Files.walkFileTree(
+          folder, EnumSet.of(FileVisitOption.FOLLOW_LINKS), DEPTH, new Jobs(folder, found, broken));
+    } catch (IOException e) {
+      throw new UncheckedIOException("its visitor lets nothing through", e);
+    }
+  }
+
+  /** Collects job files; what can't be looked into is named. */
+  private static final class Jobs extends SimpleFileVisitor<Path> {
+    private final Path top;
+    private final Map<Path, BasicFileAttributes> found;
+    private final List<BrokenCase> broken;
+
+    Jobs(Path top, Map<Path, BasicFileAttributes> found, List<BrokenCase> broken) {
+      this.top = top;
+      this.found = found;
+      this.broken = broken;
+    }
+
+    @Override
+    public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes about) {
+      boolean hidden = !folder.equals(top) && folder.getFileName().toString().startsWith(".");
+      return hidden ? FileVisitResult.SKIP_SUBTREE : FileVisitResult.CONTINUE;
+    }
+
+    @Override
+    public FileVisitResult visitFile(Path file, BasicFileAttributes about) {
+      if (file.getFileName().toString().endsWith(JobWriter.ENDING) && about.isRegularFile()) {
+        found.put(file, about);
+      }
+      return FileVisitResult.CONTINUE;
+    }
+
+    /** A link that leads back to a folder above it has been looked into there. */
+    @Override
+    public FileVisitResult visitFileFailed(Path file, IOException problem) {
+      if (!(problem instanceof FileSystemLoopException)) {
+        broken.add(new BrokenCase(file, "it can't be looked into"));
+      }
+      return FileVisitResult.CONTINUE;
+    }
+
+    @Override
+    public FileVisitResult postVisitDirectory(Path folder, IOException problemOrNull) {
+      if (problemOrNull != null) {
+        broken.add(new BrokenCase(folder, "not all of it could be looked into"));
+      }
+      return FileVisitResult.CONTINUE;
+    }
+  }
+
+  private static CaseIndex.Row read(Path file, BasicFileAttributes about) {
+    List<String> named = List.of();
+    try {
+      named = named(file);
+      CaseEntry entry = CaseEntry.of(file, JobReader.readUnfinished(file));
+      return new CaseIndex.Row(named, stamp(file, about, named), Optional.of(entry), "");
+    } catch (InputException e) {
+      return new CaseIndex.Row(
+          named, stamp(file, about, named), Optional.empty(), reason(file, e.getMessage()));
+    }
+  }
+
+  /** What is wrong, without the name of the file, which stands beside it. */
+  private static String reason(Path file, String message) {
+    String first = message.lines().findFirst().orElse("it can't be read");
+    String name = file.toString();
+    return first.startsWith(name)
+        ? first.substring(name.length()).replaceFirst("^[:,] ", "")
+        : first;
+  }
+
+  /** The circuit and the logs that a job names. */
+  private static List<String> named(Path file) {
+    JsonNode root = JsonFiles.read(file, "holdcurve-job", 1).node();
+    List<String> named = new ArrayList<>();
+    named.add(root.path("circuit").asText());
+    root.path("tests").forEach(test -> named.add(test.path("log").asText()));
+    named.removeIf(name -> name.isEmpty() || name.contains("\n"));
+    return named;
+  }
+
+  private static String stamp(Path file, BasicFileAttributes about, List<String> named) {
+    StringBuilder stamp = new StringBuilder(stamp(about));
+    for (String name : named) {
+      stamp.append(' ').append(stamp(file, name));
+    }
+    return stamp.toString();
+  }
+
+  private static String stamp(Path file, String name) {
+    try {
+      return stamp(Files.readAttributes(file.resolveSibling(name), BasicFileAttributes.class));
+    } catch (IOException | InvalidPathException e) {
+      return "-";
+    }
+  }
+
+  private static String stamp(BasicFileAttributes about) {
+    return about.size() + ":" + about.lastModifiedTime().toMillis();
+  }
+}
