@@ -21,7 +21,13 @@ public record CaseSelection(String search, Optional<JobState> state, Order order
     DATE,
     CAR,
     STATE,
-    FILE
+    FILE;
+
+    /** As it is typed. */
+    @Override
+    public String toString() {
+      return name().toLowerCase(java.util.Locale.ROOT);
+    }
   }
 
   /** The cases of a book that are shown. */

@@ -22,4 +22,10 @@ public enum JobState {
   public String words() {
     return words;
   }
+
+  /** As it is typed. */
+  @Override
+  public String toString() {
+    return name().toLowerCase(java.util.Locale.ROOT);
+  }
 }

@@ -6,9 +6,13 @@ import holdcurve.casebook.CaseBook;
 import holdcurve.casebook.CaseEntry;
 import holdcurve.casebook.CaseNotes;
 import holdcurve.casebook.KnownAnswer;
+import holdcurve.casebook.LearnedRates;
+import holdcurve.casebook.RatesInUse;
 import holdcurve.common.input.InputException;
 import holdcurve.common.work.Progress;
 import holdcurve.common.work.Workers;
+import holdcurve.fault.FaultCatalogue;
+import holdcurve.inference.prior.FaultPriors;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.FileSystemLoopException;
@@ -162,6 +166,40 @@ public final class CaseShelf {
       rows.remove(file);
     }
     write(rows);
+  }
+
+  /** The jobs as they were last listed, without looking whether they changed. */
+  public CaseBook listed(CaseNotes notes) {
+    List<Path> folders = notes.folders().stream().map(CaseShelf::place).toList();
+    List<CaseEntry> entries = new ArrayList<>();
+    CaseIndex.read(indexFile())
+        .forEach(
+            (file, row) -> {
+              if (folders.stream().anyMatch(file::startsWith)) {
+                row.entry().ifPresent(entries::add);
+              }
+            });
+    return new CaseBook(entries, List.of(), notes.corrections());
+  }
+
+  /** What the confirmed cases, as last listed, say about fault rates. */
+  public LearnedRates learned(FaultCatalogue catalogue) {
+    return LearnedRates.of(catalogue, FaultPriors.shipped(), listed(notes()).counts());
+  }
+
+  /**
+   * The rates that the user chose for rankings.
+   *
+   * @throws InputException if they come from a file that can't be used
+   */
+  public FaultPriors priors(FaultCatalogue catalogue) {
+    RatesInUse use = notes().rates();
+    FaultPriors shipped = FaultPriors.shipped();
+    return switch (use.kind()) {
+      case SHIPPED -> shipped;
+      case OWN -> shipped.withRates(learned(catalogue).learned());
+      case FILE -> shipped.withRates(RatesFile.read(use.file().orElseThrow()));
+    };
   }
 
   private static Path place(Path file) {

@@ -11,6 +11,7 @@ import holdcurve.inference.answer.Verdict;
 import holdcurve.inference.posterior.HypothesisPosterior;
 import holdcurve.inference.posterior.Posterior;
 import holdcurve.inference.posterior.PosteriorDraw;
+import holdcurve.inference.prior.FaultPriors;
 import holdcurve.inference.ranking.RankingService;
 import holdcurve.record.job.FindingsInTime;
 import holdcurve.record.job.HoldTest;
@@ -44,7 +45,12 @@ public final class RepairCheckService implements RepairChecker {
 
   /** With the shipped priors. */
   public static RepairCheckService of(FaultCatalogue catalogue) {
-    return new RepairCheckService(new RankingService(catalogue), catalogue);
+    return of(catalogue, FaultPriors.shipped());
+  }
+
+  /** With fault rates of any kind. */
+  public static RepairCheckService of(FaultCatalogue catalogue, FaultPriors priors) {
+    return new RepairCheckService(new RankingService(catalogue, priors), catalogue);
   }
 
   @Override

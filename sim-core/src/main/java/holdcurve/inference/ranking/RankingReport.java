@@ -57,6 +57,7 @@ final class RankingReport {
   private final List<EvaluatedHypothesis> evaluated;
   private final long seed;
   private final List<Message> notes;
+  private final RateShift rates;
   private final double[] probabilities;
   private final Map<String, Double> byId = new HashMap<>();
 
@@ -66,12 +67,14 @@ final class RankingReport {
       Identifiability alike,
       List<EvaluatedHypothesis> evaluated,
       long seed,
+      RateShift rates,
       List<Message> notes) {
     this.job = job;
     this.data = data;
     this.alike = alike;
     this.evaluated = evaluated;
     this.seed = seed;
+    this.rates = rates;
     this.notes = new ArrayList<>(notes);
     probabilities = probabilities(evaluated);
     for (int i = 0; i < evaluated.size(); i++) {
@@ -94,6 +97,7 @@ final class RankingReport {
         new ArrayList<>(
             workers.each(all, this::name, i -> Optional.of(suspect(i, !verdictOnly)), 0.9, 1));
     suspects.sort(Comparator.comparingDouble(Suspect::probability).reversed());
+    rates.note(suspects).ifPresent(notes::add);
     List<EvaluatedHypothesis> singles =
         evaluated.stream()
             .filter(j -> j.hypothesis().members().size() == 1)

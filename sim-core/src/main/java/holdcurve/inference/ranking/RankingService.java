@@ -47,7 +47,12 @@ public final class RankingService implements Ranker {
 
   /** Uses the shipped priors and every core. */
   public RankingService(FaultCatalogue catalogue) {
-    this(catalogue, FaultPriors.shipped(), Runtime.getRuntime().availableProcessors());
+    this(catalogue, FaultPriors.shipped());
+  }
+
+  /** Uses every core. */
+  public RankingService(FaultCatalogue catalogue, FaultPriors priors) {
+    this(catalogue, priors, Runtime.getRuntime().availableProcessors());
   }
 
   /**
@@ -121,7 +126,8 @@ public final class RankingService implements Ranker {
     catalogue.failures().stream().filter(f -> !problems.contains(f)).forEach(problems::add);
     notes.addAll(Message.plain(problems));
     List<EvaluatedHypothesis> averaged = new UnknownLaws(data, alike).averaged(evaluated);
-    return new RankingReport(job, data, alike, averaged, seed, notes);
+    RateShift rates = new RateShift(catalogue, priors, job.priors());
+    return new RankingReport(job, data, alike, averaged, seed, rates, notes);
   }
 
   /** Pairs with a leading suspect, of faults that don't drain the same fuel the same way. */

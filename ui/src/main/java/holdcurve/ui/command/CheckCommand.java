@@ -32,6 +32,8 @@ final class CheckCommand implements Callable<Integer> {
 
   @Mixin private Plugins plugins;
 
+  @Mixin private Rates rates;
+
   @Parameters(paramLabel = "JOB", description = "A job (*.job.json).")
   private Path file;
 
@@ -49,7 +51,8 @@ final class CheckCommand implements Callable<Integer> {
     ProgressLine progress = new ProgressLine(spec.commandLine().getErr());
     FaultCatalogue catalogue = plugins.catalogue();
     RepairCheck check =
-        new RepairCheckService(new RankingService(catalogue).verdictOnly(), catalogue)
+        new RepairCheckService(
+                new RankingService(catalogue, rates.priors(catalogue)).verdictOnly(), catalogue)
             .check(job, Optional.ofNullable(test), output.seed, progress);
     progress.clear();
     CheckText.print(check, job, out);

@@ -53,6 +53,7 @@ public final class HoldcurveCommand implements Callable<Integer> {
     commands.put("check", CheckCommand.class);
     commands.put("refit", RefitCommand.class);
     commands.put("report", ReportCommand.class);
+    commands.put("cases", CasesCommand.class);
     commands.put("simulate", SimulateCommand.class);
     commands.put("faults", FaultsCommand.class);
     commands.put("bench-sheet", BenchSheetCommand.class);
@@ -94,6 +95,7 @@ public final class HoldcurveCommand implements Callable<Integer> {
     if (commands.size() > 1) {
       line.addSubcommand(help());
     }
+    line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setOut(out);
     line.setErr(err);
     line.setParameterExceptionHandler((exception, args) -> WrongUse.tell(exception));

@@ -29,6 +29,8 @@ final class PlanCommand implements Callable<Integer> {
 
   @Mixin private Plugins plugins;
 
+  @Mixin private Rates rates;
+
   @Parameters(paramLabel = "JOB", description = "A job (*.job.json).")
   private Path file;
 
@@ -46,7 +48,7 @@ final class PlanCommand implements Callable<Integer> {
     Job job = CurrentTests.of(whole);
     ProgressLine progress = new ProgressLine(spec.commandLine().getErr());
     Posterior posterior =
-        new RankingService(catalogue)
+        new RankingService(catalogue, rates.priors(catalogue))
             .verdictOnly()
             .believe(job, output.seed, Planner.DRAWS, progress);
     Undecided.stopIfUnexplained(posterior.ranking());

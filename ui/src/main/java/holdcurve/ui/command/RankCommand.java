@@ -2,6 +2,7 @@ package holdcurve.ui.command;
 
 import holdcurve.common.input.InputException;
 import holdcurve.common.message.PressureUnit;
+import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.JobReader;
 import holdcurve.file.RankingTable;
 import holdcurve.file.RankingWriter;
@@ -36,6 +37,8 @@ final class RankCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
   @Mixin private Plugins plugins;
+
+  @Mixin private Rates rates;
 
   @Parameters(
       paramLabel = "FILE",
@@ -90,7 +93,8 @@ final class RankCommand implements Callable<Integer> {
     Job job = CurrentTests.of(whole);
     Printout out = new Printout(spec.commandLine().getOut(), unit());
     ProgressLine progress = new ProgressLine(spec.commandLine().getErr());
-    RankingService service = new RankingService(plugins.catalogue());
+    FaultCatalogue catalogue = plugins.catalogue();
+    RankingService service = new RankingService(catalogue, rates.priors(catalogue));
     boolean all = full || csv != null || output.isAsked();
     Ranking ranking = (all ? service : service.verdictOnly()).rank(job, output.seed, progress);
     progress.clear();

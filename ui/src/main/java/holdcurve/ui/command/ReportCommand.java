@@ -2,6 +2,7 @@ package holdcurve.ui.command;
 
 import holdcurve.advice.check.RepairCheck;
 import holdcurve.advice.check.RepairCheckService;
+import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.CheckWriter;
 import holdcurve.file.JobReader;
 import holdcurve.record.job.Job;
@@ -32,6 +33,8 @@ final class ReportCommand implements Callable<Integer> {
 
   @Mixin private Plugins plugins;
 
+  @Mixin private Rates rates;
+
   @Parameters(paramLabel = "JOB", description = "A job (*.job.json).")
   private Path file;
 
@@ -50,8 +53,9 @@ final class ReportCommand implements Callable<Integer> {
     Job job = JobReader.read(file);
     ReportFiles files = ReportFiles.beside(file, Optional.ofNullable(folder));
     ProgressLine progress = new ProgressLine(spec.commandLine().getErr());
+    FaultCatalogue catalogue = plugins.catalogue();
     RepairCheck check =
-        RepairCheckService.of(plugins.catalogue())
+        RepairCheckService.of(catalogue, rates.priors(catalogue))
             .check(job, Optional.empty(), output.seed, progress);
     progress.clear();
     files.write(new JobReport(job, check, LocalDate.now(), units.ofJob(file)));

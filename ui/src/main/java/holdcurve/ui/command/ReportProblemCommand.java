@@ -1,6 +1,8 @@
 package holdcurve.ui.command;
 
 import holdcurve.common.message.PressureUnit;
+import holdcurve.fault.FaultCatalogue;
+import holdcurve.file.CaseShelf;
 import holdcurve.file.JobReader;
 import holdcurve.file.JobWriter;
 import holdcurve.inference.ranking.RankingService;
@@ -78,9 +80,11 @@ final class ReportProblemCommand implements Callable<Integer> {
     ProgressLine progress = new ProgressLine(spec.commandLine().getErr());
     try {
       Job job = CurrentTests.of(JobReader.read(file));
+      FaultCatalogue catalogue = plugins.catalogue();
       StringWriter ranked = new StringWriter();
       RankingText.print(
-          new RankingService(plugins.catalogue()).rank(job, seed, progress),
+          new RankingService(catalogue, CaseShelf.usual().priors(catalogue))
+              .rank(job, seed, progress),
           job,
           new Printout(new PrintWriter(ranked), PressureUnit.BAR));
       notes.add(ranked.toString());

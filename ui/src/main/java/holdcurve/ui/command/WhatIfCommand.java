@@ -53,6 +53,8 @@ final class WhatIfCommand implements Callable<Integer> {
 
   @Mixin private Plugins plugins;
 
+  @Mixin private Rates rates;
+
   @Parameters(
       arity = "0..1",
       paramLabel = "JOB",
@@ -178,7 +180,9 @@ final class WhatIfCommand implements Callable<Integer> {
   private Asked believed(Job job, FaultCatalogue catalogue) {
     ProgressLine progress = new ProgressLine(spec.commandLine().getErr());
     Posterior posterior =
-        new RankingService(catalogue).verdictOnly().believe(job, output.seed, DRAWS, progress);
+        new RankingService(catalogue, rates.priors(catalogue))
+            .verdictOnly()
+            .believe(job, output.seed, DRAWS, progress);
     progress.clear();
     Undecided.stopIfUnexplained(posterior.ranking());
     return new Asked(job.title(), job.circuit(), posterior.posterior(), Optional.of(posterior));

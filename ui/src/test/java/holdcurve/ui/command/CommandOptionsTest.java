@@ -45,7 +45,7 @@ class CommandOptionsTest {
   private static final String JOB = "job";
 
   /** Commands that chance has no part in. */
-  private static final Set<String> CERTAIN = Set.of("refit", "faults", "bench-sheet");
+  private static final Set<String> CERTAIN = Set.of("refit", "faults", "bench-sheet", "cases");
 
   /** Commands that can do without a file. */
   private static final Set<String> WITHOUT_FILE = Set.of("faults", "whatif", "practise");

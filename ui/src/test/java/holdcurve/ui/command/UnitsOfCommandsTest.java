@@ -29,7 +29,8 @@ class UnitsOfCommandsTest {
 
   /** Commands that print no pressure of a circuit, and one whose parts have the option. */
   private static final Set<String> WITHOUT =
-      Set.of("refit", "faults", "job", "window", "report-problem", "about", "guide", "help");
+      Set.of(
+          "refit", "faults", "job", "cases", "window", "report-problem", "about", "guide", "help");
 
   @TempDir private Path folder;
 
