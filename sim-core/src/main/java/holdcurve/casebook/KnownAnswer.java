@@ -64,7 +64,9 @@ public record KnownAnswer(
   public String words() {
     return switch (kind) {
       case SOUND -> String.format(Locale.ROOT, "No fault found, %.0f %%", 100 * chance);
-      case LEAK, FAULT -> String.format(Locale.ROOT, "%s, %.0f %%", suspect, 100 * chance);
+      case LEAK, FAULT ->
+          String.format(
+              Locale.ROOT, "%s%s, %.0f %%", alone ? "" : "Likeliest: ", suspect, 100 * chance);
       case OPEN -> String.format(Locale.ROOT, "Not settled: %s, %.0f %%", suspect, 100 * chance);
       case UNEXPLAINED -> "Not explained";
     };

@@ -11,6 +11,7 @@ import holdcurve.common.input.InputException;
 import holdcurve.common.input.NoAnswerException;
 import holdcurve.common.work.Progress;
 import holdcurve.fault.FaultCatalogue;
+import holdcurve.fault.LeakFault;
 import holdcurve.file.CaseShelf;
 import holdcurve.file.CaseTable;
 import holdcurve.file.JobReader;
@@ -104,7 +105,7 @@ final class CasesCommand implements Callable<Integer> {
     }
     progress.clear();
     List<CaseEntry> shown = selection.of(book);
-    CasesText.print(book, shown, out);
+    CasesText.print(book, shown, this::name, out);
     failed.forEach(one -> Wrapped.print(out, "  - ", one));
     out.flush();
     CaseBook listed = book;
@@ -113,6 +114,10 @@ final class CasesCommand implements Callable<Integer> {
     }
     output.write(() -> CaseTable.json(listed, shown));
     return 0;
+  }
+
+  private String name(String fault) {
+    return plugins.catalogue().byId(fault).map(LeakFault::name).orElse(fault);
   }
 
   private CaseNotes notes(CaseShelf shelf) {

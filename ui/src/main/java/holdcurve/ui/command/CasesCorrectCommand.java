@@ -80,14 +80,7 @@ final class CasesCorrectCommand implements Callable<Integer> {
     Correction now = notes.corrections().getOrDefault(place, Correction.EMPTY);
     out.println(title + ":");
     out.println(
-        switch (now.fault()) {
-          case "" -> "  The job decides what it was.";
-          case Correction.NONE -> "  Counts as no confirmed fault.";
-          default ->
-              "  It was: "
-                  + catalogue.byId(now.fault()).map(LeakFault::name).orElse(now.fault())
-                  + ".";
-        });
+        "  " + CasesText.said(now, id -> catalogue.byId(id).map(LeakFault::name).orElse(id)));
     if (!now.car().isEmpty()) {
       out.println("  Car: " + now.car() + ".");
     }

@@ -2,6 +2,7 @@ package holdcurve.ui.command;
 
 import holdcurve.casebook.CaseBook;
 import holdcurve.casebook.CaseEntry;
+import holdcurve.casebook.Correction;
 import holdcurve.casebook.KnownAnswer;
 import holdcurve.casebook.LearnedRates;
 import holdcurve.common.message.PartName;
@@ -9,6 +10,8 @@ import holdcurve.record.job.Repair;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.function.UnaryOperator;
 
 /** The case book as text for a terminal, 80 columns wide. */
 final class CasesText {
@@ -19,7 +22,11 @@ final class CasesText {
 
   private CasesText() {}
 
-  static void print(CaseBook book, List<CaseEntry> shown, PrintWriter out) {
+  /**
+   * @param name name of the fault of an id
+   */
+  static void print(
+      CaseBook book, List<CaseEntry> shown, UnaryOperator<String> name, PrintWriter out) {
     if (!shown.isEmpty()) {
       out.printf("%-10s  %-" + CAR + "s  %s%n", "Date", "Car", "State");
     }
@@ -31,6 +38,13 @@ final class CasesText {
           entry.state().words());
       entry.answer().map(KnownAnswer::words).ifPresent(said -> Wrapped.print(out, INDENT, said));
       entry.repair().ifPresent(repair -> Wrapped.print(out, INDENT, repaired(entry, repair)));
+      Correction said = book.correction(entry);
+      if (!said.fault().isEmpty()) {
+        Wrapped.print(out, INDENT, said(said, name));
+      }
+      if (!said.car().isEmpty()) {
+        Wrapped.print(out, INDENT, "Car: " + said.car() + ".");
+      }
       Wrapped.print(out, INDENT, entry.file().toString());
     }
     out.println(jobs(shown.size()) + (shown.size() < book.entries().size() ? " shown." : "."));
@@ -38,6 +52,15 @@ final class CasesText {
       out.println("Left out:");
       book.broken().forEach(one -> Wrapped.print(out, "  - ", one.file() + ": " + one.reason()));
     }
+  }
+
+  /** What the user says a case was. */
+  static String said(Correction said, UnaryOperator<String> name) {
+    return switch (said.fault()) {
+      case "" -> "The job decides what it was.";
+      case Correction.NONE -> "Counts as no confirmed fault.";
+      default -> "It was: " + name.apply(said.fault()) + ".";
+    };
   }
 
   private static String jobs(int count) {
@@ -69,7 +92,7 @@ final class CasesText {
   }
 
   /** Rates in per cent of circuits. */
-  static void print(LearnedRates learned, java.util.Map<String, Double> used, PrintWriter out) {
+  static void print(LearnedRates learned, Map<String, Double> used, PrintWriter out) {
     out.printf("%-44s  %7s  %7s  %7s  %5s%n", "Fault", "Shipped", "Yours", "Used", "Cases");
     for (LearnedRates.Rate rate : learned.rates()) {
       out.printf(

@@ -18,8 +18,8 @@ final class Rates {
         names = "--own-rates",
         paramLabel = "FILE",
         description =
-            "Use the fault rates in this file, as 'cases rates --export' writes it (default: what"
-                + " 'cases rates --use' chose, else the shipped ones).")
+            "Use the fault rates in this file, as 'cases rates --export' writes it. Without it, what"
+                + " 'cases rates --use' chose.")
     private Path file;
 
     @Option(names = "--shipped-rates", description = "Use the fault rates that are shipped.")

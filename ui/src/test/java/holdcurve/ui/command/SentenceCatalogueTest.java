@@ -117,6 +117,7 @@ class SentenceCatalogueTest {
       print("faults", "--circuit", circuit, "--explain", fault);
     }
     practise();
+    cases();
     broken(circuit);
     help(HoldcurveCommand.commandLine(new PrintWriter(System.err), new PrintWriter(System.err)));
     stories();
@@ -153,6 +154,42 @@ class SentenceCatalogueTest {
         .map(found -> found.group(1))
         .distinct()
         .toList();
+  }
+
+  /** Listed, ranked, corrected, and ranked by what was learned, in a home of their own. */
+  private static void cases() throws IOException {
+    Path jobs = Files.createDirectories(folder.resolve("jobs"));
+    for (String under : List.of("circuits", "logs")) {
+      Files.createDirectories(jobs.resolve(under));
+      for (Path file : files(under, "")) {
+        Files.copy(file, jobs.resolve(under).resolve(file.getFileName()));
+      }
+    }
+    for (Path file : files("", ".job.json")) {
+      String name = "car-" + jobs.toFile().list().length + ".job.json";
+      Files.copy(file, jobs.resolve(name));
+    }
+    Path job = jobs.resolve("one.job.json");
+    Files.copy(SCENARIOS.resolve("check-valve.job.json"), job);
+    Files.writeString(jobs.resolve("odd.job.json"), "{ \"format\": 7 }");
+    Path rates = folder.resolve("rates.json");
+    String before = System.setProperty("user.home", folder.resolve("home").toString());
+    try {
+      print("cases");
+      print("cases", jobs.toString(), "--keep", "--rank");
+      print("cases", "correct", job.toString());
+      print("cases", "correct", job.toString(), "--fault", "feed-side-joint", "--car", "AB 123");
+      print("cases", "correct", job.toString(), "--no-fault");
+      print("cases", "--search", "ab 123");
+      print("cases", "correct", job.toString(), "--fault", "feed-side-joint");
+      print("cases", "rates", "--use", "own", "--export", rates.toString());
+      print("rank", "--full", job.toString());
+      print("cases", "rates", "--use", rates.toString());
+      print("cases", "rates", "--use", job.toString());
+      print("cases", "correct", job.toString(), "--as-filed");
+    } finally {
+      System.setProperty("user.home", before);
+    }
   }
 
   private static void practise() {

@@ -43,6 +43,7 @@ final class EveryCommand {
             + "exercises/thin-hose.exercise.json");
     run("practise --circuit " + circuit + " --make 2 --out " + out);
     run("report-problem " + job + " --out " + out + "problem.zip");
+    run("cases " + in + " --csv " + out + "cases.csv");
     run("about");
     record.print(Path.of(arguments[2]), Path.of(out + "control.txt"));
   }

@@ -54,14 +54,16 @@ class ReachTest {
             own.out().toString(),
             folder.resolve("record.jfr").toString());
     assertEquals(
-        14, said.stream().filter(line -> line.startsWith("0 ")).count(), () -> said.toString());
-    assertEquals(List.of(), OwnHome.names(own.home()));
+        15, said.stream().filter(line -> line.startsWith("0 ")).count(), () -> said.toString());
+    Path book = own.home().resolve(".holdcurve");
+    assertEquals(List.of(".holdcurve"), OwnHome.names(own.home()), "what the case book keeps");
+    assertEquals(List.of("cases"), OwnHome.names(book));
     assertEquals(List.of(), OwnHome.names(own.here()));
     TreeMap<Path, String> after = OwnHome.contents(own.in());
     Path job = own.in().resolve("rail-loss.job.json");
     assertEquals(Set.of(job, backup(job)), changed(before, after));
     assertEquals(before.get(job), after.get(backup(job)));
-    wroteOnly(List.of(own.in(), own.out()), own.out(), said);
+    wroteOnly(List.of(own.in(), own.out(), book), own.out(), said);
   }
 
   /** It is killed with work unsaved, started again, brings the work back and saves it. */

@@ -1,0 +1,186 @@
+package holdcurve.file;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import holdcurve.casebook.BrokenCase;
+import holdcurve.casebook.CaseBook;
+import holdcurve.casebook.CaseEntry;
+import holdcurve.casebook.CaseNotes;
+import holdcurve.casebook.Correction;
+import holdcurve.casebook.JobState;
+import holdcurve.casebook.KnownAnswer;
+import holdcurve.casebook.RatesInUse;
+import holdcurve.common.input.InputException;
+import holdcurve.common.work.Progress;
+import holdcurve.inference.answer.Verdict;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Jobs in folders, and what the case book keeps about them. */
+class CaseShelfTest {
+  private static final Path SCENARIOS = Path.of(System.getProperty("holdcurve.root"), "scenarios");
+  private static final KnownAnswer LEAKS =
+      new KnownAnswer(
+          Verdict.Kind.LEAK, true, "Injector drips, \"at\" its tip", 0.7, Optional.empty());
+
+  @TempDir private Path folder;
+  private Path jobs;
+  private CaseShelf shelf;
+  private CaseNotes notes;
+
+  @BeforeEach
+  void copyTwoJobs() throws IOException {
+    jobs = Files.createDirectories(folder.resolve("jobs/2026"));
+    for (String name :
+        List.of("circuits/six-cylinder-return-line.circuit.json", "logs/sound-base.csv")) {
+      Files.copy(SCENARIOS.resolve(name), jobs.resolve(name.replaceFirst(".*/", "")));
+    }
+    job("blue", "Blue, \"the fast one\"");
+    job("red", "Red");
+    shelf = new CaseShelf(folder.resolve("home/cases"));
+    notes = CaseNotes.NONE.withFolders(List.of(folder.resolve("jobs")));
+  }
+
+  private void job(String name, String title) throws IOException {
+    Files.writeString(
+        jobs.resolve(name + ".job.json"),
+        """
+        { "format": "holdcurve-job/1", "title": "%s",
+          "circuit": "six-cylinder-return-line.circuit.json",
+          "tests": [ { "id": "first", "log": "sound-base.csv", "date": "2026-04-10" } ],
+          "repairs": [ { "date": "2026-04-11", "part": "check-valve", "after_test": "first",
+                         "note": "renewed,\\nwith rings" } ] }
+        """
+            .formatted(title.replace("\"", "\\\"")));
+  }
+
+  private CaseBook list() {
+    return shelf.list(notes, Progress.NONE);
+  }
+
+  private static CaseEntry find(CaseBook book, String name) {
+    return book.entries().stream()
+        .filter(entry -> entry.file().getFileName().toString().startsWith(name))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static Set<String> below(Path top) throws IOException {
+    try (Stream<Path> all = Files.walk(top)) {
+      return all.map(Path::toString).collect(Collectors.toCollection(TreeSet::new));
+    }
+  }
+
+  @Test
+  void theIndexSaysWhatTheFilesSay() throws IOException {
+    Set<String> before = below(jobs);
+    CaseBook read = list();
+    assertEquals(2, read.entries().size());
+    assertEquals("Blue, \"the fast one\"", find(read, "blue").car());
+    assertEquals(JobState.REPAIRED, find(read, "blue").state());
+    CaseBook kept = list();
+    assertEquals(
+        find(read, "red").repair().map(r -> r.note()),
+        find(kept, "red").repair().map(r -> r.note()));
+    assertEquals(find(read, "blue").car(), find(kept, "blue").car());
+    assertEquals(before, below(jobs), "nothing is written beside jobs");
+  }
+
+  @Test
+  void brokenFilesAreNamedAndSkipped() throws IOException {
+    Files.writeString(
+        jobs.resolve("odd.job.json"), "{ \"format\": \"holdcurve-job/1\", \"title\": 7 }");
+    Files.writeString(jobs.resolve("cut.job.json"), "{ \"format\":");
+    for (CaseBook book : List.of(list(), list())) {
+      assertEquals(2, book.entries().size());
+      Map<String, String> broken =
+          book.broken().stream()
+              .collect(
+                  Collectors.toMap(b -> b.file().getFileName().toString(), BrokenCase::reason));
+      assertEquals(Set.of("odd.job.json", "cut.job.json"), broken.keySet());
+      assertTrue(broken.get("odd.job.json").contains("found 7 where a text belongs"));
+    }
+  }
+
+  @Test
+  void aFolderThatIsGoneIsNamed() {
+    notes = notes.withFolders(List.of(folder.resolve("gone")));
+    assertEquals("there is no such folder", list().broken().get(0).reason());
+  }
+
+  @Test
+  void linksRunInNoCircles() throws IOException {
+    Files.createSymbolicLink(jobs.resolve("round"), folder.resolve("jobs"));
+    assertEquals(2, list().entries().size());
+    assertEquals(List.of(), list().broken());
+  }
+
+  @Test
+  void anAnswerIsKeptUntilAnyOfItsFilesChanges() throws IOException {
+    list();
+    shelf.keep(jobs.resolve("blue.job.json"), LEAKS);
+    shelf.keep(jobs.resolve("red.job.json"), LEAKS);
+    assertEquals(Optional.of(LEAKS), find(list(), "blue").answer());
+    job("blue", "Blue, sold");
+    assertEquals(Optional.empty(), find(list(), "blue").answer());
+    assertEquals(Optional.of(LEAKS), find(list(), "red").answer());
+    Files.writeString(jobs.resolve("sound-base.csv"), "time_s,pressure_bar\n0,2\n60,2\n120,2\n");
+    assertEquals(Optional.empty(), find(list(), "red").answer());
+  }
+
+  @Test
+  void otherFoldersKeepTheirAnswers() throws IOException {
+    list();
+    shelf.keep(jobs.resolve("red.job.json"), LEAKS);
+    Path other = Files.createDirectories(folder.resolve("other"));
+    shelf.list(notes.withFolders(List.of(other)), Progress.NONE);
+    assertEquals(Optional.of(LEAKS), find(list(), "red").answer());
+  }
+
+  @Test
+  void aTornIndexIsMadeAnew() throws IOException {
+    list();
+    Path index = folder.resolve("home/cases/case-index.csv");
+    for (String torn :
+        List.of("", "# holdcurve-case-index/9\na,b\n", "# holdcurve-case-index/1\n\"a")) {
+      Files.writeString(index, torn);
+      assertEquals(2, list().entries().size(), torn);
+    }
+  }
+
+  @Test
+  void whatWasSaidComesBack() {
+    assertEquals(CaseNotes.NONE, shelf.notes());
+    CaseNotes said =
+        notes
+            .withRates(new RatesInUse(RatesInUse.Kind.FILE, Optional.of(folder.resolve("r.json"))))
+            .with(jobs.resolve("red.job.json"), c -> new Correction("injector-tip", "AB 123"));
+    shelf.keep(said);
+    assertEquals(said, shelf.notes());
+    CaseNotes taken = said.with(jobs.resolve("red.job.json"), c -> Correction.EMPTY);
+    assertEquals(Map.of(), taken.corrections());
+  }
+
+  @Test
+  void aNotesFileThatIsWrongIsSaidAndLeftAlone() throws IOException {
+    shelf.keep(notes);
+    Path file = folder.resolve("home/cases/case-book.json");
+    Files.writeString(file, "{ \"format\": \"holdcurve-case-book/1\", \"rates\": \"best\" }");
+    String said = assertThrows(InputException.class, shelf::notes).getMessage();
+    assertTrue(said.contains("write shipped, own or file"), said);
+    assertTrue(Files.readString(file).contains("best"));
+  }
+}
