@@ -1,11 +1,15 @@
 package holdcurve.ui.window;
 
 import holdcurve.advice.check.RepairCheckService;
+import holdcurve.fault.FaultCatalogue;
+import holdcurve.file.CaseShelf;
 import holdcurve.inference.ranking.RankingService;
 import holdcurve.ui.theme.Appearance;
 import holdcurve.ui.window.benchsheet.BenchSheetModel;
 import holdcurve.ui.window.benchsheet.BenchSheetPage;
 import holdcurve.ui.window.benchsheet.DropTestModel;
+import holdcurve.ui.window.cases.CasesModel;
+import holdcurve.ui.window.cases.CasesPage;
 import holdcurve.ui.window.circuit.CircuitModel;
 import holdcurve.ui.window.circuit.CircuitPage;
 import holdcurve.ui.window.frame.Desk;
@@ -14,6 +18,7 @@ import holdcurve.ui.window.frame.Page;
 import holdcurve.ui.window.frame.WindowView;
 import holdcurve.ui.window.holdtests.HoldTestsModel;
 import holdcurve.ui.window.holdtests.HoldTestsPage;
+import holdcurve.ui.window.job.FaultsModel;
 import holdcurve.ui.window.job.OpenJobModel;
 import holdcurve.ui.window.practice.ExerciseDraft;
 import holdcurve.ui.window.practice.PracticeModel;
@@ -117,12 +122,18 @@ public final class HoldcurveWindow {
         desk ->
             new RepairCheckPage(
                 new RepairCheckModel(
-                    desk.jobs(),
-                    () -> RepairCheckService.of(desk.faults().catalogue()),
-                    LocalDate::now,
-                    desk.faults()::parts),
+                    desk.jobs(), () -> checker(desk), LocalDate::now, desk.faults()::parts),
                 () -> desk.page().set("Hold tests"),
                 desk.dialogs()::show),
+        desk ->
+            new CasesPage(
+                new CasesModel(
+                    desk.jobs(),
+                    desk.faults(),
+                    CaseShelf.usual(),
+                    () -> ranker(desk.faults()),
+                    () -> checker(desk)),
+                desk),
         desk ->
             new PracticePage(
                 new PracticeModel(
@@ -130,6 +141,17 @@ public final class HoldcurveWindow {
                 new ExerciseDraft(desk.jobs().work(), desk.faults()::catalogue, new Random()),
                 desk.dialogs(),
                 desk.jobs().pressures()));
+  }
+
+  /** Ranks by the fault rates that the user chose in the case book. */
+  static RankingService ranker(FaultsModel faults) {
+    FaultCatalogue catalogue = faults.catalogue();
+    return new RankingService(catalogue, CaseShelf.usual().priors(catalogue));
+  }
+
+  private static RepairCheckService checker(Desk desk) {
+    FaultCatalogue catalogue = desk.faults().catalogue();
+    return RepairCheckService.of(catalogue, CaseShelf.usual().priors(catalogue));
   }
 
   private static Page whatIf(Desk desk) {

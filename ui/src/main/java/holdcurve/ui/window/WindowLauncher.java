@@ -3,7 +3,6 @@ package holdcurve.ui.window;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.JobReader;
 import holdcurve.inference.ranking.Ranker;
-import holdcurve.inference.ranking.RankingService;
 import holdcurve.ui.scenario.Scenarios;
 import holdcurve.ui.theme.Appearance;
 import holdcurve.ui.window.frame.Desk;
@@ -123,7 +122,7 @@ public final class WindowLauncher {
     try {
       List<Autosave.Kept> left = Autosave.left(HOME.resolve("unsaved"));
       Optional<Autosave> autosave = autosave();
-      Supplier<Ranker> ranker = () -> new RankingService(faults.catalogue());
+      Supplier<Ranker> ranker = () -> HoldcurveWindow.ranker(faults);
       OpenJobModel model =
           new OpenJobModel(
               JobReader::readUnfinished,

@@ -104,6 +104,7 @@ class FirstOpeningTest {
             "What if",
             "Repair check",
             "Bench sheet",
+            "Cases",
             "Practice")) {
       watched(page, () -> desk.page().set(page), () -> page.equals(desk.page().get()));
     }

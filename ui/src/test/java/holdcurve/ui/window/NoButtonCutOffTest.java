@@ -33,6 +33,7 @@ class NoButtonCutOffTest {
           "Bench sheet",
           "What if",
           "Repair check",
+          "Cases",
           "Practice");
 
   private ShownWindow window;

@@ -52,7 +52,14 @@ class SpokenNamesTest {
     Set<String> seen = new HashSet<>();
     for (String page :
         new String[] {
-          "Circuit", "Hold tests", "Suspects", "Bench sheet", "What if", "Repair check", "Practice"
+          "Circuit",
+          "Hold tests",
+          "Suspects",
+          "Bench sheet",
+          "What if",
+          "Repair check",
+          "Cases",
+          "Practice"
         }) {
       run(() -> window.desk().page().set(page));
       if (page.equals("Circuit")) {

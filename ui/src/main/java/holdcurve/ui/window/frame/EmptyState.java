@@ -143,7 +143,10 @@ final class EmptyState extends VBox {
     Button practice = new Button("Practise on a car with a hidden fault");
     practice.setId("to-practice");
     practice.setOnAction(event -> desk.page().set("Practice"));
-    FlowPane others = new FlowPane(choose, practice);
+    Button cases = new Button("All jobs of your garage");
+    cases.setId("to-cases");
+    cases.setOnAction(event -> desk.page().set("Cases"));
+    FlowPane others = new FlowPane(choose, cases, practice);
     others.getStyleClass().add("hc-buttons");
     return others;
   }

@@ -45,6 +45,11 @@ public interface FileDialogs {
     return Optional.empty();
   }
 
+  /** Asks which folder with jobs the case book is to list. */
+  default Optional<Path> chooseJobFolder() {
+    return Optional.empty();
+  }
+
   /**
    * Says that a plugin is a program, and asks which folder holds the plugins.
    *

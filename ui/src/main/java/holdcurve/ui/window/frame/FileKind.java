@@ -22,6 +22,10 @@ public record FileKind(String title, String name, List<String> patterns) {
   public static final FileKind SCORES =
       new FileKind("Scores of a class", "Scores", List.of("*.csv"));
 
+  public static final FileKind CASES =
+      new FileKind("The case book as a file", "Tables", List.of("*.csv"));
+  public static final FileKind RATES =
+      new FileKind("Fault rates of a garage", "Fault rates", List.of("*.json"));
   public static final FileKind PICTURE =
       new FileKind("The picture as a file", "Pictures", List.of("*.png"));
   public static final FileKind PROBLEM =

@@ -66,6 +66,13 @@ public final class NativeFileDialogs implements FileDialogs {
   }
 
   @Override
+  public Optional<Path> chooseJobFolder() {
+    DirectoryChooser chooser = new DirectoryChooser();
+    chooser.setTitle("Folder with jobs");
+    return Optional.ofNullable(chooser.showDialog(owner)).map(File::toPath);
+  }
+
+  @Override
   public Optional<Path> chooseBenchSheet(Path near) {
     ExtensionFilter sheets =
         new ExtensionFilter("Bench sheets", "*.csv", "*.tsv", "*.txt", "*.bench.json");

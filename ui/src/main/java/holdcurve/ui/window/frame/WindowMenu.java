@@ -12,7 +12,9 @@ import java.util.Set;
 import java.util.function.Consumer;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
+import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.value.ObservableStringValue;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuBar;
@@ -41,6 +43,9 @@ final class WindowMenu extends MenuBar {
   private final OpenJobModel model;
   private final BooleanBinding noJob;
 
+  /** Whether the page on view needs no open job. */
+  private final BooleanProperty withoutJob = new SimpleBooleanProperty();
+
   /**
    * @param files what the menu "File" does
    * @param pages in the order of the work
@@ -57,7 +62,7 @@ final class WindowMenu extends MenuBar {
     this.desk = desk;
     model = desk.jobs();
     noJob = model.jobProperty().isNull();
-    page.disableProperty().bind(noJob);
+    page.disableProperty().bind(noJob.and(withoutJob.not()));
     List<Menu> always = List.of(file(desk, files), edit(undoing), view(desk), go(pages, show));
     getMenus().addAll(always);
     getMenus().addAll(page, help(() -> keys.show(always, pages)));
@@ -154,7 +159,7 @@ final class WindowMenu extends MenuBar {
       KeyCombination keys = i < DIGITS.size() ? onShortcut(DIGITS.get(i)) : null;
       go.getItems().add(item(one.title(), keys, () -> show.accept(one)));
     }
-    go.disableProperty().bind(noJob);
+    go.disableProperty().bind(noJob.and(withoutJob.not()));
     return go;
   }
 
@@ -184,6 +189,7 @@ final class WindowMenu extends MenuBar {
 
   /** Offers what the page on view can do. */
   void show(Page shown) {
+    withoutJob.set(!shown.needsJob());
     page.getItems().setAll(shown.actions());
   }
 
