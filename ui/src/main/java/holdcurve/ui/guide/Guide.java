@@ -21,6 +21,7 @@ public final class Guide {
           "proving",
           "bench-sheet",
           "drop-test",
+          "cases",
           "practice",
           "logs",
           "commands",
@@ -37,6 +38,7 @@ public final class Guide {
           "Bench sheet", "bench-sheet",
           "What if", "ordering",
           "Repair check", "proving",
+          "Cases", "cases",
           "Practice", "practice");
 
   private Guide() {}

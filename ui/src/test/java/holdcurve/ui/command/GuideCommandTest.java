@@ -22,7 +22,8 @@ import org.junit.jupiter.api.io.TempDir;
 class GuideCommandTest {
   private static final Path SCENARIOS = Path.of(System.getProperty("holdcurve.root"), "scenarios");
   private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
-  private static final Pattern FILE = Pattern.compile("[\\w./-]+\\.(json|csv|pdf|zip)|class|guide");
+  private static final Pattern FILE =
+      Pattern.compile("[\\w./-]+\\.(json|csv|pdf|zip)|class|guide|scenarios");
 
   @TempDir Path folder;
 
@@ -33,9 +34,14 @@ class GuideCommandTest {
     Files.createDirectory(folder.resolve("class"));
     List<String> lines = commandLines();
     assertTrue(lines.size() > 20, lines::toString);
-    for (String line : lines) {
-      Console done = Console.run(arguments(line));
-      assertEquals(0, done.exitCode(), () -> line + "\n" + done.err() + done.out());
+    String home = System.setProperty("user.home", folder.resolve("home").toString());
+    try {
+      for (String line : lines) {
+        Console done = Console.run(arguments(line));
+        assertEquals(0, done.exitCode(), () -> line + "\n" + done.err() + done.out());
+      }
+    } finally {
+      System.setProperty("user.home", home);
     }
   }
 

@@ -13,6 +13,7 @@ import holdcurve.ui.window.job.JobEdits;
 import holdcurve.ui.window.job.OpenJobModel;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -20,11 +21,13 @@ import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Slider;
 import javafx.scene.control.TabPane;
+import javafx.scene.control.TableView;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.DataFormat;
 import javafx.scene.input.KeyCode;
@@ -32,6 +35,7 @@ import javafx.stage.Stage;
 import javafx.stage.StageStyle;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
 import org.testfx.api.FxToolkit;
 import org.testfx.util.WaitForAsyncUtils;
@@ -45,6 +49,8 @@ class GuidePictures {
   private static final Path PICTURES = Path.of("src", "main", "guide", "pictures");
   private static final String TABLE =
       "Zeit [mm:ss];Druck [kPa]\n0:00;212\n0:30;198,5\n1:00;194\n2:00;190\n4:00;184\n";
+
+  @TempDir private Path garage;
 
   private final FxRobot robot = new FxRobot();
   private Stage stage;
@@ -64,6 +70,11 @@ class GuidePictures {
       new FileDialogs() {
         @Override
         public Optional<Path> chooseJob(Path near) {
+          return Optional.ofNullable(answer);
+        }
+
+        @Override
+        public Optional<Path> chooseJobFolder() {
           return Optional.ofNullable(answer);
         }
 
@@ -252,5 +263,30 @@ class GuidePictures {
     List<Node> sliders = List.copyOf(stage.getScene().getRoot().lookupAll(".slider"));
     run(() -> ((Slider) sliders.get(1)).setValue(60));
     picture("practice");
+  }
+
+  @Test
+  void ofTheCaseBook() throws Exception {
+    String before = System.setProperty("user.home", garage.toString());
+    try {
+      Path jobs = Files.createDirectory(garage.resolve("jobs"));
+      for (String under : List.of("", "circuits", "logs")) {
+        Files.createDirectories(jobs.resolve(under));
+        try (Stream<Path> files = Files.list(SCENARIOS.resolve(under))) {
+          for (Path file : files.filter(Files::isRegularFile).toList()) {
+            Files.copy(file, jobs.resolve(under).resolve(file.getFileName()));
+          }
+        }
+      }
+      show();
+      answer = jobs;
+      page("Cases");
+      press("Choose a folder …");
+      press("Rank those without a verdict");
+      run(() -> ((TableView<?>) find("#cases")).getSelectionModel().select(0));
+      picture("cases");
+    } finally {
+      System.setProperty("user.home", before);
+    }
   }
 }

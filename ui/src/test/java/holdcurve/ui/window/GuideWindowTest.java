@@ -82,6 +82,7 @@ class GuideWindowTest {
             "Bench sheet", "bench-sheet",
             "What if", "ordering",
             "Repair check", "proving",
+            "Cases", "cases",
             "Practice", "practice");
     assertEquals(about.keySet(), Set.copyOf(pages()));
     for (String page : pages()) {

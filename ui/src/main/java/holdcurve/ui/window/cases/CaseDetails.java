@@ -102,7 +102,7 @@ final class CaseDetails extends VBox {
       car.clear();
     } else {
       Correction said = bookOrNull.correction(entry);
-      file.setText(entry.file().toString());
+      file.setText(CasesModel.shown(entry.file()));
       counts.getItems().setAll(choices());
       counts.setValue(said.fault());
       car.setText(said.car());

@@ -18,6 +18,12 @@ import javafx.scene.input.KeyEvent;
 
 /** All cases that the search leaves, one a row. */
 final class CaseList {
+  /** Width of a letter [px]. */
+  private static final double LETTER = 14;
+
+  /** Letters of a column that must be seen whole, such as a date. */
+  private static final double LEAST = 8;
+
   private final CasesModel model;
   private final TableView<CaseEntry> table = new TableView<>();
   private String chosen = "";
@@ -34,12 +40,12 @@ final class CaseList {
     Label nothing = new Label("No case fits this search.");
     nothing.getStyleClass().add("hc-muted");
     table.setPlaceholder(nothing);
-    column("Date", CaseEntry::date, 6.2);
-    column("Car", CaseEntry::car, 21);
+    column("Date", CaseEntry::date, 8);
+    column("Car", CaseEntry::car, 19);
     column("State", entry -> entry.state().words(), 10.5);
     column("Verdict", entry -> entry.answer().map(KnownAnswer::words).orElse(""), 16);
     column("Last repair", entry -> entry.repair().map(CaseList::repair).orElse(""), 14);
-    column("Proved", entry -> entry.proof().words(), 10);
+    column("Proved", entry -> entry.proof().words(), 10.5);
     table.setRowFactory(view -> row());
     table.addEventFilter(
         KeyEvent.KEY_PRESSED,
@@ -83,7 +89,8 @@ final class CaseList {
   private void column(String title, Function<CaseEntry, String> words, double letters) {
     TableColumn<CaseEntry, String> column = new TableColumn<>(title);
     column.setCellValueFactory(cell -> new ReadOnlyStringWrapper(words.apply(cell.getValue())));
-    column.setPrefWidth(14 * letters);
+    column.setPrefWidth(LETTER * letters);
+    column.setMinWidth(LETTER * Math.min(letters, LEAST));
     table.getColumns().add(column);
   }
 

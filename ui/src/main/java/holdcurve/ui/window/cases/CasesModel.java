@@ -35,6 +35,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
@@ -286,7 +287,7 @@ public final class CasesModel {
   }
 
   /** Reads the holds of all jobs of a car, and passes them on with what can't be read left out. */
-  void holdsOfCar(CaseEntry entry, java.util.function.Consumer<List<HoldTest>> then) {
+  void holdsOfCar(CaseEntry entry, Consumer<List<HoldTest>> then) {
     CaseBook book = shown.get().book();
     List<Path> files =
         Stream.concat(Stream.of(entry), book.sameCar(entry).stream()).map(CaseEntry::file).toList();
@@ -297,7 +298,11 @@ public final class CasesModel {
             then);
   }
 
-  OpenJobModel jobs() {
-    return jobs;
+  /** A path as it is shown, with a tilde for the user's home. */
+  static String shown(Path path) {
+    Path home = Path.of(System.getProperty("user.home", "."));
+    return path.startsWith(home)
+        ? Path.of("~").resolve(home.relativize(path)).toString()
+        : path.toString();
   }
 }

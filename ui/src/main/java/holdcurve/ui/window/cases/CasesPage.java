@@ -186,7 +186,7 @@ public final class CasesPage implements Page {
   }
 
   private Node folder(Path folder) {
-    Label name = new Label(folder.toString());
+    Label name = new Label(CasesModel.shown(folder));
     Button out = new Button("×");
     out.getStyleClass().add("hc-flat");
     out.setAccessibleText("Leave out the folder " + folder);
