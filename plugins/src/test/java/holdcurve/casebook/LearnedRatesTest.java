@@ -109,8 +109,8 @@ class LearnedRatesTest {
     FaultPriors own =
         SHIPPED.withRates(
             LearnedRates.of(CATALOGUE, SHIPPED, Map.of("feed-side-joint", 25)).learned());
-    Ranking mine = new RankingService(CATALOGUE, own).withoutCurves().rank(job, 1, Progress.NONE);
-    Ranking usual = new RankingService(CATALOGUE).withoutCurves().rank(job, 1, Progress.NONE);
+    Ranking mine = new RankingService(CATALOGUE, own).verdictOnly().rank(job, 1, Progress.NONE);
+    Ranking usual = new RankingService(CATALOGUE).verdictOnly().rank(job, 1, Progress.NONE);
     Suspect first = usual.suspects().get(0);
     assertTrue(!mine.suspects().get(0).id().equals(first.id()), "the cases turn the order round");
     String said =

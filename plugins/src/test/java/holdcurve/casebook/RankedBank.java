@@ -51,7 +51,7 @@ final class RankedBank {
     GeneratedCase made = new BlindCases(folder).make(seed, tests);
     Ranking ranking =
         new RankingService(catalogue, FaultPriors.shipped(), 1)
-            .withoutCurves()
+            .verdictOnly()
             .rank(JobReader.read(made.file()), 1, Progress.NONE);
     Map<String, Double> chances = new TreeMap<>();
     for (Suspect suspect : ranking.suspects()) {

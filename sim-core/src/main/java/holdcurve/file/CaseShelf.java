@@ -5,14 +5,17 @@ import holdcurve.casebook.BrokenCase;
 import holdcurve.casebook.CaseBook;
 import holdcurve.casebook.CaseEntry;
 import holdcurve.casebook.CaseNotes;
+import holdcurve.casebook.Correction;
 import holdcurve.casebook.KnownAnswer;
 import holdcurve.casebook.LearnedRates;
 import holdcurve.casebook.RatesInUse;
 import holdcurve.common.input.InputException;
+import holdcurve.common.text.Days;
 import holdcurve.common.work.Progress;
 import holdcurve.common.work.Workers;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.inference.prior.FaultPriors;
+import holdcurve.record.job.Job;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.FileSystemLoopException;
@@ -180,6 +183,38 @@ public final class CaseShelf {
               }
             });
     return new CaseBook(entries, List.of(), notes.corrections());
+  }
+
+  /**
+   * Earlier jobs of a car, oldest first: those that the user gave the same name or number plate,
+   * and whose last hold has an earlier date. Those that can't be read are left out.
+   */
+  public List<Job> earlier(Path job) {
+    CaseNotes notes = notes();
+    Path file = place(job);
+    String car = notes.corrections().getOrDefault(file, Correction.EMPTY).car();
+    if (car.isEmpty()) {
+      return List.of();
+    }
+    CaseBook book = listed(notes);
+    return book.entries().stream()
+        .filter(entry -> entry.file().equals(file))
+        .flatMap(
+            entry ->
+                book.sameCar(entry).stream()
+                    .filter(other -> !book.correction(other).car().isEmpty())
+                    .filter(other -> Days.isDay(other.date()))
+                    .filter(other -> other.date().compareTo(entry.date()) < 0))
+        .flatMap(other -> readable(other.file()).stream())
+        .toList();
+  }
+
+  private static Optional<Job> readable(Path file) {
+    try {
+      return Optional.of(JobReader.readUnfinished(file));
+    } catch (InputException e) {
+      return Optional.empty();
+    }
   }
 
   /** What the confirmed cases, as last listed, say about fault rates. */

@@ -175,6 +175,22 @@ class CaseShelfTest {
   }
 
   @Test
+  void earlierJobsAreThoseThatTheUserLinked() throws IOException {
+    Path red = jobs.resolve("red.job.json");
+    Path blue = jobs.resolve("blue.job.json");
+    Files.writeString(
+        blue, Files.readString(blue).replace("2026-04-10", "2025-04-10").replace("04-11", "04-12"));
+    shelf.keep(notes);
+    list();
+    assertEquals(List.of(), shelf.earlier(red));
+    shelf.keep(shelf.notes().with(red, c -> c.withCar("AB 1")).with(blue, c -> c.withCar("ab 1")));
+    assertEquals(
+        List.of("Blue, \"the fast one\""),
+        shelf.earlier(red).stream().map(j -> j.title()).toList());
+    assertEquals(List.of(), shelf.earlier(blue), "the later one teaches nothing");
+  }
+
+  @Test
   void aNotesFileThatIsWrongIsSaidAndLeftAlone() throws IOException {
     shelf.keep(notes);
     Path file = folder.resolve("home/cases/case-book.json");

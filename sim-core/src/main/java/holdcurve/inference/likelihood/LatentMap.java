@@ -92,7 +92,13 @@ public final class LatentMap {
     double prime = job.tests().stream().mapToDouble(HoldTest::primeTime).findFirst().orElse(0);
     this.weep = new SoundWeep(circuit, job.upkeep().pass(), prime);
     this.latents =
-        new Latents(job.tests(), parameters, idle(), data.testsReadBefore(), data.sideUnknowns());
+        new Latents(
+            job.tests(),
+            parameters,
+            idle(),
+            data.testsReadBefore(),
+            data.sideUnknowns(),
+            priors.learned());
   }
 
   private Set<Shared> idle() {

@@ -2,6 +2,7 @@ package holdcurve.inference.likelihood;
 
 import holdcurve.fault.FaultParameter;
 import holdcurve.inference.finding.FindingLikelihood.Reach;
+import holdcurve.inference.prior.LearnedUnknowns;
 import holdcurve.physics.network.TemperatureCourse;
 import holdcurve.record.job.HoldTest;
 import java.util.ArrayList;
@@ -9,6 +10,7 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -67,17 +69,30 @@ public final class Latents {
   private final int[] curve;
   private final int firstOfSides;
 
+  /** Prior of each shared unknown, in standard deviations of what is usual. */
+  private final double[] middle = new double[Shared.values().length];
+
+  private final double[] deviation = new double[Shared.values().length];
+
   /**
    * @param idle shared unknowns that stand for nothing in this job
    * @param readBefore tests whose pressure was read before the pump stop, with the gauge's error
    * @param sides how many unknowns side evidence has of its own; they come last
+   * @param learned what earlier jobs of the same car taught
    */
   Latents(
       List<HoldTest> jobTests,
       List<FaultParameter> parameters,
       Set<Shared> idle,
       BitSet readBefore,
-      int sides) {
+      int sides,
+      LearnedUnknowns learned) {
+    Arrays.fill(deviation, 1);
+    for (LearnedUnknowns.Unknown unknown : LearnedUnknowns.Unknown.values()) {
+      int place = Shared.valueOf(unknown.name()).ordinal();
+      middle[place] = learned.of(unknown).middle();
+      deviation[place] = learned.of(unknown).deviation();
+    }
     tests = jobTests.size();
     this.parameters = parameters;
     for (Shared shared : Shared.values()) {
@@ -230,8 +245,24 @@ public final class Latents {
     return j < firstParameter && Shared.values()[j].changesCurve;
   }
 
+  /** A shared unknown, in standard deviations of what is usual whatever was learned [-]. */
   double shared(double[] u, Shared which) {
-    return u[which.ordinal()];
+    int place = which.ordinal();
+    return middle[place] + deviation[place] * u[place];
+  }
+
+  /**
+   * What is believed of an unknown that stays with a car, in standard deviations of what is usual.
+   *
+   * @param u where its posterior lies
+   * @param coordinateDeviation standard deviation of its coordinate there, by its place
+   */
+  public LearnedUnknowns.Normal believed(
+      double[] u, LearnedUnknowns.Unknown unknown, IntToDoubleFunction coordinateDeviation) {
+    Shared which = Shared.valueOf(unknown.name());
+    int place = which.ordinal();
+    return new LearnedUnknowns.Normal(
+        shared(u, which), deviation[place] * coordinateDeviation.applyAsDouble(place));
   }
 
   /** Coordinate of the k-th parameter of the members, before its variation between tests. */

@@ -40,6 +40,8 @@ import holdcurve.record.job.GaugeSpec;
  *     and no curve is right to that
  * @param modelError amplitude of the model's own error while little has fallen [Pa]
  * @param modelErrorFactor likewise, as a factor [-]
+ * @param drift how far an unknown of a car drifts until its next job, of its own spread [-]
+ * @param learned what earlier jobs of the same car taught
  */
 public record UnknownPriors(
     double statedSpread,
@@ -67,15 +69,17 @@ public record UnknownPriors(
     double eyeFactor,
     double leastEye,
     double modelError,
-    double modelErrorFactor) {
-  private static final UnknownPriors USUAL = read(PriorFile.section("resting"));
+    double modelErrorFactor,
+    double drift,
+    LearnedUnknowns learned) {
+  private static final UnknownPriors USUAL = learned(LearnedUnknowns.NONE);
 
   /** The shipped ones. */
   public static UnknownPriors usual() {
     return USUAL;
   }
 
-  private static UnknownPriors read(PriorFile file) {
+  private static UnknownPriors read(PriorFile file, LearnedUnknowns learned) {
     return new UnknownPriors(
         file.value("stated_spread"),
         file.value("quick_creep"),
@@ -102,7 +106,14 @@ public record UnknownPriors(
         file.value("eye_factor"),
         Unit.BAR.toSi(file.value("least_eye_bar")),
         Unit.BAR.toSi(file.value("model_error_bar")),
-        file.value("model_error_factor"));
+        file.value("model_error_factor"),
+        file.value("between_jobs"),
+        learned);
+  }
+
+  /** The shipped ones, but for what earlier jobs of the same car taught. */
+  public static UnknownPriors learned(LearnedUnknowns learned) {
+    return read(PriorFile.section("resting"), learned);
   }
 
   /**

@@ -26,12 +26,15 @@ import holdcurve.inference.likelihood.JobModel;
 import holdcurve.inference.posterior.EvaluatedHypothesis;
 import holdcurve.inference.posterior.HypothesisPosterior;
 import holdcurve.inference.posterior.PosteriorDraw;
+import holdcurve.inference.prior.LearnedUnknowns;
 import holdcurve.inference.prior.UnknownPriors;
 import holdcurve.physics.balance.FallReport;
 import holdcurve.physics.part.Seats;
 import holdcurve.record.job.Job;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -170,6 +173,35 @@ final class RankingReport {
                 .map(u -> PosteriorDraw.of(job, one.model(), unknowns, u))
                 .toList();
     return new HypothesisPosterior(one.hypothesis(), probability, posteriorDraws);
+  }
+
+  /** Mean and spread of each unknown that stays with a car, over all hypotheses. */
+  LearnedUnknowns learned() {
+    Map<LearnedUnknowns.Unknown, LearnedUnknowns.Normal> normals =
+        new EnumMap<>(LearnedUnknowns.Unknown.class);
+    for (LearnedUnknowns.Unknown unknown : LearnedUnknowns.Unknown.values()) {
+      double mean = 0;
+      double square = 0;
+      for (int i = 0; i < probabilities.length; i++) {
+        if (probabilities[i] >= MATTERS) {
+          EvaluatedHypothesis one = evaluated.get(i);
+          LearnedUnknowns.Normal normal =
+              one.model()
+                  .latentMap()
+                  .latents()
+                  .believed(one.posterior().mode(), unknown, one.posterior()::deviation);
+          mean += probabilities[i] * normal.middle();
+          square +=
+              probabilities[i]
+                  * (normal.middle() * normal.middle() + normal.deviation() * normal.deviation());
+        }
+      }
+      double all = Arrays.stream(probabilities).filter(p -> p >= MATTERS).sum();
+      double middle = mean / all;
+      normals.put(
+          unknown, new LearnedUnknowns.Normal(middle, Math.sqrt(square / all - middle * middle)));
+    }
+    return new LearnedUnknowns(normals);
   }
 
   private String name(int i) {

@@ -7,6 +7,7 @@ import holdcurve.common.work.Progress;
 import holdcurve.common.work.Workers;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.inference.answer.Ranking;
+import holdcurve.inference.answer.Verdict;
 import holdcurve.inference.data.ReadingChecks;
 import holdcurve.inference.fit.Fitted;
 import holdcurve.inference.hypothesis.Hypotheses;
@@ -18,6 +19,7 @@ import holdcurve.inference.posterior.HypothesisEvaluator;
 import holdcurve.inference.posterior.Posterior;
 import holdcurve.inference.posterior.UnknownLaws;
 import holdcurve.inference.prior.FaultPriors;
+import holdcurve.inference.prior.LearnedUnknowns;
 import holdcurve.inference.prior.PriorNames;
 import holdcurve.inference.prior.UnknownPriors;
 import holdcurve.record.job.Job;
@@ -41,7 +43,11 @@ public final class RankingService implements Ranker {
 
   private final FaultCatalogue catalogue;
   private final FaultPriors priors;
-  private final UnknownPriors unknowns = UnknownPriors.usual();
+  private final UnknownPriors unknowns;
+
+  /** What a reader should know of those. */
+  private final List<Message> remarks;
+
   private final int threads;
   private final boolean verdictOnly;
 
@@ -59,13 +65,20 @@ public final class RankingService implements Ranker {
    * @param threads how many hypotheses are worked on at once; the answer doesn't depend on it
    */
   public RankingService(FaultCatalogue catalogue, FaultPriors priors, int threads) {
-    this(catalogue, priors, threads, false);
+    this(catalogue, priors, UnknownPriors.usual(), List.of(), threads, false);
   }
 
   private RankingService(
-      FaultCatalogue catalogue, FaultPriors priors, int threads, boolean verdictOnly) {
+      FaultCatalogue catalogue,
+      FaultPriors priors,
+      UnknownPriors unknowns,
+      List<Message> remarks,
+      int threads,
+      boolean verdictOnly) {
     this.catalogue = catalogue;
     this.priors = priors;
+    this.unknowns = unknowns;
+    this.remarks = List.copyOf(remarks);
     this.threads = threads;
     this.verdictOnly = verdictOnly;
   }
@@ -75,7 +88,31 @@ public final class RankingService implements Ranker {
    * third: for whoever shows none.
    */
   public RankingService verdictOnly() {
-    return new RankingService(catalogue, priors, threads, true);
+    return new RankingService(catalogue, priors, unknowns, remarks, threads, true);
+  }
+
+  /**
+   * The same, starting from what earlier jobs of the same car taught.
+   *
+   * @param said what a reader should know of that
+   */
+  public RankingService after(LearnedUnknowns learned, List<Message> said) {
+    return new RankingService(
+        catalogue, priors, UnknownPriors.learned(learned), said, threads, verdictOnly);
+  }
+
+  /**
+   * What a job teaches of the unknowns that stay with its car; nothing where none of the listed
+   * faults explains it.
+   */
+  public LearnedUnknowns learn(Job job, long seed, Progress progress) {
+    List<String> problems = new ArrayList<>();
+    try (Workers workers = new Workers(threads, progress, problems)) {
+      RankingReport report = report(job, seed, workers, problems);
+      boolean explained =
+          report.ranking(true, workers).verdict().kind() != Verdict.Kind.UNEXPLAINED;
+      return explained ? report.learned() : LearnedUnknowns.NONE;
+    }
   }
 
   @Override
@@ -98,6 +135,7 @@ public final class RankingService implements Ranker {
 
   private RankingReport report(Job job, long seed, Workers workers, List<String> problems) {
     List<Message> notes = new ArrayList<>(job.understood());
+    notes.addAll(remarks);
     ReadingChecks.check(job, notes);
     PriorNames.check(job, catalogue);
     problems.addAll(catalogue.problems());

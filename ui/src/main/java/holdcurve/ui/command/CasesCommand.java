@@ -1,6 +1,5 @@
 package holdcurve.ui.command;
 
-import holdcurve.advice.check.RepairCheckService;
 import holdcurve.casebook.CaseAnswers;
 import holdcurve.casebook.CaseBook;
 import holdcurve.casebook.CaseEntry;
@@ -16,9 +15,9 @@ import holdcurve.file.CaseShelf;
 import holdcurve.file.CaseTable;
 import holdcurve.file.JobReader;
 import holdcurve.file.ResultFile;
-import holdcurve.inference.prior.FaultPriors;
 import holdcurve.inference.ranking.RankingService;
 import holdcurve.physics.network.SimulationException;
+import holdcurve.record.job.Job;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -152,18 +151,16 @@ final class CasesCommand implements Callable<Integer> {
   private void rank(
       List<CaseEntry> shown, CaseShelf shelf, ProgressLine line, List<String> failed) {
     FaultCatalogue catalogue = plugins.catalogue();
-    FaultPriors priors = shelf.priors(catalogue);
     CaseAnswers answers =
-        new CaseAnswers(
-            new RankingService(catalogue, priors).withoutCurves(),
-            RepairCheckService.of(catalogue, priors));
+        new CaseAnswers(new RankingService(catalogue, shelf.priors(catalogue)), catalogue);
     List<CaseEntry> open =
         shown.stream().filter(e -> e.answer().isEmpty() && e.facts().held()).toList();
     for (int i = 0; i < open.size(); i++) {
       CaseEntry entry = open.get(i);
       line.at((double) i / open.size(), entry.car());
       try {
-        shelf.keep(entry.file(), answers.of(JobReader.readUnfinished(entry.file()), Progress.NONE));
+        Job job = JobReader.readUnfinished(entry.file());
+        shelf.keep(entry.file(), answers.of(job, shelf.earlier(entry.file()), Progress.NONE));
       } catch (InputException | NoAnswerException | SimulationException e) {
         failed.add("Not ranked: " + e.getMessage());
       }

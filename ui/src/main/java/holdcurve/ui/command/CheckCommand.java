@@ -52,7 +52,7 @@ final class CheckCommand implements Callable<Integer> {
     FaultCatalogue catalogue = plugins.catalogue();
     RepairCheck check =
         new RepairCheckService(
-                new RankingService(catalogue, rates.priors(catalogue)).verdictOnly(), catalogue)
+                rates.service(catalogue, file, job, progress).verdictOnly(), catalogue)
             .check(job, Optional.ofNullable(test), output.seed, progress);
     progress.clear();
     CheckText.print(check, job, out);

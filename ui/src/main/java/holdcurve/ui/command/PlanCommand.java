@@ -6,7 +6,6 @@ import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.JobReader;
 import holdcurve.file.PlanWriter;
 import holdcurve.inference.posterior.Posterior;
-import holdcurve.inference.ranking.RankingService;
 import holdcurve.record.job.BeforeRepair;
 import holdcurve.record.job.CurrentTests;
 import holdcurve.record.job.Job;
@@ -48,7 +47,8 @@ final class PlanCommand implements Callable<Integer> {
     Job job = CurrentTests.of(whole);
     ProgressLine progress = new ProgressLine(spec.commandLine().getErr());
     Posterior posterior =
-        new RankingService(catalogue, rates.priors(catalogue))
+        rates
+            .service(catalogue, file, job, progress)
             .verdictOnly()
             .believe(job, output.seed, Planner.DRAWS, progress);
     Undecided.stopIfUnexplained(posterior.ranking());

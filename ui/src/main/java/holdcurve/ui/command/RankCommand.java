@@ -94,7 +94,7 @@ final class RankCommand implements Callable<Integer> {
     Printout out = new Printout(spec.commandLine().getOut(), unit());
     ProgressLine progress = new ProgressLine(spec.commandLine().getErr());
     FaultCatalogue catalogue = plugins.catalogue();
-    RankingService service = new RankingService(catalogue, rates.priors(catalogue));
+    RankingService service = rates.service(catalogue, file, whole, progress);
     boolean all = full || csv != null || output.isAsked();
     Ranking ranking = (all ? service : service.verdictOnly()).rank(job, output.seed, progress);
     progress.clear();

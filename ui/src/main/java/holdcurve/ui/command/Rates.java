@@ -1,14 +1,19 @@
 package holdcurve.ui.command;
 
+import holdcurve.casebook.SameCar;
+import holdcurve.common.work.Progress;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.CaseShelf;
 import holdcurve.file.RatesFile;
 import holdcurve.inference.prior.FaultPriors;
+import holdcurve.inference.ranking.RankingService;
+import holdcurve.record.job.Job;
 import java.nio.file.Path;
+import java.util.List;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Option;
 
-/** Which fault rates a ranking starts from. */
+/** Which fault rates a ranking starts from, and whether earlier jobs of the car teach it. */
 final class Rates {
   @ArgGroup private Choice choice;
 
@@ -26,7 +31,23 @@ final class Rates {
     private boolean shipped;
   }
 
-  FaultPriors priors(FaultCatalogue catalogue) {
+  @Option(
+      names = "--alone",
+      description = "Do not start from what earlier jobs of the same car taught.")
+  private boolean alone;
+
+  /**
+   * Ranks by the chosen rates, and from what earlier jobs of the same car taught.
+   *
+   * @param file of the job
+   */
+  RankingService service(FaultCatalogue catalogue, Path file, Job job, Progress progress) {
+    List<Job> earlier = alone ? List.of() : CaseShelf.usual().earlier(file);
+    return SameCar.ranking(
+        new RankingService(catalogue, priors(catalogue)), earlier, job, progress);
+  }
+
+  private FaultPriors priors(FaultCatalogue catalogue) {
     if (choice == null) {
       return CaseShelf.usual().priors(catalogue);
     }

@@ -55,7 +55,7 @@ final class ReportCommand implements Callable<Integer> {
     ProgressLine progress = new ProgressLine(spec.commandLine().getErr());
     FaultCatalogue catalogue = plugins.catalogue();
     RepairCheck check =
-        RepairCheckService.of(catalogue, rates.priors(catalogue))
+        new RepairCheckService(rates.service(catalogue, file, job, progress), catalogue)
             .check(job, Optional.empty(), output.seed, progress);
     progress.clear();
     files.write(new JobReport(job, check, LocalDate.now(), units.ofJob(file)));

@@ -15,7 +15,6 @@ import holdcurve.inference.hypothesis.Hypothesis;
 import holdcurve.inference.posterior.HypothesisPosterior;
 import holdcurve.inference.posterior.Posterior;
 import holdcurve.inference.posterior.PosteriorDraw;
-import holdcurve.inference.ranking.RankingService;
 import holdcurve.physics.circuit.Circuit;
 import holdcurve.record.job.CurrentTests;
 import holdcurve.record.job.GaugeSpec;
@@ -180,7 +179,8 @@ final class WhatIfCommand implements Callable<Integer> {
   private Asked believed(Job job, FaultCatalogue catalogue) {
     ProgressLine progress = new ProgressLine(spec.commandLine().getErr());
     Posterior posterior =
-        new RankingService(catalogue, rates.priors(catalogue))
+        rates
+            .service(catalogue, jobFile, job, progress)
             .verdictOnly()
             .believe(job, output.seed, DRAWS, progress);
     progress.clear();

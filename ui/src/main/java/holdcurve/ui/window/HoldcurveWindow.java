@@ -1,8 +1,10 @@
 package holdcurve.ui.window;
 
 import holdcurve.advice.check.RepairCheckService;
+import holdcurve.advice.check.RepairChecker;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.CaseShelf;
+import holdcurve.inference.ranking.Ranker;
 import holdcurve.inference.ranking.RankingService;
 import holdcurve.ui.theme.Appearance;
 import holdcurve.ui.window.benchsheet.BenchSheetModel;
@@ -30,6 +32,7 @@ import holdcurve.ui.window.suspects.SuspectsModel;
 import holdcurve.ui.window.suspects.SuspectsPage;
 import holdcurve.ui.window.whatif.WhatIfModel;
 import holdcurve.ui.window.whatif.WhatIfPage;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Random;
@@ -128,11 +131,7 @@ public final class HoldcurveWindow {
         desk ->
             new CasesPage(
                 new CasesModel(
-                    desk.jobs(),
-                    desk.faults(),
-                    CaseShelf.usual(),
-                    () -> ranker(desk.faults()),
-                    () -> checker(desk)),
+                    desk.jobs(), desk.faults(), CaseShelf.usual(), () -> service(desk.faults())),
                 desk),
         desk ->
             new PracticePage(
@@ -143,15 +142,26 @@ public final class HoldcurveWindow {
                 desk.jobs().pressures()));
   }
 
-  /** Ranks by the fault rates that the user chose in the case book. */
-  static RankingService ranker(FaultsModel faults) {
+  /**
+   * Ranks by the fault rates that the user chose in the case book, and from what earlier jobs of
+   * the same car taught.
+   *
+   * @param fileOrNull of the job that is ranked
+   */
+  static Ranker ranker(FaultsModel faults, Path fileOrNull) {
+    return new CarRanker(service(faults), fileOrNull);
+  }
+
+  private static RankingService service(FaultsModel faults) {
     FaultCatalogue catalogue = faults.catalogue();
     return new RankingService(catalogue, CaseShelf.usual().priors(catalogue));
   }
 
-  private static RepairCheckService checker(Desk desk) {
-    FaultCatalogue catalogue = desk.faults().catalogue();
-    return RepairCheckService.of(catalogue, CaseShelf.usual().priors(catalogue));
+  private static RepairChecker checker(Desk desk) {
+    CarRanker ranker = new CarRanker(service(desk.faults()), desk.jobs().fileProperty().get());
+    return (job, test, seed, progress) ->
+        new RepairCheckService(ranker.service(job, progress), desk.faults().catalogue())
+            .check(job, test, seed, progress);
   }
 
   private static Page whatIf(Desk desk) {

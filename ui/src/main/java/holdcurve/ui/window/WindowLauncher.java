@@ -22,6 +22,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
 import javafx.animation.Animation;
 import javafx.animation.PauseTransition;
@@ -122,7 +123,8 @@ public final class WindowLauncher {
     try {
       List<Autosave.Kept> left = Autosave.left(HOME.resolve("unsaved"));
       Optional<Autosave> autosave = autosave();
-      Supplier<Ranker> ranker = () -> HoldcurveWindow.ranker(faults);
+      AtomicReference<Path> file = new AtomicReference<>();
+      Supplier<Ranker> ranker = () -> HoldcurveWindow.ranker(faults, file.get());
       OpenJobModel model =
           new OpenJobModel(
               JobReader::readUnfinished,
@@ -130,6 +132,7 @@ public final class WindowLauncher {
               background,
               Platform::runLater,
               autosave.map(Keeper.class::cast).orElse(Keeper.NONE));
+      model.fileProperty().addListener((property, before, now) -> file.set(now));
       model.claimFiles();
       model.examplesAre(Scenarios::isShipped);
       Stage stage = new Stage();

@@ -181,6 +181,7 @@ class SentenceCatalogueTest {
       print("cases", "correct", job.toString(), "--fault", "feed-side-joint", "--car", "AB 123");
       print("cases", "correct", job.toString(), "--no-fault");
       print("cases", "--search", "ab 123");
+      print("rank", "--full", earlierAndLater(jobs));
       print("cases", "correct", job.toString(), "--fault", "feed-side-joint");
       print("cases", "rates", "--use", "own", "--export", rates.toString());
       print("rank", "--full", job.toString());
@@ -190,6 +191,18 @@ class SentenceCatalogueTest {
     } finally {
       System.setProperty("user.home", before);
     }
+  }
+
+  /** Two jobs of one car; the later one. */
+  private static String earlierAndLater(Path jobs) throws IOException {
+    for (String year : List.of("2025", "2026")) {
+      Path job = jobs.resolve("year-" + year + ".job.json");
+      String text = Files.readString(SCENARIOS.resolve("sound-after-rebuild.job.json"));
+      Files.writeString(job, text.replace("\"id\":", "\"date\": \"" + year + "-04-10\", \"id\":"));
+      print("cases");
+      print("cases", "correct", job.toString(), "--car", "CD 456");
+    }
+    return jobs.resolve("year-2026.job.json").toString();
   }
 
   private static void practise() {

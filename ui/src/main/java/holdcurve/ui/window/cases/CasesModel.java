@@ -1,6 +1,5 @@
 package holdcurve.ui.window.cases;
 
-import holdcurve.advice.check.RepairChecker;
 import holdcurve.casebook.CarHistory;
 import holdcurve.casebook.CaseAnswers;
 import holdcurve.casebook.CaseBook;
@@ -24,9 +23,10 @@ import holdcurve.file.JobReader;
 import holdcurve.file.RatesFile;
 import holdcurve.file.ResultFile;
 import holdcurve.inference.prior.FaultPriors;
-import holdcurve.inference.ranking.Ranker;
+import holdcurve.inference.ranking.RankingService;
 import holdcurve.physics.network.SimulationException;
 import holdcurve.record.job.HoldTest;
+import holdcurve.record.job.Job;
 import holdcurve.ui.window.job.FaultsModel;
 import holdcurve.ui.window.job.OpenJobModel;
 import holdcurve.ui.window.job.OpenJobPath;
@@ -63,8 +63,7 @@ public final class CasesModel {
   private final OpenJobModel jobs;
   private final FaultsModel faults;
   private final CaseShelf shelf;
-  private final Supplier<Ranker> ranker;
-  private final Supplier<RepairChecker> checker;
+  private final Supplier<RankingService> ranker;
 
   private final ReadOnlyObjectWrapper<Shown> shown = new ReadOnlyObjectWrapper<>();
   private final ObservableList<CaseEntry> entries = FXCollections.observableArrayList();
@@ -74,19 +73,13 @@ public final class CasesModel {
 
   /**
    * @param ranker with the rates that are used, asked for in the background
-   * @param checker likewise
    */
   public CasesModel(
-      OpenJobModel jobs,
-      FaultsModel faults,
-      CaseShelf shelf,
-      Supplier<Ranker> ranker,
-      Supplier<RepairChecker> checker) {
+      OpenJobModel jobs, FaultsModel faults, CaseShelf shelf, Supplier<RankingService> ranker) {
     this.jobs = jobs;
     this.faults = faults;
     this.shelf = shelf;
     this.ranker = ranker;
-    this.checker = checker;
     search.addListener((property, before, now) -> select());
     state.addListener((property, before, now) -> select());
     jobs.ranking().resultProperty().addListener((property, before, now) -> keepAnswer());
@@ -252,15 +245,15 @@ public final class CasesModel {
   }
 
   private List<String> rank(List<CaseEntry> open, Progress progress) {
-    CaseAnswers answers = new CaseAnswers(ranker.get(), checker.get());
+    CaseAnswers answers = new CaseAnswers(ranker.get(), faults.catalogue());
     List<String> failed = new ArrayList<>();
     for (int i = 0; i < open.size(); i++) {
       Workers.stopIfCancelled(progress);
       CaseEntry entry = open.get(i);
       progress.at((double) i / open.size(), entry.car());
       try {
-        KnownAnswer answer = answers.of(JobReader.readUnfinished(entry.file()), Progress.NONE);
-        shelf.keep(entry.file(), answer);
+        Job job = JobReader.readUnfinished(entry.file());
+        shelf.keep(entry.file(), answers.of(job, shelf.earlier(entry.file()), Progress.NONE));
       } catch (InputException | NoAnswerException | SimulationException e) {
         failed.add(entry.car());
       }
