@@ -23,6 +23,10 @@ public final class BlindCases {
   private static final double SOUND = 0.35;
   private static final double TWO_FAULTS = 0.05;
   private static final double LOGGER = 0.06;
+
+  /** Between the seeds of a car's two jobs. */
+  private static final long EARLIER = 1_000_000_007L;
+
   private static final double ML_MIN = 1e-6 / 60;
 
   /** Common practice, no source: of 2.0 bar, 1.7 bar must be left after five minutes. */
@@ -61,10 +65,25 @@ public final class BlindCases {
     for (Trouble trouble : troubles) {
       car = trouble.tornStroke() > 0 ? car.withTornDamper(trouble.tornStroke()) : car;
     }
+    return write("case-" + seed + "-" + tests, seed, draw, car, troubles, tests);
+  }
+
+  /**
+   * The car of {@link #make} a year before, without its fault, on other days and read off another
+   * gauge.
+   */
+  public GeneratedCase makeEarlier(long seed, int tests) {
+    Car car = passing(new Draw(seed));
+    Draw other = new Draw(seed + EARLIER);
+    return write("earlier-" + seed + "-" + tests, seed, other, car, List.of(), tests);
+  }
+
+  private GeneratedCase write(
+      String name, long seed, Draw draw, Car car, List<Trouble> troubles, int tests) {
     boolean logger = draw.chance(LOGGER);
     SimulatedNeedle needle = SimulatedNeedle.draw(draw, car.set(), logger);
     try {
-      Path home = Files.createDirectories(folder.resolve("case-" + seed + "-" + tests));
+      Path home = Files.createDirectories(folder.resolve(name));
       Files.write(home.resolve("car.circuit.json"), circuit(seed, car));
       List<String> entries = holds(draw, car, troubles, needle, logger, tests, home);
       Path job = home.resolve("case.job.json");
