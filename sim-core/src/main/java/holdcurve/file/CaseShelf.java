@@ -18,6 +18,7 @@ import holdcurve.inference.prior.FaultPriors;
 import holdcurve.record.job.Job;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.lang.System.Logger.Level;
 import java.nio.file.FileSystemLoopException;
 import java.nio.file.FileVisitOption;
 import java.nio.file.FileVisitResult;
@@ -39,6 +40,8 @@ import java.util.TreeMap;
  * Nothing is written beside jobs.
  */
 public final class CaseShelf {
+  private static final System.Logger LOG = System.getLogger(CaseShelf.class.getName());
+
   /** Folders below folders, at most. */
   private static final int DEPTH = 40;
 
@@ -101,7 +104,6 @@ public final class CaseShelf {
    * Lists the jobs in folders and all folders below them. Only files that are new or changed are
    * read. Folders that begin with a point are passed over.
    *
-   * @throws InputException if the index can't be written
    * @throws java.util.concurrent.CancellationException if {@code progress} says so
    */
   public CaseBook list(CaseNotes notes, Progress progress) {
@@ -134,9 +136,18 @@ public final class CaseShelf {
       }
     }
     if (changed || now.size() != before.size()) {
-      write(now);
+      remember(now);
     }
     return new CaseBook(entries, broken, notes.corrections());
+  }
+
+  /** Without an index the list is as good, only slower the next time. */
+  private void remember(Map<Path, CaseIndex.Row> rows) {
+    try {
+      write(rows);
+    } catch (InputException e) {
+      LOG.log(Level.WARNING, "the index of the case book is not kept: " + e.getMessage());
+    }
   }
 
   private void write(Map<Path, CaseIndex.Row> rows) {

@@ -21,6 +21,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -158,6 +159,49 @@ class CaseShelfTest {
         List.of("", "# holdcurve-case-index/9\na,b\n", "# holdcurve-case-index/1\n\"a")) {
       Files.writeString(index, torn);
       assertEquals(2, list().entries().size(), torn);
+    }
+  }
+
+  @Test
+  void whereNothingCanBeKeptTheListIsThereAllTheSame() throws IOException {
+    Path blocked = Files.writeString(folder.resolve("a-file"), "");
+    shelf = new CaseShelf(blocked.resolve("cases"));
+    assertEquals(2, list().entries().size());
+    String said = assertThrows(InputException.class, () -> shelf.keep(notes)).getMessage();
+    assertTrue(said.contains("can't be made"), said);
+  }
+
+  /** Each file with one character changed is read or refused, and never breaks the program off. */
+  @Test
+  void damagedFilesAreReadOrRefused() throws IOException {
+    shelf.keep(
+        notes
+            .withRates(new RatesInUse(RatesInUse.Kind.FILE, Optional.of(folder.resolve("r.json"))))
+            .with(jobs.resolve("red.job.json"), c -> new Correction("injector-tip", "AB 123")));
+    list();
+    shelf.keep(jobs.resolve("red.job.json"), LEAKS);
+    Path rates = folder.resolve("home/cases/rates.json");
+    Files.writeString(
+        rates,
+        "{ \"format\": \"holdcurve-fault-rates/1\", \"cases\": 3,"
+            + " \"rates\": { \"injector-tip\": { \"rate\": 0.03, \"cases\": 3 } } }");
+    Random random = new Random(1);
+    for (String name : List.of("case-book.json", "case-index.csv", "rates.json")) {
+      Path file = folder.resolve("home/cases").resolve(name);
+      String whole = Files.readString(file);
+      for (int i = 0; i < 500; i++) {
+        int at = random.nextInt(whole.length());
+        String odd = "\"{}[],:#\\\u0000x9-\n".substring(random.nextInt(12)).substring(0, 1);
+        Files.writeString(file, whole.substring(0, at) + odd + whole.substring(at + 1));
+        try {
+          shelf.notes();
+          shelf.listed(notes);
+          RatesFile.read(rates);
+        } catch (InputException refused) {
+          assertTrue(refused.getMessage().contains(name), refused.getMessage());
+        }
+      }
+      Files.writeString(file, whole);
     }
   }
 

@@ -3,6 +3,7 @@ package holdcurve.inference.ranking;
 import holdcurve.common.message.Message;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.fault.LeakFault;
+import holdcurve.inference.answer.Ranking;
 import holdcurve.inference.answer.Suspect;
 import holdcurve.inference.prior.FaultPriors;
 import java.util.HashMap;
@@ -15,7 +16,10 @@ import java.util.Optional;
  * What fault rates other than the shipped ones did to an answer. The likelihoods stay as they are,
  * so the shipped answer follows from the ratios of the priors; nothing is ranked twice.
  */
-final class RateShift {
+public final class RateShift {
+  /** How the note begins. */
+  private static final String OWN = "Own fault rates";
+
   private final Map<String, Double> ratios = new HashMap<>();
 
   /**
@@ -54,22 +58,26 @@ final class RateShift {
       words =
           String.format(
               Locale.ROOT,
-              "Own fault rates changed the order. With the shipped rates, '%s' comes first with"
-                  + " %d %%.",
+              OWN + " changed the order. With the shipped rates, '%s' comes first with" + " %d %%.",
               other.name(),
               Math.round(100 * weight(other) / all));
     } else if (own == shipped) {
-      words = "Own fault rates were used. The shipped ones give the same answer.";
+      words = OWN + " were used. The shipped ones give the same answer.";
     } else {
       words =
           String.format(
               Locale.ROOT,
-              "Own fault rates were used. With the shipped ones, '%s' has %d %% instead of %d %%.",
+              OWN + " were used. With the shipped ones, '%s' has %d %% instead of %d %%.",
               first.name(),
               shipped,
               own);
     }
     return Optional.of(Message.plain(words));
+  }
+
+  /** That note of a ranking; empty where the shipped rates were used. */
+  public static Optional<Message> of(Ranking ranking) {
+    return ranking.notes().stream().filter(note -> note.toString().startsWith(OWN)).findFirst();
   }
 
   /** Chance by the shipped rates, up to a common factor [-]. */

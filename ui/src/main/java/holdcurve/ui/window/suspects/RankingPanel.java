@@ -1,6 +1,8 @@
 package holdcurve.ui.window.suspects;
 
 import holdcurve.common.message.Message;
+import holdcurve.inference.ranking.RateShift;
+import java.util.Optional;
 import javafx.beans.binding.Bindings;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
@@ -29,9 +31,23 @@ final class RankingPanel extends VBox {
         .bind(
             Bindings.createStringBinding(
                 this::legend, model.ranking(), model.busy(), model.unit(), model.job()));
-    VBox heading = new VBox(title, legend);
+    Label rates = SuspectLine.words("", "hc-small");
+    rates.setId("own-rates");
+    rates
+        .textProperty()
+        .bind(Bindings.createStringBinding(this::rates, model.ranking(), model.unit()));
+    rates.managedProperty().bind(rates.textProperty().isNotEmpty());
+    VBox heading = new VBox(title, legend, rates);
     heading.getStyleClass().add("hc-ranking-head");
     return heading;
+  }
+
+  /** What fault rates of the garage's own did to the answer. */
+  private String rates() {
+    return Optional.ofNullable(model.ranking().getValue())
+        .flatMap(RateShift::of)
+        .map(note -> note.in(model.unit().getValue()))
+        .orElse("");
   }
 
   private String legend() {
