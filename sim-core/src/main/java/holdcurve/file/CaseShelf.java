@@ -29,10 +29,12 @@ import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -112,6 +114,9 @@ public final class CaseShelf {
     Map<Path, BasicFileAttributes> found = new TreeMap<>();
     List<BrokenCase> broken = new ArrayList<>();
     folders.forEach(folder -> walk(folder, found, broken));
+    Set<Object> seen = new HashSet<>();
+    // a job that is reached by two links counts once
+    found.values().removeIf(about -> about.fileKey() != null && !seen.add(about.fileKey()));
     Map<Path, CaseIndex.Row> now = new LinkedHashMap<>();
     List<CaseEntry> entries = new ArrayList<>();
     boolean changed = false;

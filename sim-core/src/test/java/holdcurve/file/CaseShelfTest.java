@@ -130,6 +130,14 @@ class CaseShelfTest {
   }
 
   @Test
+  void aJobThatTwoLinksReachCountsOnce() throws IOException {
+    Path other = Files.createDirectories(folder.resolve("other"));
+    Files.createSymbolicLink(other.resolve("jobs"), folder.resolve("jobs"));
+    notes = notes.withFolders(List.of(folder.resolve("jobs"), other));
+    assertEquals(2, list().entries().size());
+  }
+
+  @Test
   void anAnswerIsKeptUntilAnyOfItsFilesChanges() throws IOException {
     list();
     shelf.keep(jobs.resolve("blue.job.json"), LEAKS);
