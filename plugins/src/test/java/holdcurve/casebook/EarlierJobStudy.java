@@ -66,7 +66,7 @@ final class EarlierJobStudy {
     GeneratedCase made = cases.make(seed, after);
     Job later = JobReader.read(made.file());
     RankingService usual =
-        new RankingService(FaultCatalogue.load(), FaultPriors.shipped(), 1).withoutCurves();
+        new RankingService(FaultCatalogue.load(), FaultPriors.shipped(), 1).verdictOnly();
     RankingService taught = SameCar.ranking(usual, List.of(earlier), later, Progress.NONE);
     return new Outcome[] {
       outcome(made, usual.rank(later, 1, Progress.NONE)),

@@ -6,7 +6,6 @@ import holdcurve.advice.check.RepairCheckService;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.CheckWriter;
 import holdcurve.file.JobReader;
-import holdcurve.inference.ranking.RankingService;
 import holdcurve.record.job.Job;
 import java.nio.file.Path;
 import java.util.Optional;
