@@ -41,6 +41,7 @@ record BenchReadingsFields(BenchLimits limits, Bench bench, SheetFields conditio
   private static final Set<String> TABLE =
       Set.of(
           "injector",
+          "serial",
           "service",
           "static_ml_min",
           "static_cc_min",

@@ -1,5 +1,6 @@
 package holdcurve.file;
 
+import holdcurve.bench.flowsheet.BenchLimits;
 import holdcurve.bench.flowsheet.BenchReport;
 import holdcurve.bench.flowsheet.FlowReport;
 import holdcurve.bench.flowsheet.InjectorReport;
@@ -19,6 +20,7 @@ import org.apache.commons.csv.CSVPrinter;
  */
 public final class BenchReportTable {
   private static final String SET = "set";
+  private static final BenchLimits LIMITS = BenchLimits.shipped();
 
   private final CSVPrinter printer;
 
@@ -58,6 +60,7 @@ public final class BenchReportTable {
 
   private void write(InjectorReport injector) throws IOException {
     String id = SpreadsheetText.harmless(injector.id());
+    word(id, "to do", injector.fitness().words());
     word(id, "standing", injector.standing().name().toLowerCase(Locale.ROOT).replace('_', ' '));
     for (String trouble : injector.troubles()) {
       word(id, "trouble", SpreadsheetText.harmless(trouble));
@@ -86,6 +89,14 @@ public final class BenchReportTable {
     if (flow.readings().drops().isPresent()) {
       double drops = flow.readings().drops().get().perMinute();
       printer.printRecord(id, state, "drops", "1/min", FigureTable.figure(drops), "", "");
+    }
+    if (flow.readings().spray().isPresent()) {
+      String spray = LIMITS.sprayWord(flow.readings().spray().get());
+      printer.printRecord(id, state, "spray", "", spray, "", "");
+    }
+    if (flow.readings().coil().isPresent()) {
+      double coil = flow.readings().coil().getAsDouble();
+      printer.printRecord(id, state, "coil", "ohm", FigureTable.figure(coil), "", "");
     }
   }
 

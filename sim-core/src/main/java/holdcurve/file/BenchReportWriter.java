@@ -2,6 +2,7 @@ package holdcurve.file;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import holdcurve.bench.flowsheet.BenchLimits;
 import holdcurve.bench.flowsheet.BenchReport;
 import holdcurve.bench.flowsheet.FlowReport;
 import holdcurve.bench.flowsheet.InjectorReport;
@@ -15,6 +16,8 @@ import java.util.Locale;
 
 /** Writes what a bench sheet says as JSON, in bar, mL/min and percent. */
 public final class BenchReportWriter {
+  private static final BenchLimits LIMITS = BenchLimits.shipped();
+
   private BenchReportWriter() {}
 
   /** The report as JSON text of format {@value BenchReport#FORMAT}. */
@@ -22,6 +25,7 @@ public final class BenchReportWriter {
     ObjectNode root = JsonFiles.object();
     root.put("format", BenchReport.FORMAT);
     root.put("title", report.sheet().title());
+    root.put("headline", report.headline().kind().word());
     Message.inBar(report.verdict()).forEach(root.withArray("verdict")::add);
     ObjectNode at = root.putObject("at");
     at.put("pressure_bar", JsonNumbers.rounded(Unit.BAR.fromSi(report.point().pressure())));
@@ -49,6 +53,8 @@ public final class BenchReportWriter {
 
   private static void add(ObjectNode node, InjectorReport injector) {
     node.put("id", injector.id());
+    injector.serial().ifPresent(serial -> node.put("serial", serial));
+    node.put("to_do", injector.fitness().words());
     node.put("standing", injector.standing().name().toLowerCase(Locale.ROOT));
     node.put("sure", injector.sure());
     injector.troubles().forEach(node.withArray("troubles")::add);
@@ -82,6 +88,8 @@ public final class BenchReportWriter {
     flow.readings()
         .drops()
         .ifPresent(d -> node.put("drops_min", JsonNumbers.rounded(d.perMinute())));
+    flow.readings().spray().ifPresent(s -> node.put("spray", LIMITS.sprayWord(s)));
+    flow.readings().coil().ifPresent(ohm -> node.put("coil_ohm", JsonNumbers.rounded(ohm)));
   }
 
   private static void add(ObjectNode node, Mixture mixture) {

@@ -21,6 +21,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * Reads bench sheets: {@code *.bench.json}, or a table with one line an injector and, where it was
@@ -29,17 +30,36 @@ import java.util.Set;
 public final class BenchSheetReader {
   private static final String KIND = "holdcurve-bench-sheet";
   private static final Set<String> ENTRIES =
-      Set.of("format", "title", "notes", "bench", "bench_before", "rated", "serviced", "injectors");
-  private static final Set<String> BENCH_SETTINGS =
       Set.of(
-          "pressure_bar",
-          "fluid",
-          "fluid_temp_c",
-          "repeatability_percent",
-          "accuracy_percent",
-          "drop_time_min");
+          "format",
+          "title",
+          "notes",
+          "bench",
+          "bench_before",
+          "rated",
+          "serviced",
+          "date",
+          "injectors");
+  private static final Set<String> BENCH_SETTINGS =
+      with(
+          Set.of(
+              "fluid",
+              "fluid_temp_c",
+              "repeatability_percent",
+              "accuracy_percent",
+              "drop_time_min"),
+          "pressure");
   private static final Set<String> TABLE_SETTINGS =
-      Set.of("format", "title", "notes", "serviced", "rated_ml_min", "rated_bar", "rated_fluid");
+      with(
+          Set.of("format", "title", "notes", "serviced", "date", "rated_ml_min", "rated_fluid"),
+          "rated");
+  private static final Set<String> STATES = Set.of("before_", "after_");
+
+  private static Set<String> with(Set<String> names, String pressure) {
+    Set<String> all = new TreeSet<>(names);
+    SheetPressures.addNames(all, pressure);
+    return all;
+  }
 
   private final BenchLimits limits;
   private final String file;
@@ -87,7 +107,7 @@ public final class BenchSheetReader {
     OptionalDouble rated =
         root.find("rated")
             .map(BenchSheetReader::object)
-            .map(fields -> rated(fields, "static_ml_min", "pressure_bar", "fluid", bench))
+            .map(fields -> rated(fields, "static_ml_min", "pressure", "fluid", bench))
             .orElse(OptionalDouble.empty());
     return sheet(top, before, bench, rated, injectors);
   }
@@ -100,7 +120,7 @@ public final class BenchSheetReader {
   private BenchInjector injector(
       JsonPlace place, SheetFields earlier, SheetFields later, Bench before, Bench after) {
     place.requireObject("write { \"id\": \"1\", \"before\": { }, \"after\": { } }");
-    place.allow(Set.of("id", "before", "after", "notes"));
+    place.allow(Set.of("id", "serial", "before", "after", "notes"));
     String id = SheetFields.of(place).word("id", "give the injector its number");
     Optional<BenchReadings> was =
         place.find("before").map(p -> new BenchReadingsFields(limits, before, earlier).read(p));
@@ -109,13 +129,30 @@ public final class BenchSheetReader {
     if (was.isEmpty() && is.isEmpty()) {
       throw place.bad("there are no readings", "add \"before\" or \"after\"");
     }
-    return new BenchInjector(id, was, is);
+    return injector(id, serial(SheetFields.of(place)), was, is);
+  }
+
+  private static Optional<String> serial(SheetFields fields) {
+    return fields.find("serial").map(p -> fields.word("serial", "write the mark on its body"));
+  }
+
+  /** A line that was begun and left empty doesn't stand for a visit to the bench. */
+  private static BenchInjector injector(
+      String id,
+      Optional<String> serial,
+      Optional<BenchReadings> before,
+      Optional<BenchReadings> after) {
+    Optional<BenchReadings> was = before.filter(r -> !r.isEmpty());
+    Optional<BenchReadings> is = after.filter(r -> !r.isEmpty());
+    return was.isEmpty() && is.isEmpty()
+        ? new BenchInjector(id, serial, before.or(() -> after), Optional.empty())
+        : new BenchInjector(id, serial, was, is);
   }
 
   private BenchSheet table(SheetTable table) {
     understood.addAll(table.understood());
     SheetFields top = SheetFields.of(file, "", table.settings());
-    Set<String> known = new java.util.TreeSet<>(TABLE_SETTINGS);
+    Set<String> known = new TreeSet<>(TABLE_SETTINGS);
     BENCH_SETTINGS.forEach(
         name -> {
           known.add(name);
@@ -128,35 +165,79 @@ public final class BenchSheetReader {
     Bench before = two ? bench(top, "before_") : bench;
     OptionalDouble rated =
         top.find("rated_ml_min").isPresent()
-            ? rated(top, "rated_ml_min", "rated_bar", "rated_fluid", bench)
+            ? rated(top, "rated_ml_min", "rated", "rated_fluid", bench)
             : OptionalDouble.empty();
     return sheet(top, before, bench, rated, rows(table, top, before, bench));
   }
 
   private List<BenchInjector> rows(SheetTable table, SheetFields top, Bench before, Bench after) {
     Map<String, Map<Service, BenchReadings>> found = new LinkedHashMap<>();
+    Map<String, Optional<String>> serials = new LinkedHashMap<>();
+    boolean sideBySide = table.headings().stream().anyMatch(BenchSheetReader::namesState);
     for (SheetTable.Row row : table.rows()) {
       SheetFields fields = SheetFields.of(file, "line " + row.line(), row.cells());
       String id = fields.word("injector", "give the injector its number");
-      Service state = state(fields);
-      Bench bench = state == Service.BEFORE ? before : after;
-      BenchReadings readings = new BenchReadingsFields(limits, bench, top).read(fields);
-      if (found.computeIfAbsent(id, key -> new LinkedHashMap<>()).put(state, readings) != null) {
-        throw InputException.at(
-            file,
-            "line " + row.line(),
-            "injector " + id + " stands there a second time " + state.word() + " service",
-            "give one line for before and one for after service");
-      }
+      serials.merge(id, serial(fields), (first, second) -> first.or(() -> second));
+      Map<Service, SheetFields> states =
+          sideBySide ? sideBySide(fields) : Map.of(state(fields), fields);
+      states.forEach(
+          (state, part) -> {
+            Bench bench = state == Service.BEFORE ? before : after;
+            BenchReadings readings = new BenchReadingsFields(limits, bench, top).read(part);
+            Map<Service, BenchReadings> one =
+                found.computeIfAbsent(id, key -> new LinkedHashMap<>());
+            if (one.put(state, readings) != null) {
+              throw InputException.at(
+                  file,
+                  "line " + row.line(),
+                  "injector " + id + " stands there a second time " + state.word() + " service",
+                  "give one line for before and one for after service");
+            }
+          });
     }
     return found.entrySet().stream()
         .map(
             e ->
-                new BenchInjector(
+                injector(
                     e.getKey(),
+                    serials.get(e.getKey()),
                     Optional.ofNullable(e.getValue().get(Service.BEFORE)),
                     Optional.ofNullable(e.getValue().get(Service.AFTER))))
         .toList();
+  }
+
+  private static boolean namesState(String heading) {
+    return STATES.stream().anyMatch(heading::startsWith);
+  }
+
+  /** One line for both: columns {@code before_...} and {@code after_...}. */
+  private static Map<Service, SheetFields> sideBySide(SheetFields row) {
+    row.find("service")
+        .ifPresent(
+            place -> {
+              throw place.bad(
+                  "the columns say before or after already", "leave out the column service");
+            });
+    Map<Service, SheetFields> states = new LinkedHashMap<>();
+    for (Service state : Service.values()) {
+      String prefix = state.word() + "_";
+      Map<String, JsonPlace> own = new LinkedHashMap<>();
+      row.fields()
+          .forEach(
+              (name, value) -> {
+                if (name.startsWith(prefix)) {
+                  own.put(name.substring(prefix.length()), value);
+                } else if (!namesState(name)) {
+                  own.putIfAbsent(name, value);
+                }
+              });
+      boolean any = row.fields().keySet().stream().anyMatch(name -> name.startsWith(prefix));
+      boolean none = row.fields().keySet().stream().noneMatch(BenchSheetReader::namesState);
+      if (any || none && state == Service.BEFORE) {
+        states.put(state, new SheetFields(row.file(), row.place(), own));
+      }
+    }
+    return states;
   }
 
   private static Service state(SheetFields fields) {
@@ -195,7 +276,14 @@ public final class BenchSheetReader {
             .map(place -> place.text("give it a name"))
             .orElseGet(() -> Path.of(file).getFileName().toString());
     return new BenchSheet(
-        title, before, after, rated, top.find("serviced").map(this::day), injectors, understood);
+        title,
+        before,
+        after,
+        rated,
+        top.find("serviced").map(this::day),
+        top.find("date").map(this::day),
+        injectors,
+        understood);
   }
 
   private LocalDate day(JsonPlace place) {
@@ -208,17 +296,17 @@ public final class BenchSheetReader {
   }
 
   private Bench bench(SheetFields fields, String prefix) {
-    double bar =
-        fields
-            .get(
-                prefix + "pressure_bar",
+    double pressure =
+        SheetPressures.get(
+                fields,
+                prefix + "pressure",
                 "say at what pressure it was measured; in a table, in a line above the headings,"
                     + " pressure_bar and then the figure")
-            .number(0.5, 12, " bar");
+            .pascals(0.5, 12);
     double celsius = fields.number(prefix + "fluid_temp_c", -10, 60, " °C", 20);
     FlowPoint point =
         new FlowPoint(
-            bar * 1e5,
+            pressure,
             FluidNames.read(fields, prefix + "fluid", "n-heptane"),
             Celsius.toKelvins(celsius));
     return new Bench(
@@ -236,10 +324,13 @@ public final class BenchSheetReader {
       SheetFields fields, String flow, String pressure, String fluid, Bench bench) {
     double flowRate =
         fields.get(flow, "give the static flow that the maker states").number(20, 3000, " mL/min");
-    double bar = fields.number(pressure, 0.5, 12, " bar", bench.point().pressure() / 1e5);
+    double stated =
+        SheetPressures.find(fields, pressure)
+            .map(p -> p.pascals(0.5, 12))
+            .orElse(bench.point().pressure());
     FlowPoint at =
         new FlowPoint(
-            bar * 1e5,
+            stated,
             FluidNames.read(fields, fluid, bench.point().fluid().id()),
             bench.point().temperature());
     return OptionalDouble.of(flowRate * 1e-6 / 60 * at.factorTo(bench.point()));

@@ -26,6 +26,11 @@ public record TestFluid(double modulus, double constantDensity, double constantV
   }
 
   @Override
+  public String source() {
+    return "made up";
+  }
+
+  @Override
   public TemperatureRange validRange() {
     return new TemperatureRange(250, 350);
   }

@@ -36,7 +36,7 @@ public final class BenchAssessment {
     List<Optional<FlowReport>> after = flows(Service.AFTER);
     List<InjectorReport> injectors = new ArrayList<>();
     for (int i = 0; i < sheet.injectors().size(); i++) {
-      injectors.add(injector(sheet.injectors().get(i).id(), before.get(i), after.get(i)));
+      injectors.add(injector(sheet.injectors().get(i), before.get(i), after.get(i)));
     }
     Optional<SetFlow> setBefore = set(before, Service.BEFORE);
     Optional<SetFlow> setAfter = set(after, Service.AFTER);
@@ -51,6 +51,7 @@ public final class BenchAssessment {
             meanGain(injectors),
             flowLeft(latest == Service.AFTER ? setAfter : setBefore),
             injectors,
+            new BenchHeadline(BenchHeadline.Kind.NO_FLOWS, List.of()),
             List.of(),
             List.of());
     BenchWords words = new BenchWords(report, limits, today);
@@ -64,7 +65,8 @@ public final class BenchAssessment {
         report.gain(),
         report.flowLeft(),
         injectors,
-        words.verdict(),
+        words.headline(),
+        words.more(),
         words.notes());
   }
 
@@ -146,7 +148,7 @@ public final class BenchAssessment {
   }
 
   private InjectorReport injector(
-      String id, Optional<FlowReport> before, Optional<FlowReport> after) {
+      BenchInjector measured, Optional<FlowReport> before, Optional<FlowReport> after) {
     FlowReport now = after.or(() -> before).orElseThrow();
     Optional<Interval> worst = now.worst();
     Standing standing =
@@ -159,7 +161,8 @@ public final class BenchAssessment {
                         && isInLine(d.high()) == (standing == Standing.IN_LINE))
             .orElse(false);
     return new InjectorReport(
-        id,
+        measured.id(),
+        measured.serial(),
         before,
         after,
         gain(before, after),

@@ -6,15 +6,24 @@ import java.util.Optional;
  * One line of a bench sheet.
  *
  * @param id number or name of the injector
+ * @param serial mark on its body, by which it is known again on another day
  * @param before what it did as it came; at least one of the two is there
  * @param after what it did after service
  */
 public record BenchInjector(
-    String id, Optional<BenchReadings> before, Optional<BenchReadings> after) {
+    String id,
+    Optional<String> serial,
+    Optional<BenchReadings> before,
+    Optional<BenchReadings> after) {
   public BenchInjector {
     if (before.isEmpty() && after.isEmpty()) {
       throw new IllegalArgumentException("injector " + id + " has no readings");
     }
+  }
+
+  /** What it is known by on another sheet: its mark, or its number where it has none. */
+  public String mark() {
+    return serial.orElse(id);
   }
 
   /** Readings of one state of service. */

@@ -55,6 +55,15 @@ public record BenchLimits(
     coils = List.copyOf(coils);
   }
 
+  /**
+   * Word for a grade of spray.
+   *
+   * @param grade 1 the best
+   */
+  public String sprayWord(int grade) {
+    return sprayGrades.get(grade - 1);
+  }
+
   /** The shipped data file. */
   public static BenchLimits shipped() {
     try (InputStream in = BenchLimits.class.getResourceAsStream("bench-limits.json")) {

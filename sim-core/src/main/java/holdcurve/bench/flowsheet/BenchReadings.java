@@ -23,6 +23,15 @@ public record BenchReadings(
     dynamicFlows = List.copyOf(dynamicFlows);
   }
 
+  /** Whether nothing was measured: a line that was begun and left. */
+  public boolean isEmpty() {
+    return staticFlow.isEmpty()
+        && dynamicFlows.isEmpty()
+        && drops.isEmpty()
+        && spray.isEmpty()
+        && coil.isEmpty();
+  }
+
   /** Volume of a pulse of this width [m³], if one was measured. */
   public OptionalDouble dynamicFlow(double pulse) {
     return dynamicFlows.stream()

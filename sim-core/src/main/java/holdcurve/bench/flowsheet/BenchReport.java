@@ -5,6 +5,7 @@ import holdcurve.common.number.Interval;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * What a bench sheet says.
@@ -18,7 +19,8 @@ import java.util.OptionalDouble;
  * @param gain mean of what the service brought [-]
  * @param flowLeft mean flow now as a share of what the maker states [-]
  * @param injectors one a line of the sheet
- * @param verdict sentences, the most important first
+ * @param headline the most important of it
+ * @param more sentences beside the headline's
  * @param notes what was understood and assumed
  */
 public record BenchReport(
@@ -31,15 +33,21 @@ public record BenchReport(
     Optional<Interval> gain,
     Optional<Interval> flowLeft,
     List<InjectorReport> injectors,
-    List<Message> verdict,
+    BenchHeadline headline,
+    List<Message> more,
     List<Message> notes) {
   /** Format and version that reports carry. */
   public static final String FORMAT = "holdcurve-bench-report/1";
 
   public BenchReport {
     injectors = List.copyOf(injectors);
-    verdict = List.copyOf(verdict);
+    more = List.copyOf(more);
     notes = List.copyOf(notes);
+  }
+
+  /** All sentences: those that bear the headline out, then the others. */
+  public List<Message> verdict() {
+    return Stream.concat(headline.said().stream(), more.stream()).toList();
   }
 
   /** Static flows of a state of service. */

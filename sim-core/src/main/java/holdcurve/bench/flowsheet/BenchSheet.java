@@ -14,6 +14,7 @@ import java.util.OptionalDouble;
  * @param ratedFlow static flow that the maker states, carried over to the bench after service
  *     [m³/s]
  * @param serviced day of the service
+ * @param measured day on the bench, where it isn't that of the service
  * @param injectors in the order of the sheet, at least one
  * @param understood what was made of the file, in plain sentences
  */
@@ -23,6 +24,7 @@ public record BenchSheet(
     Bench benchAfter,
     OptionalDouble ratedFlow,
     Optional<LocalDate> serviced,
+    Optional<LocalDate> measured,
     List<BenchInjector> injectors,
     List<String> understood) {
   /** Format and version that bench sheets carry. */
@@ -34,6 +36,11 @@ public record BenchSheet(
     if (injectors.isEmpty()) {
       throw new IllegalArgumentException("a bench sheet needs an injector");
     }
+  }
+
+  /** The day that its readings are of. */
+  public Optional<LocalDate> day() {
+    return measured.or(() -> serviced);
   }
 
   /** The bench of one state of service. */
@@ -48,6 +55,7 @@ public record BenchSheet(
 
   /** Whether any injector was measured in that state. */
   public boolean has(Service state) {
-    return injectors.stream().anyMatch(injector -> injector.readings(state).isPresent());
+    return injectors.stream()
+        .anyMatch(injector -> injector.readings(state).filter(r -> !r.isEmpty()).isPresent());
   }
 }

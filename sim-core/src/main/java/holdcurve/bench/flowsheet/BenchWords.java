@@ -12,6 +12,9 @@ import java.util.Optional;
 
 /** A bench report in sentences. */
 final class BenchWords {
+  /** From so many times the viscosity on, flow no longer goes by density alone: assumed [-]. */
+  private static final double THICK = 3;
+
   private final BenchReport report;
   private final BenchLimits limits;
   private final LocalDate today;
@@ -22,14 +25,63 @@ final class BenchWords {
     this.today = today;
   }
 
-  List<Message> verdict() {
+  BenchHeadline headline() {
+    BenchHeadline.Kind kind = kind();
+    List<String> said =
+        new ArrayList<>(
+            switch (kind) {
+              case NOT_FIT -> troubles();
+              case NOT_SETTLED -> List.of(unsure().orElseThrow());
+              default -> List.of(flows());
+            });
+    if (kind != BenchHeadline.Kind.NO_FLOWS) {
+      notMeasured().ifPresent(said::add);
+    }
+    return new BenchHeadline(kind, Message.plain(said));
+  }
+
+  private BenchHeadline.Kind kind() {
+    List<InjectorReport> all = report.injectors();
+    if (all.stream().anyMatch(InjectorReport::isOut)) {
+      return BenchHeadline.Kind.OUT_OF_LINE;
+    }
+    if (!troubles().isEmpty()) {
+      return BenchHeadline.Kind.NOT_FIT;
+    }
+    if (all.stream().allMatch(i -> i.standing() == Standing.NOT_MEASURED)) {
+      return BenchHeadline.Kind.NO_FLOWS;
+    }
+    return all.stream().anyMatch(InjectorReport::isOpen)
+        ? BenchHeadline.Kind.NOT_SETTLED
+        : BenchHeadline.Kind.IN_LINE;
+  }
+
+  private List<String> troubles() {
+    return report.injectors().stream()
+        .filter(injector -> !injector.troubles().isEmpty())
+        .map(i -> "Injector " + i.id() + " " + String.join("; ", i.troubles()) + ".")
+        .toList();
+  }
+
+  private Optional<String> notMeasured() {
+    List<String> ids =
+        report.injectors().stream()
+            .filter(i -> i.standing() == Standing.NOT_MEASURED)
+            .map(InjectorReport::id)
+            .toList();
+    return ids.isEmpty()
+        ? Optional.empty()
+        : Optional.of("Flow not measured: " + String.join(", ", ids) + ".");
+  }
+
+  /** What the headline doesn't say. */
+  List<Message> more() {
     List<String> said = new ArrayList<>();
     said.add(flows());
     unsure().ifPresent(said::add);
+    said.addAll(troubles());
+    headline().said().forEach(sentence -> said.remove(sentence.toString()));
     report.gain().ifPresent(gain -> said.add(gain(gain.middle())));
-    report.injectors().stream()
-        .filter(injector -> !injector.troubles().isEmpty())
-        .forEach(i -> said.add("Injector " + i.id() + " " + String.join("; ", i.troubles()) + "."));
     mixture().ifPresent(said::add);
     report.flowLeft().ifPresent(left -> said.add(left(left)));
     report.sheet().serviced().map(day -> Shelf.words(day, today, limits)).ifPresent(said::add);
@@ -44,13 +96,25 @@ final class BenchWords {
     }
     List<InjectorReport> out =
         measured.stream()
-            .filter(i -> i.standing() != Standing.IN_LINE)
+            .filter(InjectorReport::isOut)
             .sorted(Comparator.comparingDouble(i -> -Math.abs(departure(i).middle())))
             .toList();
     boolean after = report.latest() == Service.AFTER;
     String when = after ? "After the service " : "";
+    long inLine = measured.stream().filter(i -> !i.isOpen()).count();
+    if (out.isEmpty() && inLine < measured.size()) {
+      return capital(
+              when
+                  + SheetNumbers.count((int) inLine)
+                  + " of "
+                  + SheetNumbers.count(measured.size())
+                  + (inLine == 1 ? " is" : " are")
+                  + " surely in line")
+          + report.set(report.latest()).map(BenchWords::spread).orElse("")
+          + ".";
+    }
     if (out.isEmpty()) {
-      return capital(when + "all " + SheetNumbers.count(measured.size()) + " are in line")
+      return capital(when + allOf(measured.size()) + " in line")
           + ", within "
           + SheetNumbers.few(100 * limits.outOfLine())
           + " % of their middle"
@@ -78,6 +142,14 @@ final class BenchWords {
                     : ""));
   }
 
+  private static String allOf(int count) {
+    return switch (count) {
+      case 1 -> "the only one is";
+      case 2 -> "both are";
+      default -> "all " + SheetNumbers.count(count) + " are";
+    };
+  }
+
   private static Interval departure(InjectorReport injector) {
     return injector.now().worst().orElseThrow();
   }
@@ -93,10 +165,7 @@ final class BenchWords {
 
   private Optional<String> unsure() {
     List<String> ids =
-        report.injectors().stream()
-            .filter(i -> i.standing() != Standing.NOT_MEASURED && !i.sure())
-            .map(InjectorReport::id)
-            .toList();
+        report.injectors().stream().filter(InjectorReport::isOpen).map(InjectorReport::id).toList();
     return ids.isEmpty()
         ? Optional.empty()
         : Optional.of(
@@ -122,7 +191,7 @@ final class BenchWords {
         : brought + "as a service usually does.";
   }
 
-  /** The weakest and the richest cylinder, at the state that counts. */
+  /** The leanest and the richest cylinder, at the state that counts. */
   private Optional<String> mixture() {
     List<String> parts = new ArrayList<>();
     Mixture.underLoad(report)
@@ -170,6 +239,14 @@ final class BenchWords {
             "Assumed error of the bench (90 %%): %.1f %% between two flows, %.1f %% of all together.",
             100 * FlowDeviations.TO_90_PERCENT * bench.repeatability(),
             100 * FlowDeviations.TO_90_PERCENT * bench.accuracy()));
+    FlowPoint measured = bench.point();
+    notes.add(Message.of("Density of %s: %s.", measured.fluid().name(), measured.fluid().source()));
+    if (measured.viscosity() > THICK * report.point().viscosity()) {
+      notes.add(
+          Message.plain(
+              "The bench's fluid is thicker than petrol. Flows carried over may be off by some per"
+                  + " cent; comparisons hold."));
+    }
     notes.add(
         Message.plain(
             "All limits are common practice, no source: flow, gain, drops, spray, coil, days on the"

@@ -14,6 +14,9 @@ import java.util.Optional;
  * @param temperature of the fluid [K]
  */
 public record FlowPoint(double pressure, Fluid fluid, double temperature) {
+  /** Fuel of the car while nobody says otherwise: 20 °C [K]. */
+  private static final double ROOM_TEMPERATURE = 293.15;
+
   public FlowPoint {
     Require.positive(pressure, "pressure across the injector", "Pa");
     fluid.validRange().require(temperature, fluid.name());
@@ -32,9 +35,19 @@ public record FlowPoint(double pressure, Fluid fluid, double temperature) {
         .map(part -> new FlowPoint(part.value(Regulator.SET), circuit.fluid(), temperature));
   }
 
+  /** Where the injectors of a sheet will work; at the bench's point without a regulator. */
+  public static FlowPoint of(Circuit circuit, BenchSheet sheet) {
+    return in(circuit, ROOM_TEMPERATURE).orElseGet(() -> sheet.bench(sheet.latest()).point());
+  }
+
   /** Density of the fluid here [kg/m³]. */
   public double density() {
     return fluid.density(temperature, pressure + Fluid.ATMOSPHERE);
+  }
+
+  /** Viscosity of the fluid here [Pa·s]. */
+  double viscosity() {
+    return fluid.viscosity(temperature);
   }
 
   /**

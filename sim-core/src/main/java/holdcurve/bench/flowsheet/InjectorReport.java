@@ -8,6 +8,7 @@ import java.util.Optional;
  * What the sheet says of one injector.
  *
  * @param id number or name
+ * @param serial mark on its body
  * @param before as it came
  * @param after after service
  * @param gain flow that the service brought, as a share of what it was [-]
@@ -18,6 +19,7 @@ import java.util.Optional;
  */
 public record InjectorReport(
     String id,
+    Optional<String> serial,
     Optional<FlowReport> before,
     Optional<FlowReport> after,
     Optional<Interval> gain,
@@ -31,6 +33,26 @@ public record InjectorReport(
   /** The state that counts: after service if it was measured then. */
   public FlowReport now() {
     return after.or(() -> before).orElseThrow();
+  }
+
+  /** What it is known by on another sheet: its mark, or its number where it has none. */
+  public String mark() {
+    return serial.orElse(id);
+  }
+
+  /** What is to be done with it. */
+  public Fitness fitness() {
+    return Fitness.of(standing, sure, !troubles.isEmpty(), after.isPresent());
+  }
+
+  /** Whether its flow lies surely beyond the limit for a service. */
+  boolean isOut() {
+    return sure && standing != Standing.IN_LINE && standing != Standing.NOT_MEASURED;
+  }
+
+  /** Whether its flow lies too close to the limit to call. */
+  boolean isOpen() {
+    return !sure && standing != Standing.NOT_MEASURED;
   }
 
   /** Its flow report in a state of service. */

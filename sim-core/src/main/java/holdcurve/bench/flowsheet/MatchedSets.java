@@ -1,5 +1,6 @@
 package holdcurve.bench.flowsheet;
 
+import holdcurve.common.number.Interval;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -23,10 +24,17 @@ public record MatchedSets(List<MatchedSet> sets, List<String> left, List<String>
    * @param ids in order of flow, the lowest first
    * @param mean static flow [m³/s]
    * @param spread largest less smallest, as a share of the mean [-]
+   * @param flags what is to be known of single ones: those beyond the limit among this set or among
+   *     the whole sheet, and those too close to it to call
    */
-  public record MatchedSet(List<String> ids, double mean, double spread) {}
+  public record MatchedSet(List<String> ids, double mean, double spread, List<String> flags) {
+    public MatchedSet {
+      ids = List.copyOf(ids);
+      flags = List.copyOf(flags);
+    }
+  }
 
-  private record Sized(String id, double flow) {}
+  private record Sized(String id, double flow, String flag) {}
 
   /** Widest spread and sum of spreads of the sets chosen so far. */
   private record Cost(double widest, double sum) implements Comparable<Cost> {
@@ -46,9 +54,10 @@ public record MatchedSets(List<MatchedSet> sets, List<String> left, List<String>
 
   /**
    * @param size injectors to a set
+   * @param limits from which departure an injector is flagged
    * @throws IllegalArgumentException if size isn't from 2 to the number of injectors that are fit
    */
-  public static MatchedSets of(BenchReport report, int size) {
+  public static MatchedSets of(BenchReport report, int size, BenchLimits limits) {
     List<String> unfit = new ArrayList<>();
     List<Sized> fit = new ArrayList<>();
     for (InjectorReport injector : report.injectors()) {
@@ -56,7 +65,7 @@ public record MatchedSets(List<MatchedSet> sets, List<String> left, List<String>
       if (!injector.troubles().isEmpty() || now.staticFlow().isEmpty()) {
         unfit.add(injector.id());
       } else {
-        fit.add(new Sized(injector.id(), now.staticFlow().getAsDouble()));
+        fit.add(new Sized(injector.id(), now.staticFlow().getAsDouble(), flag(injector)));
       }
     }
     if (size < 2 || size > fit.size()) {
@@ -64,11 +73,42 @@ public record MatchedSets(List<MatchedSet> sets, List<String> left, List<String>
           "sets of " + size + " can't be made of " + fit.size() + " injectors");
     }
     fit.sort(Comparator.comparingDouble(Sized::flow));
-    return choose(fit, size, unfit);
+    return choose(fit, size, unfit, limits);
+  }
+
+  /** Where it stands on the whole sheet, if not surely in line; empty for nothing. */
+  private static String flag(InjectorReport injector) {
+    if (injector.isOpen()) {
+      return injector.id() + " is too close to the limit to call.";
+    }
+    double departure = injector.now().worst().map(Interval::middle).orElse(0.0);
+    return injector.isOut()
+        ? injector.id() + " is " + howFar(departure) + " against the whole sheet."
+        : "";
+  }
+
+  private static String howFar(double departure) {
+    return SheetNumbers.percent(departure) + (departure < 0 ? " low" : " high");
+  }
+
+  private static List<String> flags(List<Sized> members, BenchLimits limits) {
+    List<String> flags = new ArrayList<>();
+    int n = members.size();
+    double middle = (members.get((n - 1) / 2).flow + members.get(n / 2).flow) / 2;
+    for (Sized member : members) {
+      double departure = member.flow / middle - 1;
+      if (Standing.of(departure, limits) != Standing.IN_LINE) {
+        flags.add(member.id + " is " + howFar(departure) + " in this set: not matched.");
+      } else if (!member.flag.isEmpty()) {
+        flags.add(member.flag);
+      }
+    }
+    return flags;
   }
 
   /** The best with the first i injectors and k sets, for all i and k: ends with a set, or skips. */
-  private static MatchedSets choose(List<Sized> fit, int size, List<String> unfit) {
+  private static MatchedSets choose(
+      List<Sized> fit, int size, List<String> unfit, BenchLimits limits) {
     int n = fit.size();
     int count = n / size;
     Cost[][] best = new Cost[n + 1][count + 1];
@@ -87,7 +127,7 @@ public record MatchedSets(List<MatchedSet> sets, List<String> left, List<String>
     int k = count;
     for (int i = n; i > 0; ) {
       if (k > 0 && ends[i][k]) {
-        sets.add(0, set(fit.subList(i - size, i)));
+        sets.add(0, set(fit.subList(i - size, i), limits));
         i -= size;
         k--;
       } else {
@@ -97,8 +137,12 @@ public record MatchedSets(List<MatchedSet> sets, List<String> left, List<String>
     return new MatchedSets(sets, left, unfit);
   }
 
-  private static MatchedSet set(List<Sized> members) {
-    return new MatchedSet(members.stream().map(Sized::id).toList(), mean(members), spread(members));
+  private static MatchedSet set(List<Sized> members, BenchLimits limits) {
+    return new MatchedSet(
+        members.stream().map(Sized::id).toList(),
+        mean(members),
+        spread(members),
+        flags(members, limits));
   }
 
   private static double mean(List<Sized> members) {

@@ -12,7 +12,7 @@ import java.util.function.Function;
  * is set right, so a cylinder is as much richer than the average as its injector passes more than
  * the mean.
  *
- * @param richness injector → its flow over the mean of the set, less 1 [-]; below 0 is weak
+ * @param richness injector → its flow over the mean of the set, less 1 [-]; below 0 is lean
  */
 public record Mixture(Map<String, Double> richness) {
   /** From static flows: the long pulses of full load. Empty if they weren't measured. */
@@ -44,16 +44,16 @@ public record Mixture(Map<String, Double> richness) {
     return 1 / (1 + richness.get(injector));
   }
 
-  /** The weakest and the richest. */
+  /** The leanest and the richest. */
   String words() {
     Comparator<Map.Entry<String, Double>> byRichness = Map.Entry.comparingByValue();
-    var weakest = richness.entrySet().stream().min(byRichness).orElseThrow();
+    var leanest = richness.entrySet().stream().min(byRichness).orElseThrow();
     var richest = richness.entrySet().stream().max(byRichness).orElseThrow();
     return "the cylinder of "
-        + weakest.getKey()
+        + leanest.getKey()
         + " is "
-        + SheetNumbers.percent(weakest.getValue())
-        + " weak, that of "
+        + SheetNumbers.percent(leanest.getValue())
+        + " lean, that of "
         + richest.getKey()
         + " "
         + SheetNumbers.percent(richest.getValue())

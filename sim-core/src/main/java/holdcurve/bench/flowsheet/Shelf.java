@@ -21,7 +21,12 @@ final class Shelf {
     String ago =
         since + (days == 0 ? ", today" : ", " + days + (days == 1 ? " day" : " days") + " ago");
     return days > limits.shelfDays()
-        ? ago + ". That is over the usual two weeks on the shelf. Test spray and drops again."
-        : ago + ". Refit by " + DAY.format(serviced.plusDays(limits.shelfDays())) + ".";
+        ? ago
+            + ". That is over the usual two weeks on the shelf (common practice, no source). Test"
+            + " spray and drops again."
+        : ago
+            + ". Refit by "
+            + DAY.format(serviced.plusDays(limits.shelfDays()))
+            + " (common practice, no source).";
   }
 }

@@ -32,6 +32,11 @@ public record EthanolBlend(Petrol petrol, double ethanolFraction) implements Flu
   }
 
   @Override
+  public String source() {
+    return "petrol after EN 228, with its share of ethanol";
+  }
+
+  @Override
   public TemperatureRange validRange() {
     return petrol.validRange();
   }

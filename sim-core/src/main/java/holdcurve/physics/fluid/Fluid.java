@@ -18,6 +18,9 @@ public interface Fluid {
   /** The name shown to people. */
   String name();
 
+  /** Where its density comes from, in a few words for people. */
+  String source();
+
   /** Temperatures for which the correlations may be used [K]. */
   TemperatureRange validRange();
 

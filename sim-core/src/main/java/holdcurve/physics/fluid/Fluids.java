@@ -7,7 +7,20 @@ import java.util.Optional;
 public final class Fluids {
   private static final List<String> IDS = List.of("petrol", "petrol-e5", "petrol-e10", "n-heptane");
 
+  private static final List<Fluid> ON_BENCH =
+      List.of(
+          PureLiquid.nHeptane(),
+          CalibrationFluid.iso4113(),
+          Petrol.summer(),
+          new EthanolBlend(Petrol.summer(), 0.05),
+          new EthanolBlend(Petrol.summer(), 0.10));
+
   private Fluids() {}
+
+  /** What flow benches run with, the likeliest first: fuels, and calibration fluid. */
+  public static List<Fluid> onBench() {
+    return ON_BENCH;
+  }
 
   /** All ids, in the order in which to offer them. */
   public static List<String> ids() {

@@ -2,6 +2,7 @@ package holdcurve.physics.fluid;
 
 import holdcurve.common.input.Require;
 import holdcurve.common.number.Celsius;
+import java.util.Locale;
 
 /**
  * Petrol without ethanol, from two figures of its grade. A finished petrol is a mixture that nobody
@@ -70,6 +71,11 @@ public record Petrol(
   }
 
   @Override
+  public String source() {
+    return String.format(Locale.ROOT, "%.0f kg/m³ at 15 °C, EN 228", density15);
+  }
+
+  @Override
   public TemperatureRange validRange() {
     return RANGE;
   }
@@ -123,12 +129,16 @@ public record Petrol(
   }
 
   /** MPMS 11.2.1M, compressibility in 1/GPa with density at 15 °C in kg/m³ and T in °C. */
-  private double modulus(double temperature) {
+  static double modulus(double density15, double temperature) {
     double celsius = Celsius.of(temperature);
     double square = density15 * density15;
     double perGigapascal =
         Math.exp(-1.62080 + 2.1592e-4 * celsius + (870_960 + 4209.2 * celsius) / square);
-    return modulusFactor * 1e9 / perGigapascal;
+    return 1e9 / perGigapascal;
+  }
+
+  private double modulus(double temperature) {
+    return modulusFactor * modulus(density15, temperature);
   }
 
   private double check(double temperature) {

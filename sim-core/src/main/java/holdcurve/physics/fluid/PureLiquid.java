@@ -19,6 +19,7 @@ public final class PureLiquid implements Fluid {
       new PureLiquid(
           "n-heptane",
           "n-heptane (test fluid)",
+          "684 kg/m³ at 20 °C, Span and Wagner (2003)",
           new LogCubic(6.52795709, -0.12278578, -0.01215012, -0.00676412),
           new Elasticity(
               new LogCubic(20.39026808, -0.81881872, -0.0982576, -0.05950661),
@@ -33,6 +34,7 @@ public final class PureLiquid implements Fluid {
       new PureLiquid(
           "ethanol",
           "ethanol",
+          "790 kg/m³ at 20 °C, Schroeder and others (2014)",
           new LogCubic(6.67150169, -0.10801546, -0.01006131, -0.01435673),
           new Elasticity(
               new LogCubic(20.60713977, -0.66717148, -0.06091987, -0.14644855),
@@ -45,6 +47,7 @@ public final class PureLiquid implements Fluid {
 
   private final String id;
   private final String name;
+  private final String source;
   private final LogCubic density;
   private final Elasticity isothermal;
   private final Elasticity isentropic;
@@ -64,6 +67,7 @@ public final class PureLiquid implements Fluid {
   private PureLiquid(
       String id,
       String name,
+      String source,
       LogCubic density,
       Elasticity isothermal,
       Elasticity isentropic,
@@ -71,6 +75,7 @@ public final class PureLiquid implements Fluid {
       Dippr101 vapourPressure) {
     this.id = id;
     this.name = name;
+    this.source = source;
     this.density = density;
     this.isothermal = isothermal;
     this.isentropic = isentropic;
@@ -96,6 +101,11 @@ public final class PureLiquid implements Fluid {
   @Override
   public String name() {
     return name;
+  }
+
+  @Override
+  public String source() {
+    return source;
   }
 
   @Override

@@ -89,7 +89,7 @@ class BenchAssessmentTest {
   void remindsOfTheShelf() {
     LocalDate day = LocalDate.of(2026, 11, 10);
     assertEquals(
-        "Serviced on 10 November 2026, 14 days ago. Refit by 24 November 2026.",
+        "Serviced on 10 November 2026, 14 days ago. Refit by 24 November 2026 (common practice, no source).",
         Shelf.words(day, day.plusDays(14), Sheets.LIMITS));
     assertTrue(
         Shelf.words(day, day.plusDays(15), Sheets.LIMITS).contains("over the usual two weeks"));

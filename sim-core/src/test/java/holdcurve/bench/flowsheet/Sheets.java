@@ -30,10 +30,18 @@ final class Sheets {
     List<BenchInjector> injectors = new ArrayList<>();
     for (int i = 0; i < Math.max(before.length, after.length); i++) {
       injectors.add(
-          new BenchInjector(Integer.toString(i + 1), reading(before, i), reading(after, i)));
+          new BenchInjector(
+              Integer.toString(i + 1), Optional.empty(), reading(before, i), reading(after, i)));
     }
     return new BenchSheet(
-        "invented", BENCH, BENCH, OptionalDouble.empty(), Optional.empty(), injectors, List.of());
+        "invented",
+        BENCH,
+        BENCH,
+        OptionalDouble.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        injectors,
+        List.of());
   }
 
   private static Optional<BenchReadings> reading(double[] flows, int i) {

@@ -6,6 +6,7 @@ import holdcurve.bench.flowsheet.BenchReport;
 import holdcurve.bench.flowsheet.BenchSheet;
 import holdcurve.bench.flowsheet.FlowPoint;
 import holdcurve.bench.flowsheet.MatchedSets;
+import holdcurve.bench.flowsheet.SetHistory;
 import holdcurve.bench.flowsheet.SheetFindings;
 import holdcurve.common.input.InputException;
 import holdcurve.common.message.PressureUnit;
@@ -13,18 +14,24 @@ import holdcurve.common.number.Celsius;
 import holdcurve.file.BenchReportTable;
 import holdcurve.file.BenchReportWriter;
 import holdcurve.file.BenchSheetReader;
+import holdcurve.file.BenchSheetWriter;
 import holdcurve.file.CircuitReader;
 import holdcurve.file.JobReader;
 import holdcurve.file.JobWriter;
 import holdcurve.file.ResultFile;
+import holdcurve.file.SafeFile;
 import holdcurve.physics.circuit.Circuit;
 import holdcurve.physics.fluid.Fluids;
 import holdcurve.record.finding.Finding;
 import holdcurve.record.job.Job;
+import holdcurve.ui.report.BenchSheetPaper;
+import holdcurve.ui.report.ReportPdf;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -88,6 +95,24 @@ final class BenchSheetCommand implements Callable<Integer> {
   private Integer setsOf;
 
   @Option(
+      names = "--earlier",
+      paramLabel = "FILE",
+      description = "An earlier sheet of the same set; give it once for each. Shows the trend.")
+  private List<Path> earlier = List.of();
+
+  @Option(
+      names = "--pdf",
+      paramLabel = "FILE",
+      description = "Also draw the sheet for the customer, one page, as PDF.")
+  private Path pdf;
+
+  @Option(
+      names = "--sheet",
+      paramLabel = "FILE",
+      description = "Also write the sheet as a table, before and after side by side.")
+  private Path sheetOut;
+
+  @Option(
       names = "--today",
       paramLabel = "DATE",
       description = "The day to count shelf time to, as 2026-11-24 (default: today).")
@@ -113,10 +138,20 @@ final class BenchSheetCommand implements Callable<Integer> {
     Circuit known =
         job != null ? job.circuit() : circuit == null ? null : CircuitReader.read(circuit);
     BenchReport report = BenchAssessment.judge(sheet, point(sheet, known), limits, day);
-    BenchSheetText.print(report, limits.sprayGrades(), out);
+    BenchSheetText.print(report, limits, out);
     if (setsOf != null) {
       out.println();
-      BenchSheetText.print(matched(report), out);
+      BenchSheetText.print(matched(report, limits), out);
+    }
+    if (!earlier.isEmpty()) {
+      List<BenchReport> all = new ArrayList<>();
+      for (Path sheetFile : earlier) {
+        all.add(
+            BenchAssessment.judge(
+                BenchSheetReader.read(sheetFile, limits), report.point(), limits, day));
+      }
+      all.add(report);
+      BenchSheetText.print(history(all), out);
     }
     if (known != null) {
       SheetFindings.tired(report, known, limits)
@@ -129,6 +164,15 @@ final class BenchSheetCommand implements Callable<Integer> {
       feed(job, report, out);
     }
     out.flush();
+    if (pdf != null) {
+      requirePdf(pdf);
+      SafeFile.write(pdf, ReportPdf.of(BenchSheetPaper.html(report, limits, day, unit())));
+      Wrapped.print(out, "", "Drawn to " + pdf + ".");
+    }
+    if (sheetOut != null) {
+      requireNew(sheetOut);
+      SafeFile.write(sheetOut, BenchSheetWriter.csv(sheet, limits));
+    }
     if (csv != null) {
       ResultFile.write(csv, BenchReportTable.csv(report));
     }
@@ -187,7 +231,31 @@ final class BenchSheetCommand implements Callable<Integer> {
         Celsius.toKelvins(celsius));
   }
 
-  private MatchedSets matched(BenchReport report) {
+  private static void requirePdf(Path file) {
+    if (!file.toString().toLowerCase(Locale.ROOT).endsWith(".pdf")) {
+      throw bad("--pdf " + file, "the name ends otherwise", "end it in .pdf");
+    }
+  }
+
+  /** A sheet may be all that is left of an evening at the bench. */
+  private static void requireNew(Path file) {
+    if (Files.exists(file)) {
+      throw bad("--sheet " + file, "there is a file of this name", "choose another name");
+    }
+  }
+
+  private SetHistory history(List<BenchReport> all) {
+    SetHistory history = SetHistory.of(all);
+    if (history.lines().isEmpty()) {
+      throw bad(
+          "--earlier " + earlier.get(0),
+          "no injector stands on two of the sheets",
+          "give each its mark in a column serial, or the same number");
+    }
+    return history;
+  }
+
+  private MatchedSets matched(BenchReport report, BenchLimits limits) {
     long fit =
         report.injectors().stream()
             .filter(i -> i.troubles().isEmpty() && i.now().staticFlow().isPresent())
@@ -198,7 +266,7 @@ final class BenchSheetCommand implements Callable<Integer> {
           "only " + fit + " injectors are fit to be matched",
           "give 2 to " + Math.max(2, fit));
     }
-    return MatchedSets.of(report, setsOf);
+    return MatchedSets.of(report, setsOf, limits);
   }
 
   private static InputException bad(String place, String problem, String remedy) {

@@ -2,6 +2,12 @@ package holdcurve.ui.command;
 
 import holdcurve.advice.check.RepairCheck;
 import holdcurve.advice.check.RepairCheckService;
+import holdcurve.bench.flowsheet.BenchAssessment;
+import holdcurve.bench.flowsheet.BenchLimits;
+import holdcurve.bench.flowsheet.BenchReport;
+import holdcurve.bench.flowsheet.BenchSheet;
+import holdcurve.bench.flowsheet.FlowPoint;
+import holdcurve.file.BenchSheetReader;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.CheckWriter;
 import holdcurve.file.JobReader;
@@ -44,6 +50,12 @@ final class ReportCommand implements Callable<Integer> {
       description = "Where to write it (default: beside the job).")
   private Path folder;
 
+  @Option(
+      names = "--bench-sheet",
+      paramLabel = "SHEET",
+      description = "Add this bench sheet as a drawn page.")
+  private Path sheet;
+
   @Mixin private Units units;
 
   @Mixin private SeededOutput output;
@@ -58,11 +70,21 @@ final class ReportCommand implements Callable<Integer> {
         new RepairCheckService(rates.service(catalogue, file, job, progress), catalogue)
             .check(job, Optional.empty(), output.seed, progress);
     progress.clear();
-    files.write(new JobReport(job, check, LocalDate.now(), units.ofJob(file)));
+    files.write(new JobReport(job, check, LocalDate.now(), benchSheet(job), units.ofJob(file)));
     PrintWriter out = spec.commandLine().getOut();
     out.println("Written to " + files.html() + " and " + files.pdf() + ".");
     out.flush();
     output.write(() -> CheckWriter.json(check));
     return 0;
+  }
+
+  private Optional<BenchReport> benchSheet(Job job) {
+    if (sheet == null) {
+      return Optional.empty();
+    }
+    BenchLimits limits = BenchLimits.shipped();
+    BenchSheet read = BenchSheetReader.read(sheet, limits);
+    return Optional.of(
+        BenchAssessment.judge(read, FlowPoint.of(job.circuit(), read), limits, LocalDate.now()));
   }
 }

@@ -2,6 +2,7 @@ package holdcurve.ui.report;
 
 import holdcurve.advice.check.CheckVerdict;
 import holdcurve.advice.check.RepairCheck;
+import holdcurve.bench.flowsheet.BenchLimits;
 import holdcurve.common.caution.Caution;
 import holdcurve.common.caution.Cautions;
 import holdcurve.common.message.Message;
@@ -31,14 +32,23 @@ public final class ReportPage {
   }
 
   private String html() {
+    return document(Titles.shown(job.title()) + " – hold test report", "", body());
+  }
+
+  /**
+   * A page with the one stylesheet.
+   *
+   * @param kind class of the body; empty for the report of a job
+   */
+  static String document(String title, String kind, Html body) {
     Html head =
         Html.all(
             new Html("<meta charset=\"UTF-8\"/>\n"),
-            Html.of("title", Titles.shown(job.title()) + " – hold test report"),
+            Html.of("title", title),
             new Html("<style>\n" + style() + "</style>\n"));
     return "<!DOCTYPE html>\n<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en\">\n"
         + Html.of("head", head).code()
-        + Html.of("body", body()).code()
+        + Html.of(kind.isEmpty() ? "body" : "body." + kind, body).code()
         + "</html>\n";
   }
 
@@ -68,6 +78,10 @@ public final class ReportPage {
         tests.curves(),
         ranking.html(),
         notes(),
+        report
+            .benchSheet()
+            .map(sheet -> BenchSheetPaper.section(sheet, BenchLimits.shipped(), report.unit()))
+            .orElse(Html.NOTHING),
         CircuitSection.html(job, check.places(), report.unit()),
         RefitSection.html(job.upkeep(), cautions()),
         signatures());

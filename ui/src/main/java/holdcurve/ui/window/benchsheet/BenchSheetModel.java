@@ -39,7 +39,6 @@ public final class BenchSheetModel {
   private static final String NAME = "Bench sheet";
   private static final String TYPED_ONLY = "The bench sheet that was typed is kept nowhere else.";
   private static final int ROWS = 6;
-  private static final double ROOM_TEMPERATURE = 293.15;
 
   private final OpenJobModel jobs;
   private final Supplier<LocalDate> today;
@@ -210,8 +209,7 @@ public final class BenchSheetModel {
     if (job == null) {
       return sheet.bench(sheet.latest()).point();
     }
-    return FlowPoint.in(job.circuit(), ROOM_TEMPERATURE)
-        .orElseGet(() -> sheet.bench(sheet.latest()).point());
+    return FlowPoint.of(job.circuit(), sheet);
   }
 
   /** The drops on the sheet as findings for the open job; empty where they don't fit it. */
@@ -259,7 +257,7 @@ public final class BenchSheetModel {
    */
   Optional<MatchedSets> matched(int size) {
     return size >= 2 && size <= fitToMatch()
-        ? Optional.of(MatchedSets.of(report.get(), size))
+        ? Optional.of(MatchedSets.of(report.get(), size, limits))
         : Optional.empty();
   }
 

@@ -1,6 +1,7 @@
 package holdcurve.ui.window.benchsheet;
 
 import holdcurve.bench.flowsheet.MatchedSets;
+import holdcurve.ui.window.frame.Sign;
 import holdcurve.ui.window.frame.Texts;
 import java.util.List;
 import java.util.Locale;
@@ -83,6 +84,11 @@ final class MatchedSetsPane extends VBox {
                 set.mean() * 60e6,
                 100 * set.spread()));
     VBox card = new VBox(title, ids, figures);
+    for (String flag : set.flags()) {
+      Label warning = Texts.words(flag);
+      warning.setGraphic(Sign.WARNING.node());
+      card.getChildren().add(warning);
+    }
     card.getStyleClass().add("hc-practice-card");
     return card;
   }

@@ -31,7 +31,7 @@ final class SheetSays extends StackPane {
       view.show(
           heading(report),
           report.injectors().stream().map(DepartureLine::of).toList(),
-          model.pressures().texts(SheetHeadline.rest(report)),
+          model.pressures().texts(report.more()),
           model.pressures().texts(report.notes()));
     }
   }

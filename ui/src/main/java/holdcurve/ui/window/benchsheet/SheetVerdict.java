@@ -27,12 +27,12 @@ final class SheetVerdict extends StackPane {
           "No sheet yet",
           "Type what the bench showed, read a sheet (Ctrl+B), or paste one (Ctrl+Shift+V).");
     } else {
-      SheetHeadline headline = SheetHeadline.of(report);
+      SheetHeadline headline = SheetHeadline.of(report.headline().kind());
       strip.show(
           headline.style(),
           headline.sign(),
-          headline.word(),
-          String.join(" ", model.pressures().texts(headline.said())));
+          report.headline().kind().word(),
+          String.join(" ", model.pressures().texts(report.headline().said())));
     }
   }
 }
