@@ -36,6 +36,7 @@ public final class Guide {
           "Hold tests", START,
           "Suspects", "answer",
           "Bench sheet", "bench-sheet",
+          "Drop test in the car", "drop-test",
           "What if", "ordering",
           "Repair check", "proving",
           "Cases", "cases",

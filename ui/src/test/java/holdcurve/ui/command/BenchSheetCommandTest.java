@@ -34,7 +34,8 @@ class BenchSheetCommandTest {
     String circuit = SCENARIOS.resolve("circuits/six-cylinder-return-line.circuit.json").toString();
     String out =
         sheet("six-before-and-after.csv", "--circuit", circuit, "--json", json.toString()).out();
-    assertTrue(out.contains("After the service all six are in line"), out);
+    assertTrue(out.contains("Not all fit\nInjector 4 drips"), out);
+    assertTrue(out.contains("After the service five of six are surely in line"), out);
     assertTrue(out.contains("+10 % flow, as a service usually does"), out);
     assertTrue(out.contains("Injector 4 drips: 3 drops in 2 min"), out);
     assertTrue(out.contains("Refit by 24 November 2026"), out);

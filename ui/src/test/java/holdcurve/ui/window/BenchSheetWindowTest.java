@@ -113,7 +113,7 @@ class BenchSheetWindowTest {
         });
     for (String flow : List.of("180", "181", "150", "179", "182", "180")) {
       robot.write(flow);
-      for (int i = 0; i < 7; i++) {
+      for (int i = 0; i < 11; i++) {
         robot.type(KeyCode.TAB);
       }
     }
@@ -173,7 +173,7 @@ class BenchSheetWindowTest {
   @Test
   void aSheetIsReadAndItsDropsGoIntoTheJob() throws Exception {
     read("six-before-and-after.csv");
-    assertTrue(says("After the service all six are in line"), words()::toString);
+    assertTrue(says("After the service five of six are surely in line"), words()::toString);
     assertTrue(says("drips: 3 drops in 2 min"), words()::toString);
     picture("bench-sheet-after", 1280, 720);
     int before = model.jobProperty().get().findings().size();
@@ -216,8 +216,9 @@ class BenchSheetWindowTest {
   /** Read by keys, then one line typed over. */
   @Test
   void aDropTestIsReadTypedOverAndJudged() throws Exception {
-    robot.push(KeyCode.CONTROL, KeyCode.T);
-    robot.push(KeyCode.CONTROL, KeyCode.T);
+    for (int i = 0; i < 3; i++) {
+      robot.push(KeyCode.CONTROL, KeyCode.T);
+    }
     WaitForAsyncUtils.waitForFxEvents();
     assertTrue(says("Type the gauge before and after each firing"), words()::toString);
     picture("drop-test-empty", 1280, 720);

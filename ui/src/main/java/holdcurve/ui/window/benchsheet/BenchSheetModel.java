@@ -6,12 +6,17 @@ import holdcurve.bench.flowsheet.BenchReport;
 import holdcurve.bench.flowsheet.BenchSheet;
 import holdcurve.bench.flowsheet.FlowPoint;
 import holdcurve.bench.flowsheet.MatchedSets;
+import holdcurve.bench.flowsheet.SetHistory;
 import holdcurve.bench.flowsheet.SheetFindings;
 import holdcurve.common.input.InputException;
 import holdcurve.common.message.PressureUnit;
 import holdcurve.file.BenchSheetReader;
+import holdcurve.file.BenchSheetWriter;
+import holdcurve.file.SafeFile;
 import holdcurve.record.finding.Finding;
 import holdcurve.record.job.Job;
+import holdcurve.ui.report.BenchSheetPaper;
+import holdcurve.ui.report.ReportPdf;
 import holdcurve.ui.window.job.OpenJobModel;
 import holdcurve.ui.window.job.PressureFormat;
 import holdcurve.ui.window.job.QuestionModel;
@@ -21,11 +26,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
+import javafx.beans.binding.Bindings;
+import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.collections.FXCollections;
@@ -57,6 +66,12 @@ public final class BenchSheetModel {
   private final ReadOnlyObjectWrapper<BenchReport> report = new ReadOnlyObjectWrapper<>();
   private final ReadOnlyStringWrapper trouble = new ReadOnlyStringWrapper("");
 
+  private final BooleanProperty inReport = new SimpleBooleanProperty();
+  private final ObservableList<BenchSheet> earlier = FXCollections.observableArrayList();
+
+  /** Settings of the sheet that was read which have no field. */
+  private String kept = "";
+
   /** The sheet as it was read, until something in the table is changed. */
   private BenchSheet read;
 
@@ -73,6 +88,11 @@ public final class BenchSheetModel {
     }
     jobs.jobProperty().addListener((property, before, now) -> judge());
     jobs.pressures().unitProperty().addListener((property, before, now) -> convert(before, now));
+    jobs.takenUpProperty().addListener((property, before, now) -> inReport.set(false));
+    jobs.reportedSheetProperty()
+        .bind(
+            Bindings.createObjectBinding(
+                () -> inReport.get() ? report.get() : null, inReport, report));
     fillEmpty();
     jobs.askBeforeClosing(() -> isTypedOnly() ? Optional.of(TYPED_ONLY) : Optional.empty());
   }
@@ -132,7 +152,7 @@ public final class BenchSheetModel {
 
   private void fill(BenchSheet sheet) {
     List<SheetRow> fresh =
-        sheet.injectors().stream().map(injector -> SheetForm.row(injector, sheet)).toList();
+        sheet.injectors().stream().map(injector -> SheetForm.row(injector, sheet, limits)).toList();
     fill(SheetForm.of(sheet), fresh, sheet);
   }
 
@@ -148,6 +168,7 @@ public final class BenchSheetModel {
     rows.setAll(fresh);
     filling = false;
     read = sheet;
+    kept = sheet == null ? "" : SheetForm.kept(sheet, limits);
     judge();
   }
 
@@ -200,7 +221,7 @@ public final class BenchSheetModel {
             celsius.get(),
             dropMinutes.get(),
             pulse.get());
-    return form.text(rows, serviced.get());
+    return form.text(rows, serviced.get(), kept);
   }
 
   /** At the open job's set pressure and with its fuel; without a job, at the bench's. */
@@ -236,6 +257,92 @@ public final class BenchSheetModel {
           findings.addAll(drops);
           return job.withFindings(findings);
         });
+  }
+
+  /** Writes the sheet as a table, before and after side by side. */
+  public void save(Path file) {
+    if (judged().isPresent()) {
+      BenchSheet sheet = report.get().sheet();
+      jobs.work()
+          .start(
+              "Writing the bench sheet",
+              progress -> {
+                SafeFile.write(file, BenchSheetWriter.csv(sheet, limits));
+                return sheet;
+              },
+              this::written);
+    }
+  }
+
+  /** What was typed now stands in a file. */
+  private void written(BenchSheet sheet) {
+    if (report.get() != null && report.get().sheet().equals(sheet)) {
+      read = sheet;
+    }
+  }
+
+  /**
+   * Draws the sheet for the customer, as PDF.
+   *
+   * @param then shows it
+   */
+  public void draw(Path file, Consumer<Path> then) {
+    judged()
+        .ifPresent(
+            now -> {
+              PressureUnit unit = jobs.pressures().unit();
+              LocalDate day = today.get();
+              jobs.work()
+                  .start(
+                      "Drawing the bench sheet",
+                      progress -> {
+                        String page = BenchSheetPaper.html(now, limits, day, unit);
+                        SafeFile.write(file, ReportPdf.of(page));
+                        return file;
+                      },
+                      then);
+            });
+  }
+
+  /** The report where the sheet can be read as it stands; else says so in the banner. */
+  private Optional<BenchReport> judged() {
+    if (report.get() == null || !trouble.get().isEmpty()) {
+      jobs.report("Fill the bench sheet in first: as it stands it can't be read.");
+      return Optional.empty();
+    }
+    return Optional.of(report.get());
+  }
+
+  /** Whether the sheet goes into the report of the job. */
+  BooleanProperty inReportProperty() {
+    return inReport;
+  }
+
+  /** Reads an earlier sheet of the same set. */
+  public void addEarlier(Path file) {
+    jobs.work()
+        .start(
+            "Reading an earlier sheet",
+            progress -> BenchSheetReader.read(file, limits),
+            earlier::add);
+  }
+
+  /** Earlier sheets of the same set, in the order read. */
+  ObservableList<BenchSheet> earlier() {
+    return earlier;
+  }
+
+  /** The set over the years; empty with one sheet, or where no injector is on two. */
+  Optional<SetHistory> history() {
+    if (earlier.isEmpty() || report.get() == null) {
+      return Optional.empty();
+    }
+    List<BenchReport> all = new ArrayList<>();
+    for (BenchSheet sheet : earlier) {
+      all.add(BenchAssessment.judge(sheet, report.get().point(), limits, today.get()));
+    }
+    all.add(report.get());
+    return Optional.of(SetHistory.of(all)).filter(history -> !history.lines().isEmpty());
   }
 
   /** How many of the injectors are fit to be matched; none without a sheet. */

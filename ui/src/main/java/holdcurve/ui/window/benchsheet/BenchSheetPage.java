@@ -20,11 +20,13 @@ import javafx.scene.layout.Priority;
 
 /** Injectors compared: on a flow bench, in the car by the drop of the gauge, and sorted in sets. */
 public final class BenchSheetPage implements Page {
+  private static final String DROP_TEST = "Drop test in the car";
+
   /** Share of the width that the table takes [-]. */
-  private static final double TABLE_SHARE = 0.47;
+  private static final double TABLE_SHARE = 0.56;
 
   /** What its headings need, in sizes of the text. */
-  private static final double TABLE_LETTERS = 31;
+  private static final double TABLE_LETTERS = 40;
 
   private final BenchSheetModel sheet;
   private final DropTestModel drops;
@@ -33,14 +35,18 @@ public final class BenchSheetPage implements Page {
   private final SheetTablePane table;
   private final DropTestPane dropTest;
   private final MatchedSetsPane sets;
+  private final HistoryPane history;
 
   public BenchSheetPage(BenchSheetModel sheet, DropTestModel drops, Desk desk) {
     this.sheet = sheet;
     this.drops = drops;
     this.desk = desk;
-    table = new SheetTablePane(sheet, this::open, this::paste);
+    table =
+        new SheetTablePane(
+            sheet, new SheetTablePane.Ways(this::open, this::paste, this::save, this::draw));
     dropTest = new DropTestPane(drops, this::open, this::paste);
     sets = new MatchedSetsPane(sheet);
+    history = new HistoryPane(sheet, this::openEarlier);
     content.setId("bench-tabs");
     content.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
     content
@@ -48,7 +54,8 @@ public final class BenchSheetPage implements Page {
         .addAll(
             new Tab("Flow bench", flowBench()),
             whenSelected("Matched sets", sets),
-            whenSelected("Drop test in the car", dropTest));
+            whenSelected("History", history),
+            whenSelected(DROP_TEST, dropTest));
   }
 
   /** A tab that is filled when it is first turned to: tables of fields take long to lay out. */
@@ -78,12 +85,17 @@ public final class BenchSheetPage implements Page {
   }
 
   private boolean isDropTest() {
-    return content.getSelectionModel().getSelectedIndex() == 2;
+    return content.getSelectionModel().getSelectedItem().getText().equals(DROP_TEST);
   }
 
   @Override
   public String title() {
     return "Bench sheet";
+  }
+
+  @Override
+  public String topic() {
+    return isDropTest() ? DROP_TEST : title();
   }
 
   @Override
@@ -103,8 +115,12 @@ public final class BenchSheetPage implements Page {
         Actions.of(
             "Another injector, or another round", Actions.onShortcut(KeyCode.I), this::addRow),
         Actions.of("Put the drops into the job", Actions.onShortcut(KeyCode.J), sheet::takeDrops),
+        Actions.of("Save the sheet …", null, this::save),
+        Actions.of("Draw the sheet for the customer …", null, this::draw),
         Actions.of(
-            "Flow bench, matched sets or drop test", Actions.onShortcut(KeyCode.T), this::turn));
+            "Flow bench, matched sets, history or drop test",
+            Actions.onShortcut(KeyCode.T),
+            this::turn));
   }
 
   private void turn() {
@@ -121,6 +137,22 @@ public final class BenchSheetPage implements Page {
     } else {
       desk.dialogs().chooseBenchSheet(desk.jobs().fileProperty().get()).ifPresent(sheet::open);
     }
+  }
+
+  private void openEarlier() {
+    desk.dialogs().chooseBenchSheet(desk.jobs().fileProperty().get()).ifPresent(sheet::addEarlier);
+  }
+
+  private void save() {
+    desk.dialogs()
+        .save(FileKind.BENCH_SHEET, desk.jobs().fileProperty().get(), "injectors.csv")
+        .ifPresent(sheet::save);
+  }
+
+  private void draw() {
+    desk.dialogs()
+        .save(FileKind.DRAWN_SHEET, desk.jobs().fileProperty().get(), "injectors.pdf")
+        .ifPresent(file -> sheet.draw(file, desk.dialogs()::show));
   }
 
   private void paste() {
@@ -148,7 +180,8 @@ public final class BenchSheetPage implements Page {
     content.applyCss();
     switch (content.getSelectionModel().getSelectedIndex()) {
       case 1 -> sets.focusFirst();
-      case 2 -> dropTest.focusFirst();
+      case 2 -> history.focusFirst();
+      case 3 -> dropTest.focusFirst();
       default -> table.focusFirst();
     }
   }

@@ -4,6 +4,7 @@ import holdcurve.bench.flowsheet.BenchLimits;
 import holdcurve.common.number.Interval;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Line;
 import javafx.scene.shape.Rectangle;
@@ -16,6 +17,8 @@ final class DepartureBar extends Region {
   private static final double HEIGHT = 18;
 
   private final Interval departure;
+  private final Optional<Interval> earlier;
+  private final Rectangle was = new Rectangle();
   private final double reach;
   private final List<Double> limits;
   private final Rectangle inLine = new Rectangle();
@@ -29,6 +32,7 @@ final class DepartureBar extends Region {
    */
   DepartureBar(DepartureLine line, BenchLimits limits, double reach) {
     this.departure = line.departure();
+    this.earlier = line.earlier();
     this.reach = reach;
     this.limits =
         List.of(-limits.farOut(), -limits.outOfLine(), limits.outOfLine(), limits.farOut());
@@ -36,7 +40,9 @@ final class DepartureBar extends Region {
     bar.getStyleClass().add(line.good() ? "hc-departure" : "hc-departure-out");
     range.getStyleClass().add("hc-departure-range");
     middle.getStyleClass().add("hc-departure-middle");
+    was.getStyleClass().add("hc-departure-before");
     getChildren().addAll(inLine, bar);
+    earlier.ifPresent(interval -> getChildren().add(was));
     for (int i = 0; i < this.limits.size(); i++) {
       Line mark = new Line();
       mark.getStyleClass().add("hc-departure-limit");
@@ -59,7 +65,12 @@ final class DepartureBar extends Region {
     double height = getHeight();
     place(inLine, x(limits.get(1)), x(limits.get(2)), 0, height);
     double tip = x(departure.middle());
-    place(bar, Math.min(tip, x(0)), Math.max(tip, x(0)), 3, height - 6);
+    place(bar, Math.min(tip, x(0)), Math.max(tip, x(0)), 3, height - (earlier.isEmpty() ? 6 : 9));
+    earlier.ifPresent(
+        before -> {
+          double end = x(before.middle());
+          place(was, Math.min(end, x(0)), Math.max(end, x(0)), height - 5, 4);
+        });
     for (int i = 0; i < marks.size(); i++) {
       line(marks.get(i), x(limits.get(i)), 0, x(limits.get(i)), height);
     }

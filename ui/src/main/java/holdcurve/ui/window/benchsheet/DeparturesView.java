@@ -56,12 +56,18 @@ final class DeparturesView extends VBox {
     double reach = all.stream().mapToDouble(DeparturesView::end).reduce(LEAST_REACH, Math::max);
     lines.getChildren().setAll(all.stream().map(line -> line(line, reach)).toList());
     lines.getChildren().add(scale(reach));
+    if (all.stream().anyMatch(line -> line.earlier().isPresent())) {
+      lines.getChildren().add(Texts.aside("Thin bar below: before cleaning."));
+    }
     sentences.getChildren().setAll(said.stream().map(one -> Texts.words(one)).toList());
     notes.forEach(note -> sentences.getChildren().add(Texts.aside(note)));
   }
 
   private static double end(DepartureLine line) {
-    return 1.1 * Math.max(Math.abs(line.departure().low()), Math.abs(line.departure().high()));
+    double was = line.earlier().map(before -> Math.abs(before.middle())).orElse(0.0);
+    return 1.1
+        * Math.max(
+            was, Math.max(Math.abs(line.departure().low()), Math.abs(line.departure().high())));
   }
 
   private VBox line(DepartureLine line, double reach) {

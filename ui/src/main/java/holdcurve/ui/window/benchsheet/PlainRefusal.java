@@ -1,5 +1,6 @@
 package holdcurve.ui.window.benchsheet;
 
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -26,6 +27,12 @@ final class PlainRefusal {
     int line = Integer.parseInt(m.group(1));
     String row = text.lines().skip(line - 1L).findFirst().orElse("");
     String rest = bare.substring(m.end());
+    for (SheetColumn column : SheetColumn.values()) {
+      String heading = column.heading().toLowerCase(Locale.ROOT);
+      rest =
+          rest.replaceFirst(
+              "^, " + heading + "(_[\\d.]+ms_ml_1000)?:", ", " + column.meaning() + ":");
+    }
     return row.contains(";")
         ? "Injector " + row.substring(0, row.indexOf(';')) + rest
         : rest.replaceFirst("^, ", "");

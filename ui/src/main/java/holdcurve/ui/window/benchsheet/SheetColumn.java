@@ -1,22 +1,30 @@
 package holdcurve.ui.window.benchsheet;
 
-/** A column of the table that is filled in. The order is the order on the page. */
+/**
+ * A column of the table that is filled in. The order is the order on the page: before and after
+ * cleaning side by side.
+ */
 enum SheetColumn {
-  BEFORE("Before", "mL/min", "static flow before service"),
-  AFTER("After", "mL/min", "static flow after service"),
-  PULSE(
-      "Pulse", "µL each", "flow of one pulse of the stated width, the same figure as mL per 1000"),
-  DROPS("Drops", "", "drops counted with the injector shut"),
-  SPRAY("Spray", "1–4", "grade of the spray, 1 the best"),
-  COIL("Coil", "Ω", "resistance of the coil");
+  BEFORE("Flow", "before", "before_static_mL_min", "flow before cleaning"),
+  AFTER("mL/min", "after", "after_static_mL_min", "flow after cleaning"),
+  PULSE_BEFORE("Pulse", "before", "before_dynamic", "fuel a pulse before cleaning, microlitres"),
+  PULSE_AFTER("µL", "after", "after_dynamic", "fuel a pulse after cleaning, microlitres"),
+  DROPS_BEFORE("Drops", "before", "before_drops", "drops before cleaning"),
+  DROPS_AFTER("", "after", "after_drops", "drops after cleaning"),
+  SPRAY_BEFORE("Spray", "before", "before_spray", "spray before cleaning"),
+  SPRAY_AFTER("", "after", "after_spray", "spray after cleaning"),
+  COIL("Coil", "Ω", "coil_ohm", "resistance of the coil"),
+  MARK("Mark", "", "serial", "mark on its body");
 
   private final String title;
-  private final String unit;
+  private final String below;
+  private final String heading;
   private final String meaning;
 
-  SheetColumn(String title, String unit, String meaning) {
+  SheetColumn(String title, String below, String heading, String meaning) {
     this.title = title;
-    this.unit = unit;
+    this.below = below;
+    this.heading = heading;
     this.meaning = meaning;
   }
 
@@ -24,12 +32,37 @@ enum SheetColumn {
     return title;
   }
 
-  String unit() {
-    return unit;
+  /** Share of the width that it takes [%]. */
+  double share() {
+    return switch (this) {
+      case BEFORE, AFTER, MARK -> 9.5;
+      case PULSE_BEFORE, PULSE_AFTER -> 9;
+      case DROPS_BEFORE, DROPS_AFTER -> 8;
+      case SPRAY_BEFORE, SPRAY_AFTER -> 11.5;
+      case COIL -> 7.5;
+    };
   }
 
-  /** What belongs there, for whoever can't see the heading. */
+  /** What stands below the title: the state, or the unit. */
+  String below() {
+    return below;
+  }
+
+  /** Heading in the text of a table; that of pulses goes on with their width. */
+  String heading() {
+    return heading;
+  }
+
+  /** What belongs there, for whoever can't see the heading, and in refusals. */
   String meaning() {
     return meaning;
+  }
+
+  boolean isPulse() {
+    return this == PULSE_BEFORE || this == PULSE_AFTER;
+  }
+
+  boolean isSpray() {
+    return this == SPRAY_BEFORE || this == SPRAY_AFTER;
   }
 }

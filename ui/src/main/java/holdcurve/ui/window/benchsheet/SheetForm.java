@@ -2,16 +2,20 @@ package holdcurve.ui.window.benchsheet;
 
 import holdcurve.bench.flowsheet.Bench;
 import holdcurve.bench.flowsheet.BenchInjector;
+import holdcurve.bench.flowsheet.BenchLimits;
 import holdcurve.bench.flowsheet.BenchReadings;
 import holdcurve.bench.flowsheet.BenchSheet;
-import holdcurve.bench.flowsheet.Service;
 import holdcurve.common.number.Celsius;
+import holdcurve.file.BenchSheetWriter;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javafx.beans.property.StringProperty;
 
 /**
  * Turns what was typed into the text of a sheet, and a sheet into what is typed. So typed sheets
@@ -24,27 +28,35 @@ import java.util.OptionalDouble;
  * @param pulse width of the pulses, as typed [ms]
  */
 record SheetForm(String pressure, String fluid, String celsius, String dropMinutes, String pulse) {
+  private static final List<String> FIELDS =
+      List.of("# format:", "# pressure_bar:", "# fluid:", "# fluid_temp_C:", "# serviced:");
+
   /** A form with nothing special in it. */
   static SheetForm usual() {
     return new SheetForm("2.5", "n-heptane", "20", "1", "2.5");
   }
 
-  /** The text of a table. Two lines an injector, so that each column has one meaning. */
-  String text(List<SheetRow> rows, String serviced) {
-    StringBuilder text = new StringBuilder();
+  /**
+   * The text of a table: one line an injector, before and after side by side.
+   *
+   * @param kept settings of the sheet that have no field
+   */
+  String text(List<SheetRow> rows, String serviced, String kept) {
+    StringBuilder text = new StringBuilder(kept);
     setting(text, "pressure_bar", pressure);
     setting(text, "fluid", fluid);
     setting(text, "fluid_temp_C", celsius);
     setting(text, "drop_time_min", dropMinutes);
     setting(text, "serviced", serviced);
-    text.append("injector;service;static_mL_min;dynamic_")
-        .append(pulse.strip().replace(',', '.'))
-        .append("ms_mL_1000;drops;spray;coil_ohm\n");
-    for (SheetRow row : rows) {
-      if (!row.isEmpty()) {
-        add(text, row);
+    text.append("injector");
+    for (SheetColumn column : SheetColumn.values()) {
+      text.append(';').append(column.heading());
+      if (column.isPulse()) {
+        text.append('_').append(pulse.strip().replace(',', '.')).append("ms_mL_1000");
       }
     }
+    text.append('\n');
+    rows.stream().filter(row -> !row.isEmpty()).forEach(row -> line(text, row));
     return text.toString();
   }
 
@@ -54,29 +66,21 @@ record SheetForm(String pressure, String fluid, String celsius, String dropMinut
     }
   }
 
-  /** What isn't static flow belongs to the state that was measured last. */
-  private static void add(StringBuilder text, SheetRow row) {
-    boolean after = !row.text(SheetColumn.AFTER).isEmpty();
-    if (after && !row.text(SheetColumn.BEFORE).isEmpty()) {
-      line(text, row, Service.BEFORE, row.text(SheetColumn.BEFORE), "", "", "", "");
-    }
-    line(
-        text,
-        row,
-        after ? Service.AFTER : Service.BEFORE,
-        row.text(after ? SheetColumn.AFTER : SheetColumn.BEFORE),
-        row.text(SheetColumn.PULSE),
-        row.text(SheetColumn.DROPS),
-        row.text(SheetColumn.SPRAY),
-        row.text(SheetColumn.COIL));
-  }
-
-  private static void line(StringBuilder text, SheetRow row, Service state, String... cells) {
-    text.append(row.id().get().strip()).append(';').append(state.word());
-    for (String cell : cells) {
-      text.append(';').append(cell.replace(';', ' '));
+  private static void line(StringBuilder text, SheetRow row) {
+    text.append(row.id().get().strip());
+    for (SheetColumn column : SheetColumn.values()) {
+      text.append(';').append(row.text(column).replace(';', ' '));
     }
     text.append('\n');
+  }
+
+  /** Settings of a sheet that the form has no field for, as they stand above its table. */
+  static String kept(BenchSheet sheet, BenchLimits limits) {
+    return BenchSheetWriter.csv(sheet, limits)
+        .lines()
+        .filter(line -> line.startsWith("# ") && FIELDS.stream().noneMatch(line::startsWith))
+        .map(line -> line + "\n")
+        .collect(Collectors.joining());
   }
 
   /** The form that a sheet fills. */
@@ -103,32 +107,42 @@ record SheetForm(String pressure, String fluid, String celsius, String dropMinut
   /** The shortest pulse of a sheet [s]. */
   private static OptionalDouble pulse(BenchSheet sheet) {
     return sheet.injectors().stream()
-        .flatMap(injector -> injector.after().or(injector::before).stream())
+        .flatMap(injector -> Stream.of(injector.before(), injector.after()))
+        .flatMap(Optional::stream)
         .flatMap(readings -> readings.dynamicFlows().stream())
         .mapToDouble(flow -> flow.pulse())
         .min();
   }
 
   /** The line that an injector of a sheet fills. */
-  static SheetRow row(BenchInjector injector, BenchSheet sheet) {
+  static SheetRow row(BenchInjector injector, BenchSheet sheet, BenchLimits limits) {
     SheetRow row = new SheetRow(injector.id());
-    BenchReadings latest = injector.after().or(injector::before).orElseThrow();
-    row.cell(SheetColumn.BEFORE).set(staticFlow(injector.before()));
-    row.cell(SheetColumn.AFTER).set(staticFlow(injector.after()));
-    OptionalDouble pulse = pulse(sheet);
-    if (pulse.isPresent() && latest.dynamicFlow(pulse.getAsDouble()).isPresent()) {
-      double volume = latest.dynamicFlow(pulse.getAsDouble()).getAsDouble();
-      row.cell(SheetColumn.PULSE).set(figure(1e9 * volume));
-    }
-    latest.drops().ifPresent(d -> row.cell(SheetColumn.DROPS).set(Integer.toString(d.drops())));
-    latest.spray().ifPresent(s -> row.cell(SheetColumn.SPRAY).set(Integer.toString(s)));
-    latest.coil().ifPresent(ohm -> row.cell(SheetColumn.COIL).set(figure(ohm)));
+    injector.before().ifPresent(readings -> fill(row, readings, sheet, limits, true));
+    injector.after().ifPresent(readings -> fill(row, readings, sheet, limits, false));
+    injector.serial().ifPresent(row.cell(SheetColumn.MARK)::set);
     return row;
   }
 
-  private static String staticFlow(Optional<BenchReadings> readings) {
-    OptionalDouble flow = readings.map(BenchReadings::staticFlow).orElse(OptionalDouble.empty());
-    return flow.isPresent() ? figure(flow.getAsDouble() * 60e6) : "";
+  private static void fill(
+      SheetRow row, BenchReadings readings, BenchSheet sheet, BenchLimits limits, boolean before) {
+    row.cell(before ? SheetColumn.BEFORE : SheetColumn.AFTER)
+        .set(figure(readings.staticFlow(), 60e6));
+    pulse(sheet)
+        .ifPresent(
+            pulse ->
+                row.cell(before ? SheetColumn.PULSE_BEFORE : SheetColumn.PULSE_AFTER)
+                    .set(figure(readings.dynamicFlow(pulse), 1e9)));
+    StringProperty drops = row.cell(before ? SheetColumn.DROPS_BEFORE : SheetColumn.DROPS_AFTER);
+    readings.drops().ifPresent(d -> drops.set(Integer.toString(d.drops())));
+    StringProperty spray = row.cell(before ? SheetColumn.SPRAY_BEFORE : SheetColumn.SPRAY_AFTER);
+    readings.spray().ifPresent(grade -> spray.set(limits.sprayWord(grade)));
+    if (readings.coil().isPresent()) {
+      row.cell(SheetColumn.COIL).set(figure(readings.coil(), 1));
+    }
+  }
+
+  private static String figure(OptionalDouble value, double scale) {
+    return value.isPresent() ? figure(scale * value.getAsDouble()) : "";
   }
 
   static String figure(double value) {

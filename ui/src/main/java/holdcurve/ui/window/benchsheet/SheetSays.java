@@ -30,7 +30,7 @@ final class SheetSays extends StackPane {
     } else {
       view.show(
           heading(report),
-          report.injectors().stream().map(DepartureLine::of).toList(),
+          report.injectors().stream().map(i -> DepartureLine.of(i, model.limits())).toList(),
           model.pressures().texts(report.more()),
           model.pressures().texts(report.notes()));
     }

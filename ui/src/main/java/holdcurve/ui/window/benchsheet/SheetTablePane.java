@@ -1,7 +1,10 @@
 package holdcurve.ui.window.benchsheet;
 
+import holdcurve.physics.fluid.Fluid;
 import holdcurve.physics.fluid.Fluids;
 import holdcurve.ui.window.frame.Scrolled;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.StringProperty;
@@ -10,48 +13,66 @@ import javafx.geometry.HPos;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import javafx.util.StringConverter;
 
 /** Where the sheet is typed: the bench above, a line for each injector below. */
 final class SheetTablePane extends VBox {
+  /** Share of the width that the number of the injector takes [%]. */
+  private static final double NUMBER_SHARE = 7;
+
   private final BenchSheetModel model;
   private final GridPane grid = new GridPane();
 
   /**
+   * Ways in and out of the table.
+   *
    * @param open asks for a file and reads it
    * @param paste reads the clipboard
+   * @param save asks for a name and writes the table
+   * @param draw likewise, as a drawn page
    */
-  SheetTablePane(BenchSheetModel model, Runnable open, Runnable paste) {
+  record Ways(Runnable open, Runnable paste, Runnable save, Runnable draw) {}
+
+  SheetTablePane(BenchSheetModel model, Ways ways) {
     this.model = model;
     getStyleClass().add("hc-sheet");
     grid.setId("bench-rows");
-    grid.getStyleClass().add("hc-sheet-rows");
-    for (int i = 0; i <= SheetColumn.values().length; i++) {
-      ColumnConstraints column = new ColumnConstraints();
-      column.setHgrow(Priority.ALWAYS);
-      column.setHalignment(HPos.LEFT);
-      column.setPercentWidth(100.0 / (SheetColumn.values().length + 1));
-      grid.getColumnConstraints().add(column);
+    grid.getStyleClass().addAll("hc-sheet-rows", "hc-narrow-cells");
+    addColumn(NUMBER_SHARE);
+    for (SheetColumn column : SheetColumn.values()) {
+      addColumn(column.share());
     }
     model.rows().addListener((ListChangeListener<SheetRow>) change -> fill());
     fill();
     ScrollPane scroll = Scrolled.downAround(grid);
     VBox.setVgrow(scroll, Priority.ALWAYS);
-    getChildren().addAll(bench(), scroll, buttons(open, paste));
+    getChildren().addAll(bench(), scroll, buttons(ways));
+  }
+
+  private void addColumn(double share) {
+    ColumnConstraints column = new ColumnConstraints();
+    column.setHgrow(Priority.ALWAYS);
+    column.setHalignment(HPos.LEFT);
+    column.setPercentWidth(share);
+    grid.getColumnConstraints().add(column);
   }
 
   private FlowPane bench() {
     ComboBox<String> fluid = new ComboBox<>();
-    fluid.getItems().setAll(Fluids.ids());
+    fluid.getItems().setAll(Fluids.onBench().stream().map(Fluid::id).toList());
+    fluid.setConverter(new FluidName());
     fluid.valueProperty().bindBidirectional(model.fluidProperty());
     FlowPane bench = new FlowPane();
     bench.getStyleClass().add("hc-sheet-bench");
@@ -113,7 +134,7 @@ final class SheetTablePane extends VBox {
     grid.getChildren().clear();
     grid.add(head("No.", ""), 0, 0);
     for (SheetColumn column : SheetColumn.values()) {
-      grid.add(head(column.title(), column.unit()), 1 + column.ordinal(), 0);
+      grid.add(head(column.title(), column.below()), 1 + column.ordinal(), 0);
     }
     int line = 1;
     for (SheetRow row : model.rows()) {
@@ -121,7 +142,11 @@ final class SheetTablePane extends VBox {
       for (SheetColumn column : SheetColumn.values()) {
         String meaning = "injector " + row.id().get() + ", " + column.meaning();
         TextField cell = field(row.cell(column), meaning, 3);
-        cell.setId("bench-" + column.name().toLowerCase(Locale.ROOT) + "-" + line);
+        cell.setId(
+            "bench-" + column.name().toLowerCase(Locale.ROOT).replace('_', '-') + "-" + line);
+        if (column.isSpray()) {
+          hint(cell);
+        }
         int at = line - 1;
         cell.setOnAction(event -> goOn(at, column.ordinal()));
         grid.add(cell, 1 + column.ordinal(), line);
@@ -130,6 +155,39 @@ final class SheetTablePane extends VBox {
     }
     if (hadFocus) {
       focusFirst();
+    }
+  }
+
+  /** The words that can be typed, since the cell is narrow. */
+  private void hint(TextField cell) {
+    Tooltip hint = new Tooltip();
+    List<String> grades = model.limits().sprayGrades();
+    List<String> lines = new ArrayList<>();
+    for (int i = 0; i < grades.size(); i++) {
+      lines.add((i + 1) + " or " + grades.get(i));
+    }
+    hint.setText("Type " + String.join("\n", lines));
+    cell.setTooltip(hint);
+  }
+
+  /** Names of fluids; the model holds their ids. */
+  private static final class FluidName extends StringConverter<String> {
+    @Override
+    public String toString(String id) {
+      return Fluids.onBench().stream()
+          .filter(fluid -> fluid.id().equals(id))
+          .map(Fluid::name)
+          .findFirst()
+          .orElse("");
+    }
+
+    @Override
+    public String fromString(String name) {
+      return Fluids.onBench().stream()
+          .filter(fluid -> fluid.name().equals(name))
+          .map(Fluid::id)
+          .findFirst()
+          .orElse(name);
     }
   }
 
@@ -166,19 +224,25 @@ final class SheetTablePane extends VBox {
     return new VBox(name, below);
   }
 
-  private FlowPane buttons(Runnable open, Runnable paste) {
+  private FlowPane buttons(Ways ways) {
     Button drops = button("Drops into the job", model::takeDrops);
     drops.getStyleClass().add("accent");
+    CheckBox report = new CheckBox("Into the job's report");
+    report.setId("bench-in-report");
+    report.selectedProperty().bindBidirectional(model.inReportProperty());
     FlowPane buttons = new FlowPane();
     buttons.getStyleClass().add("hc-sheet-bench");
     buttons
         .getChildren()
         .addAll(
-            button("Read a sheet …", open),
-            button("Paste", paste),
+            button("Read a sheet …", ways.open()),
+            button("Paste", ways.paste()),
             button("Another injector", model::addRow),
             button("Empty sheet", model::clear),
-            drops);
+            button("Save the sheet …", ways.save()),
+            button("Draw it for the customer …", ways.draw()),
+            drops,
+            report);
     return buttons;
   }
 

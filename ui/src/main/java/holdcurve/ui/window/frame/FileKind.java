@@ -17,6 +17,10 @@ public record FileKind(String title, String name, List<String> patterns) {
   public static final FileKind DROP_TEST =
       new FileKind(
           "Drop-per-pulse test", "Drop tests", List.of("*.csv", "*.tsv", "*.txt", "*.drops.json"));
+  public static final FileKind BENCH_SHEET =
+      new FileKind("The bench sheet as a table", "Bench sheets", List.of("*.csv"));
+  public static final FileKind DRAWN_SHEET =
+      new FileKind("The bench sheet to print", "PDF files", List.of("*.pdf"));
   public static final FileKind RANKING =
       new FileKind("The ranking as a file", "Rankings", List.of("*.csv", "*.json"));
   public static final FileKind SCORES =

@@ -9,6 +9,11 @@ public interface Page {
   /** Short name, as the list of pages shows it. */
   String title();
 
+  /** What of it is in front, to find its chapter in the guide; the title for all of it. */
+  default String topic() {
+    return title();
+  }
+
   /** What the page shows; always the same node. */
   Node content();
 

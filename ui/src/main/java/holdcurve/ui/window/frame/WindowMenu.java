@@ -65,7 +65,7 @@ final class WindowMenu extends MenuBar {
     page.disableProperty().bind(noJob.and(withoutJob.not()));
     List<Menu> always = List.of(file(desk, files), edit(undoing), view(desk), go(pages, show));
     getMenus().addAll(always);
-    getMenus().addAll(page, help(() -> keys.show(always, pages)));
+    getMenus().addAll(page, help(() -> keys.show(always, pages), pages));
   }
 
   private Menu file(Desk desk, FileActions files) {
@@ -163,7 +163,7 @@ final class WindowMenu extends MenuBar {
     return go;
   }
 
-  private Menu help(Runnable keys) {
+  private Menu help(Runnable keys, List<Page> pages) {
     GuideWindow guide = new GuideWindow(desk.looks());
     ProblemWindow problem =
         new ProblemWindow(
@@ -176,10 +176,19 @@ final class WindowMenu extends MenuBar {
         item(
             "_Guide",
             new KeyCodeCombination(KeyCode.F1),
-            () -> guide.show(Guide.forPage(desk.page().get()))),
+            () -> guide.show(Guide.forPage(topic(pages)))),
         item("_Keys", onShortcut(KeyCode.F1), keys),
         whereJob(item("_Report a problem …", null, problem::show)),
         item("_About", null, () -> AboutWindow.show(desk.looks())));
+  }
+
+  private String topic(List<Page> pages) {
+    String title = desk.page().get();
+    return pages.stream()
+        .filter(page -> page.title().equals(title))
+        .map(Page::topic)
+        .findFirst()
+        .orElse(title);
   }
 
   private MenuItem whereJob(MenuItem item) {

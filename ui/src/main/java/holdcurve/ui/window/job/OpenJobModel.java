@@ -2,6 +2,7 @@ package holdcurve.ui.window.job;
 
 import holdcurve.advice.check.RepairCheck;
 import holdcurve.advice.plan.Procedure;
+import holdcurve.bench.flowsheet.BenchReport;
 import holdcurve.common.input.InputException;
 import holdcurve.common.text.Titles;
 import holdcurve.file.JobWriter;
@@ -52,6 +53,7 @@ public final class OpenJobModel {
   private final Keeper keeper;
   private final RankingModel ranking;
   private final WorkModel work;
+  private final ObjectProperty<BenchReport> reportedSheet = new SimpleObjectProperty<>();
   private final PressureFormat pressures = new PressureFormat();
   private final EditedJob edited = new EditedJob();
   private final QuestionModel questions = new QuestionModel();
@@ -560,6 +562,11 @@ public final class OpenJobModel {
   /** Work in the background for any page. */
   public WorkModel work() {
     return work;
+  }
+
+  /** Bench sheet that goes into the report of the job; null for none. */
+  public ObjectProperty<BenchReport> reportedSheetProperty() {
+    return reportedSheet;
   }
 
   /** In which unit pressures are shown. */

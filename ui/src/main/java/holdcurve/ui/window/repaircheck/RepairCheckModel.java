@@ -139,7 +139,12 @@ public final class RepairCheckModel {
 
   private void write(Path file, RepairCheck result) {
     JobReport report =
-        new JobReport(jobs.jobProperty().get(), result, today.get(), jobs.pressures().unit());
+        new JobReport(
+            jobs.jobProperty().get(),
+            result,
+            today.get(),
+            Optional.ofNullable(jobs.reportedSheetProperty().get()),
+            jobs.pressures().unit());
     jobs.work()
         .start(
             "Writing the report",

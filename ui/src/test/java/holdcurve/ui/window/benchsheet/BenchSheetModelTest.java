@@ -60,7 +60,7 @@ class BenchSheetModelTest {
     BenchReport before = report();
     type(1, SheetColumn.BEFORE, "18l");
     assertTrue(
-        model.troubleProperty().get().startsWith("Injector 2, static_ml_min: found \"18l\""),
+        model.troubleProperty().get().startsWith("Injector 2, flow before cleaning: found \"18l\""),
         model.troubleProperty().get());
     assertEquals(before, report());
     type(1, SheetColumn.BEFORE, "182");
