@@ -88,7 +88,31 @@ public final class BenchSheetReader {
    * @throws InputException as for a file
    */
   public static BenchSheet read(String name, String text, BenchLimits limits) {
-    return new BenchSheetReader(name, limits).table(SheetTable.read(name, text, "injector"));
+    return read(name, text, limits, Map.of());
+  }
+
+  /**
+   * Reads a table that was pasted into a form.
+   *
+   * @param usual settings of the form, for what the table doesn't say; pressure in bar
+   * @throws InputException as for a file
+   */
+  public static BenchSheet read(
+      String name, String text, BenchLimits limits, Map<String, String> usual) {
+    SheetTable read = SheetTable.read(name, text, "injector");
+    Map<String, SheetTable.Cell> settings = new LinkedHashMap<>(read.settings());
+    boolean measured = SheetPressures.names("pressure").stream().anyMatch(settings::containsKey);
+    usual.forEach(
+        (setting, value) -> {
+          boolean said = setting.startsWith("pressure") ? measured : settings.containsKey(setting);
+          if (!said && !value.isBlank()) {
+            settings.put(setting, new SheetTable.Cell("in the form, " + setting, value));
+          }
+        });
+    return new BenchSheetReader(name, limits)
+        .table(
+            new SheetTable(
+                read.source(), settings, read.headings(), read.rows(), read.understood()));
   }
 
   private BenchSheet json(JsonPlace root) {

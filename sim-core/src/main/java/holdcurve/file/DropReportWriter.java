@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import holdcurve.bench.droptest.DropReport;
 import holdcurve.bench.droptest.DropTest;
 import holdcurve.bench.droptest.Firing;
+import holdcurve.bench.droptest.IdleFall;
 import holdcurve.bench.droptest.InjectorDrop;
 import holdcurve.common.message.Message;
 import holdcurve.common.number.Interval;
@@ -21,6 +22,7 @@ public final class DropReportWriter {
     ObjectNode root = JsonFiles.object();
     root.put("format", DropReport.FORMAT);
     root.put("title", report.test().title());
+    root.put("headline", report.headline().word());
     Message.inBar(report.verdict()).forEach(root.withArray("verdict")::add);
     root.put("pressure_bar", JsonNumbers.rounded(Unit.BAR.fromSi(report.pressure())));
     root.put("repeats_done", report.advice().fewest());
@@ -38,6 +40,8 @@ public final class DropReportWriter {
     add(node.putObject("out_of_line_percent"), injector.departure(), Unit.PERCENT);
     node.put("standing", injector.standing().name().toLowerCase(Locale.ROOT));
     node.put("sure", injector.sure());
+    node.put("moves_the_needle", injector.moves());
+    node.put("stays_open", injector.staysOpen());
     node.put("probability_lowest", JsonNumbers.rounded(injector.lowest()));
     injector
         .flow()
@@ -59,17 +63,25 @@ public final class DropReportWriter {
     if (!test.idleFalls().isEmpty()) {
       text.append("# idle_s: ").append(Words.number(test.idleFalls().get(0).time())).append('\n');
     }
-    text.append("injector,before_bar,after_bar\n");
+    boolean watched = test.watch() > 0;
+    if (watched) {
+      text.append("# later_s: ").append(Words.number(test.watch())).append('\n');
+    }
+    text.append("injector,before_bar,after_bar").append(watched ? ",later_bar\n" : "\n");
     for (Firing firing : test.firings()) {
       row(text, firing.injector(), firing.before(), firing.after());
+      firing.later().ifPresent(later -> text.append(',').append(bar(later)));
+      text.append('\n');
     }
-    test.idleFalls().forEach(fall -> row(text, "idle", fall.before(), fall.after()));
+    for (IdleFall fall : test.idleFalls()) {
+      row(text, "idle", fall.before(), fall.after());
+      text.append('\n');
+    }
     return text.toString();
   }
 
   private static void row(StringBuilder text, String injector, double before, double after) {
     text.append(cell(injector)).append(',').append(bar(before)).append(',').append(bar(after));
-    text.append('\n');
   }
 
   private static String cell(String injector) {

@@ -6,6 +6,7 @@ import holdcurve.physics.part.ColdStartInjector;
 import holdcurve.physics.part.Injector;
 import holdcurve.record.finding.DrawOff;
 import holdcurve.record.finding.DropCount;
+import holdcurve.record.finding.DropTestResult;
 import holdcurve.record.finding.Finding;
 import holdcurve.record.finding.JointLook;
 import holdcurve.record.finding.Moment;
@@ -26,8 +27,10 @@ final class FindingReader {
   static final String DROPS = "drops";
   static final String REFERENCE_HOSE = "reference-hose";
   static final String DRAW_OFF = "draw-off";
+  static final String DROP_TEST = "drop-test";
 
-  private static final List<String> KINDS = List.of(JOINT, DROPS, REFERENCE_HOSE, DRAW_OFF);
+  private static final List<String> KINDS =
+      List.of(JOINT, DROPS, REFERENCE_HOSE, DRAW_OFF, DROP_TEST);
   private static final Set<String> JOINT_ENTRIES =
       Set.of("kind", "part", "end", "seen", "wiped", "test", "pressure_bar", "date");
   private static final Set<String> DROP_ENTRIES =
@@ -36,6 +39,9 @@ final class FindingReader {
       Set.of("kind", "fuel", "test", "pressure_bar", "date");
   private static final Set<String> DRAW_OFF_ENTRIES =
       Set.of("kind", "drawn_mL", "from_bar", "to_bar", "seconds", "clamped", "date");
+
+  private static final Set<String> DROP_TEST_ENTRIES =
+      Set.of("kind", "part", "low", "high", "stays_open", "watched", "date");
 
   /** Time in which a few millilitres are let out at the tee: common practice, no source [s]. */
   private static final double USUAL_DRAWING = 10;
@@ -72,6 +78,8 @@ final class FindingReader {
         return referenceHose(place);
       case DRAW_OFF:
         return drawOff(place);
+      case DROP_TEST:
+        return dropTest(place);
       default:
         throw kind.bad("unknown kind of finding " + kind.shown(), remedy);
     }
@@ -189,6 +197,32 @@ final class FindingReader {
         place.find("seconds").map(p -> p.number(1, 600, " s")).orElse(USUAL_DRAWING),
         JobReader.clampedHoses(place, circuit),
         date(place));
+  }
+
+  private DropTestResult dropTest(JsonPlace place) {
+    place.allow(DROP_TEST_ENTRIES);
+    List<String> open = names(place, "stays_open");
+    String remedy = "write true if the needle was watched after the firings, else false";
+    Optional<JsonPlace> stated = place.find("watched");
+    boolean watched = stated.map(p -> p.flag(remedy)).orElse(!open.isEmpty());
+    if (!watched && !open.isEmpty()) {
+      throw stated.get().bad("an injector that stays open was named", "write true");
+    }
+    return new DropTestResult(
+        injectors(place).id(),
+        names(place, "low"),
+        names(place, "high"),
+        open,
+        watched,
+        date(place));
+  }
+
+  private static List<String> names(JsonPlace place, String entry) {
+    String remedy = "list the numbers of injectors as [ \"3\" ]";
+    return place
+        .find(entry)
+        .map(list -> list.items(remedy).stream().map(item -> item.text(remedy)).toList())
+        .orElse(List.of());
   }
 
   private Moment moment(JsonPlace place) {

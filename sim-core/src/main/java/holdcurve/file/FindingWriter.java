@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import holdcurve.physics.circuit.Unit;
 import holdcurve.record.finding.DrawOff;
 import holdcurve.record.finding.DropCount;
+import holdcurve.record.finding.DropTestResult;
 import holdcurve.record.finding.Finding;
 import holdcurve.record.finding.JointLook;
 import holdcurve.record.finding.Moment;
@@ -44,8 +45,20 @@ final class FindingWriter {
       put(node, look.when());
     } else if (finding instanceof DrawOff drawOff) {
       put(node, drawOff);
+    } else if (finding instanceof DropTestResult result) {
+      node.put("kind", FindingReader.DROP_TEST).put("part", result.part());
+      put(node, "low", result.low());
+      put(node, "high", result.high());
+      put(node, "stays_open", result.staysOpen());
+      node.put("watched", result.watched());
     }
     finding.date().ifPresent(date -> node.put("date", date.toString()));
+  }
+
+  private static void put(ObjectNode node, String name, List<String> names) {
+    if (!names.isEmpty()) {
+      names.forEach(node.putArray(name)::add);
+    }
   }
 
   private static void put(ObjectNode node, DrawOff drawOff) {

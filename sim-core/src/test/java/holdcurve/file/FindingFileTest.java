@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import holdcurve.common.input.InputException;
 import holdcurve.record.finding.DrawOff;
 import holdcurve.record.finding.DropCount;
+import holdcurve.record.finding.DropTestResult;
 import holdcurve.record.finding.JointLook;
 import holdcurve.record.finding.Moment;
 import holdcurve.record.finding.ReferenceHoseLook;
@@ -40,7 +41,8 @@ class FindingFileTest {
       { "kind": "drops", "part": "cold-start-injector", "drops": 0, "minutes": 5 },
       { "kind": "reference-hose", "fuel": false },
       { "kind": "draw-off", "drawn_mL": 1.2, "from_bar": 2, "to_bar": 1.6, "seconds": 8,
-        "clamped": [ "feed-hose" ], "date": "2025-12-31" }
+        "clamped": [ "feed-hose" ], "date": "2025-12-31" },
+      { "kind": "drop-test", "part": "injectors", "low": [ "3" ], "stays_open": [ "5" ] }
       """;
 
   @TempDir private Path folder;
@@ -78,7 +80,9 @@ class FindingFileTest {
             new DropCount("injectors", OptionalInt.of(3), 4, 300, Moment.at(1.9e5)),
             DropCount.ofAll("cold-start-injector", 0, 300),
             new ReferenceHoseLook(false, Moment.PRIMED),
-            new DrawOff(1.2e-6, 2e5, 1.6e5, 8, Set.of("feed-hose")).on(LocalDate.of(2025, 12, 31))),
+            new DrawOff(1.2e-6, 2e5, 1.6e5, 8, Set.of("feed-hose")).on(LocalDate.of(2025, 12, 31)),
+            new DropTestResult(
+                "injectors", List.of("3"), List.of(), List.of("5"), true, Optional.empty())),
         read(EVERY).findings());
   }
 
@@ -106,7 +110,7 @@ class FindingFileTest {
       delimiter = '|',
       value = {
         "{ 'kind': 'smell' } | unknown kind of finding \"smell\"; use one of joint, drops,"
-            + " reference-hose and draw-off.",
+            + " reference-hose, draw-off and drop-test.",
         "{ 'kind': 'joint', 'seen': 'wet' } | 'part' is missing; name the part that was wet.",
         "{ 'kind': 'joint', 'part': 'rail-hose', 'seen': 'dry' } | there is no part 'rail-hose'",
         "{ 'kind': 'joint', 'part': 'feed-hose', 'seen': 'damp' } | found \"damp\"; write \"wet\""

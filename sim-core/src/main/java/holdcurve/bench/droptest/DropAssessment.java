@@ -7,7 +7,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.random.Well19937c;
 
@@ -58,7 +61,13 @@ public final class DropAssessment {
     }
     List<InjectorDrop> injectors = new ArrayList<>();
     for (int i = 0; i < ids.size(); i++) {
-      injectors.add(injector(ids.get(i), interval(departures[i]), lowest[i], flow(flows[i])));
+      List<Integer> alike = readAlike(i);
+      injectors.add(
+          injector(
+              ids.get(i),
+              interval(pooled(departures, alike)),
+              alike.stream().mapToDouble(k -> lowest[k]).average().orElseThrow(),
+              flow(pooled(flows, alike))));
     }
     injectors.sort(Comparator.comparingDouble(i -> i.departure().middle()));
     DropReport report =
@@ -79,6 +88,25 @@ public final class DropAssessment {
         report.idleFall(),
         words.verdict(),
         words.notes());
+  }
+
+  /** Injectors with the very same readings, in whatever order: they get the very same answer. */
+  private List<Integer> readAlike(int i) {
+    Map<Firing, Long> own = readings(ids.get(i));
+    return IntStream.range(0, ids.size())
+        .filter(k -> readings(ids.get(k)).equals(own))
+        .boxed()
+        .toList();
+  }
+
+  private Map<Firing, Long> readings(String id) {
+    return test.of(id).stream()
+        .map(firing -> new Firing("", firing.before(), firing.after(), firing.later()))
+        .collect(Collectors.groupingBy(firing -> firing, Collectors.counting()));
+  }
+
+  private static double[] pooled(double[][] draws, List<Integer> of) {
+    return of.stream().flatMapToDouble(i -> Arrays.stream(draws[i])).toArray();
   }
 
   /** Takes off what would have been lost without firing. */
@@ -112,7 +140,17 @@ public final class DropAssessment {
             && (inLine || departure.low() * departure.high() > 0);
     List<Firing> firings = test.of(id);
     double drop = firings.stream().mapToDouble(f -> f.before() - f.after()).average().orElseThrow();
-    return new InjectorDrop(id, firings.size(), drop, departure, standing, sure, lowest, flow);
+    return new InjectorDrop(
+        id,
+        firings.size(),
+        drop,
+        departure,
+        standing,
+        sure,
+        lowest,
+        drop > 0,
+        AfterFall.staysOpen(test, id),
+        flow);
   }
 
   private static Interval interval(double[] draws) {

@@ -1,5 +1,7 @@
 package holdcurve.bench.droptest;
 
+import holdcurve.bench.flowsheet.BenchHeadline;
+import holdcurve.bench.flowsheet.Standing;
 import holdcurve.common.message.Message;
 import java.util.List;
 
@@ -29,6 +31,19 @@ public record DropReport(
     injectors = List.copyOf(injectors);
     verdict = List.copyOf(verdict);
     notes = List.copyOf(notes);
+  }
+
+  /** What it comes to, as one word that command and window begin with. */
+  public BenchHeadline.Kind headline() {
+    if (injectors.stream().anyMatch(i -> i.staysOpen() || !i.moves())) {
+      return BenchHeadline.Kind.NOT_FIT;
+    }
+    if (injectors.stream().anyMatch(i -> i.sure() && i.standing() != Standing.IN_LINE)) {
+      return BenchHeadline.Kind.OUT_OF_LINE;
+    }
+    return injectors.stream().allMatch(InjectorDrop::sure)
+        ? BenchHeadline.Kind.IN_LINE
+        : BenchHeadline.Kind.NOT_SETTLED;
   }
 
   /** What it says of one injector. */

@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param title what the owner calls it
  * @param resolution step to which the gauge was read [Pa]
  * @param shot how each injector was fired, always alike
+ * @param watch from the second reading to the third [s]; 0 where there is no third
  * @param firings in the order they were done
  * @param idleFalls readings without firing, in between
  * @param drawOff fuel drawn off with the drop it made, where the circuit's compliance was measured
@@ -20,6 +21,7 @@ public record DropTest(
     String title,
     double resolution,
     Shot shot,
+    double watch,
     List<Firing> firings,
     List<IdleFall> idleFalls,
     Optional<DrawOff> drawOff,
@@ -35,6 +37,18 @@ public record DropTest(
     if (firings.stream().map(Firing::injector).distinct().count() < 2) {
       throw new IllegalArgumentException("a drop test compares at least two injectors");
     }
+  }
+
+  /** Without third readings. */
+  public DropTest(
+      String title,
+      double resolution,
+      Shot shot,
+      List<Firing> firings,
+      List<IdleFall> idleFalls,
+      Optional<DrawOff> drawOff,
+      List<String> understood) {
+    this(title, resolution, shot, 0, firings, idleFalls, drawOff, understood);
   }
 
   /** The injectors, in the order in which they were first fired. */

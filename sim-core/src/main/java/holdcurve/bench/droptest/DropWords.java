@@ -27,14 +27,37 @@ final class DropWords {
     List<Message> said = new ArrayList<>();
     List<InjectorDrop> out =
         report.injectors().stream()
-            .filter(i -> i.standing() != Standing.IN_LINE && i.sure())
+            .filter(i -> i.moves() && i.standing() != Standing.IN_LINE && i.sure())
             .toList();
     List<String> open =
-        report.injectors().stream().filter(i -> !i.sure()).map(InjectorDrop::id).toList();
+        report.injectors().stream()
+            .filter(i -> i.moves() && !i.sure())
+            .map(InjectorDrop::id)
+            .toList();
+    report.injectors().stream()
+        .filter(InjectorDrop::staysOpen)
+        .forEach(
+            i ->
+                said.add(
+                    Message.plain(
+                        "Injector "
+                            + i.id()
+                            + " doesn't shut: the needle went on falling after it. That is a"
+                            + " leak.")));
+    report.injectors().stream()
+        .filter(i -> !i.moves())
+        .forEach(
+            i ->
+                said.add(
+                    Message.plain(
+                        "Injector "
+                            + i.id()
+                            + " doesn't move the needle: it is blocked, or its coil or plug is"
+                            + " dead.")));
     for (InjectorDrop injector : out) {
       said.add(Message.plain(low(injector)));
     }
-    if (out.isEmpty()) {
+    if (out.isEmpty() && said.isEmpty()) {
       said.add(
           open.isEmpty()
               ? Message.of(

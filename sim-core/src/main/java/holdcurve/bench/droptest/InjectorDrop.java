@@ -14,6 +14,8 @@ import java.util.Optional;
  * @param standing where that puts it
  * @param sure whether the 90 % range lies on one side of the limit for a service
  * @param lowest probability that it passes least of all [-]
+ * @param moves whether the needle moved at all
+ * @param staysOpen whether the needle went on falling after it, so that it doesn't shut
  * @param flow what it passes while energised, at the pressure of the test [m³/s]; empty where the
  *     circuit's compliance isn't known
  */
@@ -25,4 +27,6 @@ public record InjectorDrop(
     Standing standing,
     boolean sure,
     double lowest,
+    boolean moves,
+    boolean staysOpen,
     Optional<Interval> flow) {}

@@ -20,6 +20,7 @@ public enum Caution {
   FLUSH_RETURN,
   FIRE_ONE,
   COIL_RESISTOR,
+  SHORT_PULSE,
   AIR_ENGINE,
   MIST,
   BENCH,

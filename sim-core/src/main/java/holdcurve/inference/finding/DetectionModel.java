@@ -29,6 +29,9 @@ import org.apache.commons.math3.special.Gamma;
  * @param untight weep of the least tight of sound seats, over the usual [-]
  * @param liftedOtherwise share of leaking injectors that drip, once lifted, at any rate at all [-]
  * @param oneInjector share of dripping sets in which one injector drips, the others not [-]
+ * @param staysOpen share of drop tests, watched after the firings, that show an injector of a
+ *     leaking set not to shut [-]
+ * @param seemsOpen share that do so where no injector leaks [-]
  * @param cylinder standard error of a measuring cylinder [m³]
  * @param storageSpread standard error of the model's storage while fuel is drawn off, as a share
  *     [-]
@@ -51,6 +54,8 @@ record DetectionModel(
     double untight,
     double liftedOtherwise,
     double oneInjector,
+    double staysOpen,
+    double seemsOpen,
     double cylinder,
     double storageSpread) {
 
@@ -79,6 +84,8 @@ record DetectionModel(
           value(root, "untight"),
           value(root, "lifted_otherwise"),
           value(root, "one_injector"),
+          value(root, "stays_open"),
+          value(root, "seems_open"),
           Unit.MILLILITRE.toSi(value(root, "cylinder_mL")),
           value(root, "storage_spread"));
     } catch (IOException e) {

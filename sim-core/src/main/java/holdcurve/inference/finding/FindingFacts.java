@@ -11,10 +11,10 @@ import holdcurve.physics.circuit.Circuit;
 import holdcurve.physics.circuit.Condition;
 import holdcurve.physics.circuit.LeakPath;
 import holdcurve.record.finding.DropCount;
+import holdcurve.record.finding.DropTestResult;
 import holdcurve.record.finding.Finding;
 import holdcurve.record.finding.JointLook;
 import holdcurve.record.finding.ReferenceHoseLook;
-import holdcurve.record.finding.SeenAtMoment;
 import holdcurve.record.job.Job;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -168,7 +168,7 @@ public final class FindingFacts {
   public List<CircuitState.Member> pointsAt(Finding finding, LeakFault fault) {
     return FaultCatalogue.sites(fault, circuit).stream()
         .map(site -> new CircuitState.Member(fault, site))
-        .filter(member -> finding instanceof SeenAtMoment && isPointedAt(finding, member))
+        .filter(member -> isPointedAt(finding, member))
         .toList();
   }
 
@@ -178,6 +178,9 @@ public final class FindingFacts {
       return look.wet()
           && !LeakPlaces.wetted(member, leaks).isEmpty()
           && places.reaches(member, look.part().orElseThrow(), look.end());
+    }
+    if (finding instanceof DropTestResult result) {
+      return !result.staysOpen().isEmpty() && places.dripping(member, leaks).equals(result.part());
     }
     if (finding instanceof DropCount count) {
       return count.drops() > 0 && places.dripping(member, leaks).equals(count.part());

@@ -4,6 +4,7 @@ import holdcurve.common.message.Message;
 import holdcurve.physics.circuit.Part;
 import holdcurve.record.finding.DrawOff;
 import holdcurve.record.finding.DropCount;
+import holdcurve.record.finding.DropTestResult;
 import holdcurve.record.finding.Finding;
 import holdcurve.record.finding.JointLook;
 import holdcurve.record.finding.ReferenceHoseLook;
@@ -31,8 +32,9 @@ public final class FindingLikelihoods {
   }
 
   /**
-   * One entry for all looks, one for each part where drops were counted, one a draw-off. Findings
-   * that contradict each other say nothing until one of them is withdrawn.
+   * One entry for all looks, one for each part where drops were counted, one a draw-off, one a drop
+   * test whose needle was watched after the firings. Findings that contradict each other say
+   * nothing until one of them is withdrawn.
    */
   public static List<Said> of(Job job) {
     DetectionModel detection = DetectionModel.shipped();
@@ -46,6 +48,8 @@ public final class FindingLikelihoods {
         counts.computeIfAbsent(count.part(), key -> new ArrayList<>()).add(count);
       } else if (finding instanceof DrawOff drawOff) {
         said.add(new Said(List.of(drawOff), new DrawOffLikelihood(detection, job, drawOff)));
+      } else if (finding instanceof DropTestResult result && result.watched()) {
+        said.add(new Said(List.of(result), new StaysOpenLikelihood(detection, job, result)));
       }
     }
     if (!looks.isEmpty()) {

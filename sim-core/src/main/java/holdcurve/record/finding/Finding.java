@@ -6,7 +6,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 
 /** Something found out at a circuit beside the gauge readings of a hold. */
-public sealed interface Finding permits SeenAtMoment, DrawOff {
+public sealed interface Finding permits SeenAtMoment, DrawOff, DropTestResult {
   /** What was found, for a person: a part of a sentence, such as "feed hose dry". */
   String inWords();
 

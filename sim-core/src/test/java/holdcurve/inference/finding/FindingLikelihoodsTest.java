@@ -9,6 +9,7 @@ import holdcurve.physics.part.Gauge;
 import holdcurve.physics.part.Injector;
 import holdcurve.record.finding.DrawOff;
 import holdcurve.record.finding.DropCount;
+import holdcurve.record.finding.DropTestResult;
 import holdcurve.record.finding.Finding;
 import holdcurve.record.finding.JointLook;
 import holdcurve.record.finding.Moment;
@@ -131,6 +132,34 @@ class FindingLikelihoodsTest {
     Finding fuel = new ReferenceHoseLook(true, Moment.PRIMED);
     assertTrue(probability(torn, fuel) > 0.94);
     assertEquals(1e-6, probability(dripping(1), fuel), 1e-12);
+  }
+
+  private static DropTestResult dropTest(List<String> low, List<String> open, boolean watched) {
+    return new DropTestResult(
+        "injectors", low, List.of("6"), open, watched, java.util.Optional.empty());
+  }
+
+  /** What injectors pass while open is about delivery: it moves no odds at all. */
+  @Test
+  void deliverySaysNothingOfLeaks() {
+    assertEquals(List.of(), evidence(CIRCUIT, dropTest(List.of("3"), List.of(), false)));
+    DropTestResult watched = dropTest(List.of("3"), List.of(), true);
+    assertEquals(
+        probability(dripping(1), dropTest(List.of(), List.of(), true)),
+        probability(dripping(1), watched),
+        0);
+  }
+
+  /** One in five leaking sets shows it, one in two hundred sound ones seems to. */
+  @Test
+  void anInjectorThatDoesNotShutIsALeak() {
+    DropTestResult open = dropTest(List.of(), List.of("5"), true);
+    assertEquals(0.2, probability(dripping(1), open), 1e-12);
+    assertEquals(0.005, probability(Supposed.sound(CIRCUIT), open), 1e-12);
+    assertEquals(0.005, probability(wetting(1), open), 1e-12);
+    DropTestResult shut = dropTest(List.of(), List.of(), true);
+    assertEquals(0.8, probability(dripping(1), shut), 1e-12);
+    assertEquals(0.995, probability(Supposed.sound(CIRCUIT), shut), 1e-12);
   }
 
   /**

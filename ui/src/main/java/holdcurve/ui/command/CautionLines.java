@@ -16,6 +16,7 @@ enum CautionLines {
           Caution.PETROL,
           Caution.FIRE_ONE,
           Caution.COIL_RESISTOR,
+          Caution.SHORT_PULSE,
           Caution.AIR_ENGINE,
           Caution.BRIDGED_PUMP,
           Caution.LOCAL_CODES)),

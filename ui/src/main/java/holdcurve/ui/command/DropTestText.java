@@ -13,12 +13,17 @@ import java.util.Locale;
 final class DropTestText {
   private static final String ROW = "  %-8s %6s %6s %20s %17s  %s";
 
+  /** What of a drop test moves a ranking. */
+  static final String COUNTS =
+      "Only an injector that doesn't shut counts in the ranking. How much one passes is no leak.";
+
   private DropTestText() {}
 
   static void print(DropReport report, Printout out) {
     out.println(Titles.shown(report.test().title()));
     out.println();
     CautionLines.FIRING.print(out);
+    out.println(report.headline().word());
     report.verdict().forEach(sentence -> out.wrapped("", sentence));
     out.println();
     row(out, "Injector", "fired", "drop", "passes, against the", "flow, mL/min", "");
@@ -47,6 +52,12 @@ final class DropTestText {
   }
 
   private static String standing(InjectorDrop injector) {
+    if (injector.staysOpen()) {
+      return "doesn't shut";
+    }
+    if (!injector.moves()) {
+      return "no drop";
+    }
     if (!injector.sure()) {
       return "not settled";
     }

@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
       JobTestCommand.class,
       JobJointCommand.class,
       JobDropsCommand.class,
+      JobDropTestCommand.class,
       JobThinHoseCommand.class,
       JobDrawOffCommand.class,
       JobRepairCommand.class,

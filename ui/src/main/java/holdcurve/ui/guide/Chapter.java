@@ -1,5 +1,6 @@
 package holdcurve.ui.guide;
 
+import holdcurve.bench.droptest.FiringSteps;
 import holdcurve.common.caution.Cautions;
 import java.util.Arrays;
 import java.util.List;
@@ -26,6 +27,9 @@ public record Chapter(String id, String title, Node text) {
   /** A paragraph of its own; the words come from the one source of cautions. */
   private static final Pattern CAUTION = Pattern.compile("\\{caution: ([a-z, -]+)}");
 
+  /** Stands for the steps of a drop test, which the window shows too. */
+  private static final String FIRING = "{steps: drop-test}";
+
   private static final Parser PARSER =
       Parser.builder().extensions(List.of(TablesExtension.create())).build();
 
@@ -34,7 +38,7 @@ public record Chapter(String id, String title, Node text) {
    * @throws IllegalArgumentException if it names a caution that there is none of
    */
   static Chapter of(String id, String markdown) {
-    Node text = PARSER.parse(markdown);
+    Node text = PARSER.parse(markdown.replace(FIRING, steps()));
     text.accept(
         new AbstractVisitor() {
           @Override
@@ -51,6 +55,12 @@ public record Chapter(String id, String title, Node text) {
       throw new IllegalArgumentException("the chapter " + id + " begins with no heading");
     }
     return new Chapter(id, ((Text) heading.getFirstChild()).getLiteral(), text);
+  }
+
+  private static String steps() {
+    StringBuilder list = new StringBuilder();
+    FiringSteps.all().forEach(step -> list.append("1. ").append(step).append('\n'));
+    return list.toString();
   }
 
   private static void put(String[] cautions, Paragraph place) {

@@ -119,7 +119,7 @@ public final class HoldcurveWindow {
         desk ->
             new BenchSheetPage(
                 new BenchSheetModel(desk.jobs(), LocalDate::now),
-                new DropTestModel(desk.jobs()),
+                new DropTestModel(desk.jobs(), LocalDate::now),
                 desk),
         HoldcurveWindow::whatIf,
         desk ->

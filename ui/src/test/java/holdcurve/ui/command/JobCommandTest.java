@@ -9,6 +9,7 @@ import holdcurve.file.JobReader;
 import holdcurve.physics.part.Regulator;
 import holdcurve.record.finding.DrawOff;
 import holdcurve.record.finding.DropCount;
+import holdcurve.record.finding.DropTestResult;
 import holdcurve.record.finding.JointLook;
 import holdcurve.record.finding.ReferenceHoseLook;
 import holdcurve.record.job.HoldTest;
@@ -167,7 +168,17 @@ class JobCommandTest {
     assertEquals("Noted: 2026-04-11, injectors no. 4: 12 drops in 10 min.", drops.out().strip());
     done("thin-hose", "--fuel", "--pressure", "200kPa");
     done("draw-off", "--drawn", "12", "--from", "2", "--to", "1,5", "--clamp", "feed-hose");
+    Console fired =
+        done(
+            "drop-test",
+            SCENARIOS.resolve("bench/drops-with-a-third-reading.csv").toString(),
+            "--date",
+            "2026-04-12");
+    assertTrue(
+        fired.out().contains("Noted: 2026-04-12, drop test: injector 5 not shutting"), fired.out());
+    assertTrue(fired.out().contains("How much one passes is no leak."), fired.out());
     var findings = read().findings();
+    assertEquals(List.of("2"), ((DropTestResult) findings.get(5)).low());
     JointLook dry = (JointLook) findings.get(0);
     assertTrue(dry.wiped() && !dry.wet() && dry.part().isEmpty());
     JointLook wet = (JointLook) findings.get(1);
@@ -305,6 +316,7 @@ class JobCommandTest {
         "test",
         "joint",
         "drops",
+        "drop-test",
         "thin-hose",
         "draw-off",
         "repair",

@@ -140,7 +140,7 @@ public final class BenchSheetModel {
   /** Shows a table that was copied elsewhere, or says in the banner why it can't be read. */
   public void paste(String text) {
     try {
-      show(BenchSheetReader.read("pasted text", text, limits));
+      show(BenchSheetReader.read("pasted text", text, limits, form().settings()));
     } catch (InputException e) {
       jobs.report(e.getMessage());
     }
@@ -214,14 +214,16 @@ public final class BenchSheetModel {
   }
 
   private String text() {
-    SheetForm form =
-        new SheetForm(
-            inUnit(pressure.get(), jobs.pressures().unit(), PressureUnit.BAR),
-            fluid.get(),
-            celsius.get(),
-            dropMinutes.get(),
-            pulse.get());
-    return form.text(rows, serviced.get(), kept);
+    return form().text(rows, serviced.get(), kept);
+  }
+
+  private SheetForm form() {
+    return new SheetForm(
+        inUnit(pressure.get(), jobs.pressures().unit(), PressureUnit.BAR),
+        fluid.get(),
+        celsius.get(),
+        dropMinutes.get(),
+        pulse.get());
   }
 
   /** At the open job's set pressure and with its fuel; without a job, at the bench's. */

@@ -115,6 +115,7 @@ public final class BenchSheetPage implements Page {
         Actions.of(
             "Another injector, or another round", Actions.onShortcut(KeyCode.I), this::addRow),
         Actions.of("Put the drops into the job", Actions.onShortcut(KeyCode.J), sheet::takeDrops),
+        Actions.of("Put the drop test's result into the job", null, drops::takeResult),
         Actions.of("Save the sheet …", null, this::save),
         Actions.of("Draw the sheet for the customer …", null, this::draw),
         Actions.of(

@@ -8,7 +8,6 @@ import holdcurve.bench.flowsheet.InjectorReport;
 import holdcurve.bench.flowsheet.Standing;
 import holdcurve.common.number.Interval;
 import holdcurve.common.text.Rounded;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -97,7 +96,10 @@ record DepartureLine(
                         flow.low() * 60e6,
                         flow.high() * 60e6))
             .orElse("");
-    boolean good = !injector.sure() || injector.standing() == Standing.IN_LINE;
+    boolean good =
+        injector.moves()
+            && !injector.staysOpen()
+            && (!injector.sure() || injector.standing() == Standing.IN_LINE);
     return new DepartureLine(
         "Injector " + injector.id() + ", fired " + injector.firings() + " ×",
         d,
@@ -108,6 +110,12 @@ record DepartureLine(
   }
 
   private static String standing(InjectorDrop injector) {
+    if (injector.staysOpen()) {
+      return "doesn't shut";
+    }
+    if (!injector.moves()) {
+      return "no drop";
+    }
     if (!injector.sure()) {
       return "not settled";
     }

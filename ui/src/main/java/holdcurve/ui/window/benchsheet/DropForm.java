@@ -26,6 +26,7 @@ final class DropForm {
   private final StringProperty pulses = new SimpleStringProperty("");
   private final StringProperty width = new SimpleStringProperty("");
   private final StringProperty pause = new SimpleStringProperty("");
+  private final StringProperty watch = new SimpleStringProperty("");
   private final StringProperty idle = new SimpleStringProperty("");
   private final StringProperty drawn = new SimpleStringProperty("");
   private final StringProperty drawnFrom = new SimpleStringProperty("");
@@ -37,6 +38,7 @@ final class DropForm {
     pulses.set("1");
     width.set("250");
     pause.set("8");
+    watch.set("60");
     idle.set("60");
     List.of(drawn, drawnFrom, drawnTo).forEach(field -> field.set(""));
   }
@@ -47,6 +49,9 @@ final class DropForm {
     pulses.set(Integer.toString(test.shot().pulses()));
     width.set(PlainNumbers.number(1e3 * test.shot().width()));
     pause.set(PlainNumbers.number(test.shot().pause()));
+    if (test.watch() > 0) {
+      watch.set(PlainNumbers.number(test.watch()));
+    }
     test.idleFalls().stream()
         .findFirst()
         .ifPresent(fall -> idle.set(PlainNumbers.number(fall.time())));
@@ -60,7 +65,11 @@ final class DropForm {
     List<DropRow> rows = new ArrayList<>();
     test.firings()
         .forEach(
-            firing -> rows.add(row(firing.injector(), firing.before(), firing.after(), pressures)));
+            firing -> {
+              DropRow row = row(firing.injector(), firing.before(), firing.after(), pressures);
+              firing.later().ifPresent(later -> row.later().set(pressures.number(later)));
+              rows.add(row);
+            });
     test.idleFalls()
         .forEach(fall -> rows.add(row(DropRow.IDLE, fall.before(), fall.after(), pressures)));
     return rows;
@@ -76,26 +85,33 @@ final class DropForm {
   /** The text of a table. Its first lines are the settings; then a line a firing. */
   String text(List<DropRow> rows, PressureFormat pressures) {
     StringBuilder text = new StringBuilder();
+    settings(pressures)
+        .forEach(
+            (name, value) -> {
+              if (!value.isEmpty()) {
+                text.append(name).append(": ").append(value).append('\n');
+              }
+            });
+    text.append("injector;before_bar;after_bar;later_bar\n");
+    rows.stream().filter(row -> !row.isEmpty()).forEach(row -> add(text, row, pressures));
+    return text.toString();
+  }
+
+  /** As a table has them above its headings, and what a pasted one leaves open. */
+  Map<String, String> settings(PressureFormat pressures) {
     Map<String, String> settings = new LinkedHashMap<>();
     settings.put("gauge_resolution_bar", bar(step.get(), pressures));
     settings.put("pulses", plain(pulses.get()));
     settings.put("pulse_ms", plain(width.get()));
     settings.put("wait_s", plain(pause.get()));
+    settings.put("later_s", plain(watch.get()));
     settings.put("idle_s", plain(idle.get()));
     if (!drawn.get().isBlank()) {
       settings.put("drawn_ml", plain(drawn.get()));
       settings.put("drawn_from_bar", bar(drawnFrom.get(), pressures));
       settings.put("drawn_to_bar", bar(drawnTo.get(), pressures));
     }
-    settings.forEach(
-        (name, value) -> {
-          if (!value.isEmpty()) {
-            text.append(name).append(": ").append(value).append('\n');
-          }
-        });
-    text.append("injector;before_bar;after_bar\n");
-    rows.stream().filter(row -> !row.isEmpty()).forEach(row -> add(text, row, pressures));
-    return text.toString();
+    return settings;
   }
 
   private static void add(StringBuilder text, DropRow row, PressureFormat pressures) {
@@ -104,6 +120,8 @@ final class DropForm {
         .append(bar(row.before().get(), pressures))
         .append(';')
         .append(bar(row.after().get(), pressures))
+        .append(';')
+        .append(bar(row.later().get(), pressures))
         .append('\n');
   }
 
@@ -121,7 +139,7 @@ final class DropForm {
 
   /** Fields that are not pressures. */
   List<StringProperty> others() {
-    return List.of(pulses, width, pause, idle, drawn);
+    return List.of(pulses, width, pause, watch, idle, drawn);
   }
 
   /** Fields that are pressures, in the unit shown. */
@@ -147,6 +165,11 @@ final class DropForm {
   /** From the reading before to the reading after [s]. */
   StringProperty pause() {
     return pause;
+  }
+
+  /** From the second reading to the third [s]. */
+  StringProperty watch() {
+    return watch;
   }
 
   /** How long the gauge was watched without firing [s]. */

@@ -10,8 +10,10 @@ import javafx.beans.property.StringProperty;
  * @param injector its number or name, or {@value #IDLE}
  * @param before gauge before, as typed in the unit shown
  * @param after gauge after, likewise
+ * @param later a third reading, likewise; empty where none was taken
  */
-record DropRow(StringProperty injector, StringProperty before, StringProperty after) {
+record DropRow(
+    StringProperty injector, StringProperty before, StringProperty after, StringProperty later) {
   /** Stands for no injector: what is lost without firing. */
   static final String IDLE = "idle";
 
@@ -19,11 +21,12 @@ record DropRow(StringProperty injector, StringProperty before, StringProperty af
     this(
         new SimpleStringProperty(injector),
         new SimpleStringProperty(""),
+        new SimpleStringProperty(""),
         new SimpleStringProperty(""));
   }
 
   List<StringProperty> cells() {
-    return List.of(injector, before, after);
+    return List.of(injector, before, after, later);
   }
 
   /** Whether neither reading was typed. */

@@ -1,12 +1,15 @@
 package holdcurve.ui.window.benchsheet;
 
+import holdcurve.bench.droptest.FiringSteps;
 import holdcurve.ui.window.frame.Scrolled;
 import holdcurve.ui.window.frame.StepCautions;
 import holdcurve.ui.window.frame.Texts;
+import java.util.List;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.StringBinding;
 import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
@@ -20,10 +23,6 @@ import javafx.scene.layout.VBox;
 
 /** Where a drop test is typed: how it was done above, a line for each firing below. */
 final class DropTablePane extends VBox {
-  private static final String HOW =
-      "Pump off, circuit under pressure. Read the gauge, fire one injector, read again; prime, and"
-          + " go on to the next.";
-
   /** Columns of the readings. */
   private static final int BEFORE = 2;
 
@@ -41,7 +40,7 @@ final class DropTablePane extends VBox {
     getStyleClass().add("hc-sheet");
     grid.setId("drop-rows");
     grid.getStyleClass().add("hc-sheet-rows");
-    for (double share : new double[] {12, 28, 30, 30}) {
+    for (double share : new double[] {9, 22, 23, 23, 23}) {
       ColumnConstraints column = new ColumnConstraints();
       column.setPercentWidth(share);
       grid.getColumnConstraints().add(column);
@@ -50,9 +49,25 @@ final class DropTablePane extends VBox {
     fill();
     ScrollPane scroll = Scrolled.downAround(grid);
     VBox.setVgrow(scroll, Priority.ALWAYS);
-    VBox top = new VBox(Texts.caution(StepCautions.FIRING), Texts.words(HOW), folded(settings()));
+    VBox top = new VBox(Texts.caution(StepCautions.FIRING), steps(), folded(settings()));
     top.getStyleClass().add("hc-drop-top");
     getChildren().addAll(top, scroll, buttons(open, paste));
+  }
+
+  /** Folded once it was opened and read; the cautions above stay. */
+  private static TitledPane steps() {
+    VBox lines = new VBox();
+    lines.getStyleClass().add("hc-departures");
+    List<String> steps = FiringSteps.all();
+    for (int i = 0; i < steps.size(); i++) {
+      lines.getChildren().add(Texts.words((i + 1) + ". " + steps.get(i)));
+    }
+    TitledPane pane = new TitledPane("How to fire one injector, step by step", lines);
+    pane.setId("drop-steps");
+    pane.getStyleClass().add("hc-section");
+    pane.setAnimated(false);
+    pane.setExpanded(false);
+    return pane;
   }
 
   private FlowPane settings() {
@@ -67,6 +82,10 @@ final class DropTablePane extends VBox {
             SheetTablePane.named(
                 "Second reading after [s]",
                 SheetTablePane.field(form.pause(), "time between the readings, s", 3)),
+            SheetTablePane.named(
+                "Third reading after [s]",
+                SheetTablePane.field(
+                    form.watch(), "time from the second reading to the third, s", 3)),
             SheetTablePane.named(
                 "Idle line watched [s]",
                 SheetTablePane.field(form.idle(), "watched without firing, s", 3)),
@@ -126,22 +145,27 @@ final class DropTablePane extends VBox {
     grid.getChildren().clear();
     VBox before = SheetTablePane.head("Before", "");
     VBox after = SheetTablePane.head("After", "");
-    for (VBox head : new VBox[] {before, after}) {
+    VBox later = SheetTablePane.head("Later", "");
+    for (VBox head : new VBox[] {before, after, later}) {
       ((Label) head.getChildren().get(1))
           .textProperty()
           .bind(
               Bindings.createStringBinding(
                   () -> model.pressures().unit().symbol(), model.pressures().unitProperty()));
     }
-    grid.addRow(0, SheetTablePane.head("", ""), SheetTablePane.head("Injector", ""), before, after);
+    grid.addRow(
+        0, SheetTablePane.head("", ""), SheetTablePane.head("Injector", ""), before, after, later);
     int line = 1;
     for (DropRow row : model.rows()) {
+      int at = line;
       String what = "line " + line + ", injector " + row.injector().get();
       TextField first = SheetTablePane.field(row.before(), what + ", gauge before", 4);
       TextField second = SheetTablePane.field(row.after(), what + ", gauge after", 4);
+      TextField third = SheetTablePane.field(row.later(), what + ", third reading", 4);
+      third.setId("drop-later-" + line);
+      third.setOnAction(event -> goOn(at));
       first.setId("drop-before-" + line);
       second.setId("drop-after-" + line);
-      int at = line;
       first.setOnAction(event -> SheetTablePane.edit(grid, AFTER, at));
       second.setOnAction(event -> goOn(at));
       Label number = new Label(Integer.toString(line));
@@ -151,7 +175,8 @@ final class DropTablePane extends VBox {
           number,
           SheetTablePane.field(row.injector(), "line " + line + ", injector", 4),
           first,
-          second);
+          second,
+          third);
       line++;
     }
     if (hadFocus) {
@@ -166,12 +191,15 @@ final class DropTablePane extends VBox {
   }
 
   private FlowPane buttons(Runnable open, Runnable paste) {
+    Button result = SheetTablePane.button("Result into the job", model::takeResult);
+    result.getStyleClass().add("accent");
     FlowPane buttons =
         new FlowPane(
             SheetTablePane.button("Read a drop test …", open),
             SheetTablePane.button("Paste", paste),
             SheetTablePane.button("Another round", model::addRound),
-            SheetTablePane.button("Empty test", model::clear));
+            SheetTablePane.button("Empty test", model::clear),
+            result);
     buttons.getStyleClass().add("hc-sheet-bench");
     return buttons;
   }

@@ -1,24 +1,31 @@
 package holdcurve.ui.window.benchsheet;
 
 import holdcurve.bench.droptest.DropAssessment;
+import holdcurve.bench.droptest.DropFinding;
 import holdcurve.bench.droptest.DropReport;
 import holdcurve.bench.droptest.DropTest;
 import holdcurve.bench.droptest.TrappedFuel;
 import holdcurve.bench.flowsheet.BenchLimits;
 import holdcurve.common.input.InputException;
 import holdcurve.common.message.PressureUnit;
+import holdcurve.file.DropFormSettings;
 import holdcurve.file.DropTestReader;
 import holdcurve.physics.circuit.Circuit;
 import holdcurve.physics.part.Injector;
+import holdcurve.record.finding.DropTestResult;
+import holdcurve.record.finding.Finding;
 import holdcurve.record.job.Job;
 import holdcurve.ui.window.job.OpenJobModel;
 import holdcurve.ui.window.job.PressureFormat;
 import holdcurve.ui.window.job.QuestionModel;
 import holdcurve.ui.window.job.WorkModel;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -35,6 +42,7 @@ public final class DropTestModel {
   private static final int USUAL_INJECTORS = 6;
 
   private final OpenJobModel jobs;
+  private final Supplier<LocalDate> today;
   private final BenchLimits limits = BenchLimits.shipped();
   private final DropForm form = new DropForm();
   private final ObservableList<DropRow> rows = FXCollections.observableArrayList();
@@ -48,8 +56,12 @@ public final class DropTestModel {
   /** Whether something in it was typed since it was read or begun. */
   private boolean typed;
 
-  public DropTestModel(OpenJobModel jobs) {
+  /**
+   * @param today the day that a result goes into the job with
+   */
+  public DropTestModel(OpenJobModel jobs, Supplier<LocalDate> today) {
     this.jobs = jobs;
+    this.today = today;
     form.others().forEach(this::watch);
     form.pressures().forEach(this::watch);
     jobs.takenUpProperty().addListener((property, before, now) -> otherJob());
@@ -145,7 +157,11 @@ public final class DropTestModel {
   /** Shows a table that was copied elsewhere, or says in the banner why it can't be read. */
   public void paste(String text) {
     try {
-      show(DropTestReader.read("pasted text", text));
+      show(
+          DropTestReader.read(
+              "pasted text",
+              text,
+              new DropFormSettings(form.settings(jobs.pressures()), jobs.pressures().unit())));
     } catch (InputException e) {
       jobs.report(e.getMessage());
     }
@@ -178,7 +194,7 @@ public final class DropTestModel {
 
   private List<StringProperty> pressureFields() {
     List<StringProperty> fields = new ArrayList<>(form.pressures());
-    rows.forEach(row -> fields.addAll(List.of(row.before(), row.after())));
+    rows.forEach(row -> fields.addAll(List.of(row.before(), row.after(), row.later())));
     return fields;
   }
 
@@ -207,6 +223,29 @@ public final class DropTestModel {
     } catch (InputException e) {
       trouble.set(PlainRefusal.of(e.getMessage(), NAME, text));
     }
+  }
+
+  /** Puts the result into the findings of the open job; can be taken back. */
+  public void takeResult() {
+    DropReport now = report.get();
+    Circuit circuit = circuit();
+    Optional<DropTestResult> result =
+        now == null || circuit == null || !trouble.get().isEmpty()
+            ? Optional.empty()
+            : DropFinding.of(now, circuit, Optional.of(today.get()));
+    if (result.isEmpty()) {
+      jobs.report("No drop test to put into the job: fill it in, and open a job with injectors.");
+      return;
+    }
+    jobs.change(
+        "result of the drop test",
+        job -> {
+          List<Finding> findings = new ArrayList<>(job.findings());
+          findings.removeIf(
+              f -> f instanceof DropTestResult old && old.date().equals(result.get().date()));
+          findings.add(result.get());
+          return job.withFindings(findings);
+        });
   }
 
   private DropReport judged(DropTest test, Circuit circuitOrNull) {

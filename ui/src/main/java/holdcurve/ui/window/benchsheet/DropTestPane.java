@@ -1,8 +1,6 @@
 package holdcurve.ui.window.benchsheet;
 
 import holdcurve.bench.droptest.DropReport;
-import holdcurve.bench.droptest.InjectorDrop;
-import holdcurve.bench.flowsheet.Standing;
 import holdcurve.ui.window.frame.Sign;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
@@ -67,17 +65,12 @@ final class DropTestPane extends BorderPane {
   }
 
   private void judge(DropReport report) {
-    boolean out =
-        report.injectors().stream().anyMatch(i -> i.sure() && i.standing() != Standing.IN_LINE);
-    boolean settled = report.injectors().stream().allMatch(InjectorDrop::sure);
-    String first = report.verdict().get(0).in(model.pressures().unit());
-    if (out) {
-      verdict.show("leak", Sign.CROSS, "Out of line", first);
-    } else if (settled) {
-      verdict.show("sound", Sign.TICK, "In line", first);
-    } else {
-      verdict.show("open", Sign.QUESTION, "Not settled", first);
-    }
+    SheetHeadline headline = SheetHeadline.of(report.headline());
+    verdict.show(
+        headline.style(),
+        headline.sign(),
+        report.headline().word(),
+        report.verdict().get(0).in(model.pressures().unit()));
   }
 
   void focusFirst() {

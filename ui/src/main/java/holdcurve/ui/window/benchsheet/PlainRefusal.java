@@ -33,6 +33,9 @@ final class PlainRefusal {
           rest.replaceFirst(
               "^, " + heading + "(_[\\d.]+ms_ml_1000)?:", ", " + column.meaning() + ":");
     }
+    for (String reading : new String[] {"before", "after", "later"}) {
+      rest = rest.replaceFirst("^, " + reading + "_bar:", ", reading " + reading + ":");
+    }
     return row.contains(";")
         ? "Injector " + row.substring(0, row.indexOf(';')) + rest
         : rest.replaceFirst("^, ", "");

@@ -11,6 +11,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
@@ -58,6 +59,19 @@ record SheetForm(String pressure, String fluid, String celsius, String dropMinut
     text.append('\n');
     rows.stream().filter(row -> !row.isEmpty()).forEach(row -> line(text, row));
     return text.toString();
+  }
+
+  /** What a pasted table leaves open. */
+  Map<String, String> settings() {
+    return Map.of(
+        "pressure_bar",
+        pressure.strip(),
+        "fluid",
+        fluid,
+        "fluid_temp_c",
+        celsius.strip(),
+        "drop_time_min",
+        dropMinutes.strip());
   }
 
   private static void setting(StringBuilder text, String name, String value) {

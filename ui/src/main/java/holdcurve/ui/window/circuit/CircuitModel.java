@@ -15,6 +15,7 @@ import holdcurve.physics.part.Hose;
 import holdcurve.physics.part.PartKinds;
 import holdcurve.record.finding.DrawOff;
 import holdcurve.record.finding.DropCount;
+import holdcurve.record.finding.DropTestResult;
 import holdcurve.record.finding.Finding;
 import holdcurve.record.finding.JointLook;
 import holdcurve.record.job.HoldTest;
@@ -342,6 +343,7 @@ public final class CircuitModel {
   private static boolean names(Finding finding, String part) {
     return finding instanceof JointLook look && look.part().equals(Optional.of(part))
         || finding instanceof DropCount count && count.part().equals(part)
+        || finding instanceof DropTestResult result && result.part().equals(part)
         || finding instanceof DrawOff drawn && drawn.clamped().contains(part);
   }
 

@@ -57,7 +57,12 @@ public final class StepCautions {
 
   /** Before injectors are fired into a standing engine. */
   public static final String FIRING =
-      Cautions.of(Caution.PETROL, Caution.FIRE_ONE, Caution.COIL_RESISTOR, Caution.AIR_ENGINE);
+      Cautions.of(
+          Caution.PETROL,
+          Caution.FIRE_ONE,
+          Caution.COIL_RESISTOR,
+          Caution.SHORT_PULSE,
+          Caution.AIR_ENGINE);
 
   private StepCautions() {}
 }

@@ -8,12 +8,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdcurve.bench.flowsheet.BenchReport;
 import holdcurve.bench.flowsheet.Standing;
+import holdcurve.common.message.PressureUnit;
 import holdcurve.file.JobReader;
 import holdcurve.ui.window.HandMadeRanking;
 import holdcurve.ui.window.job.OpenJobModel;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class BenchSheetModelTest {
   private static final Path SCENARIOS = Path.of(System.getProperty("holdcurve.root"), "scenarios");
@@ -85,6 +87,59 @@ class BenchSheetModelTest {
     model.paste("nothing of the kind");
     assertTrue(jobs.problemProperty().get().startsWith("pasted text"));
     assertEquals(2, model.rows().size());
+  }
+
+  @Test
+  void aPastedTableTakesPressureAndFluidFromTheForm() {
+    jobs.pressures().unitProperty().set(PressureUnit.PSI);
+    model.pressureProperty().set("43.5");
+    model.fluidProperty().set("calibration-fluid");
+    model.paste("Injector\tbefore static mL/min\tafter static mL/min\n1\t171,5\t183\n2\t170\t\n");
+    assertEquals("", jobs.problemProperty().get());
+    assertEquals(43.5 * 6894.757, report().sheet().benchAfter().point().pressure(), 50);
+    assertEquals("calibration-fluid", report().sheet().benchAfter().point().fluid().id());
+    assertEquals("171.5", model.rows().get(0).text(SheetColumn.BEFORE));
+    assertEquals("183", model.rows().get(0).text(SheetColumn.AFTER));
+  }
+
+  @Test
+  void beforeAndAfterAreKeptWhenTheTableIsChangedAndSaved(@TempDir Path folder) {
+    model.open(SCENARIOS.resolve("bench/six-before-and-after.csv"));
+    assertEquals("streaky", model.rows().get(1).text(SheetColumn.SPRAY_BEFORE));
+    assertEquals("6", model.rows().get(3).text(SheetColumn.DROPS_BEFORE));
+    assertEquals("3", model.rows().get(3).text(SheetColumn.DROPS_AFTER));
+    type(3, SheetColumn.MARK, "B03");
+    assertEquals("", model.troubleProperty().get());
+    assertEquals("Six injectors, before and after cleaning (invented)", report().sheet().title());
+    assertTrue(report().flowLeft().isPresent(), "what the maker states has no field, but stays");
+    assertEquals(
+        3.0, report().injectors().get(3).before().get().readings().drops().get().perMinute(), 0);
+    Path file = folder.resolve("set.csv");
+    model.save(file);
+    model.clear();
+    assertNull(report(), "saved, so it is not asked about");
+    model.open(file);
+    assertEquals("B03", model.rows().get(3).text(SheetColumn.MARK));
+    assertEquals("streaky", model.rows().get(1).text(SheetColumn.SPRAY_BEFORE));
+  }
+
+  @Test
+  void earlierSheetsGiveAHistory() {
+    model.open(SCENARIOS.resolve("bench/six-before-and-after.csv"));
+    assertTrue(model.history().isEmpty());
+    model.addEarlier(SCENARIOS.resolve("bench/six-a-year-before.csv"));
+    assertEquals(6, model.history().orElseThrow().lines().size());
+  }
+
+  @Test
+  void theSheetGoesIntoTheReportOnlyIfTickedAndForThisJob() {
+    jobs.open(SCENARIOS.resolve("rail-loss.job.json"));
+    model.open(SCENARIOS.resolve("bench/six-before-and-after.csv"));
+    assertNull(jobs.reportedSheetProperty().get());
+    model.inReportProperty().set(true);
+    assertEquals(report(), jobs.reportedSheetProperty().get());
+    jobs.open(SCENARIOS.resolve("check-valve.job.json"));
+    assertNull(jobs.reportedSheetProperty().get());
   }
 
   @Test
