@@ -213,6 +213,44 @@ class BenchSheetWindowTest {
     assertFalse(says("Set 3"), "twelve make two sets of six");
   }
 
+  @Test
+  void earlierSheetsAreShownAsAHistory() throws Exception {
+    read("six-before-and-after.csv");
+    robot.push(KeyCode.CONTROL, KeyCode.T);
+    robot.push(KeyCode.CONTROL, KeyCode.T);
+    WaitForAsyncUtils.waitForFxEvents();
+    assertTrue(says("No earlier sheet yet."), words()::toString);
+    sheet = SCENARIOS.resolve("bench/six-a-year-before.csv");
+    robot.type(KeyCode.SPACE);
+    WaitForAsyncUtils.waitForFxEvents();
+    assertTrue(says("3: passes less than it did"), words()::toString);
+    assertTrue(says("2025-10-14"), words()::toString);
+    for (Theme theme : Theme.values()) {
+      run(() -> looks.themeProperty().set(theme));
+      picture("bench-history-" + theme.styleClass(), 1280, 720);
+    }
+  }
+
+  @Test
+  void theResultOfADropTestGoesIntoTheJob() throws Exception {
+    for (int i = 0; i < 3; i++) {
+      robot.push(KeyCode.CONTROL, KeyCode.T);
+    }
+    read("drops-with-a-third-reading.csv");
+    assertTrue(says("Injector 5 doesn't shut"), words()::toString);
+    assertTrue(says("Not all fit"), words()::toString);
+    picture("drop-test-stays-open", 1280, 720);
+    int before = model.jobProperty().get().findings().size();
+    Button into =
+        stage.getScene().getRoot().lookupAll(".button").stream()
+            .map(Button.class::cast)
+            .filter(button -> button.getText().equals("Result into the job"))
+            .findFirst()
+            .orElseThrow();
+    run(into::fire);
+    assertEquals(before + 1, model.jobProperty().get().findings().size());
+  }
+
   /** Read by keys, then one line typed over. */
   @Test
   void aDropTestIsReadTypedOverAndJudged() throws Exception {

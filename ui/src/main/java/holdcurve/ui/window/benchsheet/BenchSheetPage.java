@@ -25,6 +25,9 @@ public final class BenchSheetPage implements Page {
   /** Share of the width that the table takes [-]. */
   private static final double TABLE_SHARE = 0.56;
 
+  /** So that the bars beside it can still be read [-]. */
+  private static final double MOST_SHARE = 0.6;
+
   /** What its headings need, in sizes of the text. */
   private static final double TABLE_LETTERS = 40;
 
@@ -70,9 +73,11 @@ public final class BenchSheetPage implements Page {
     table
         .prefWidthProperty()
         .bind(
-            Bindings.max(
-                content.widthProperty().multiply(TABLE_SHARE),
-                desk.looks().textSizeProperty().multiply(TABLE_LETTERS)));
+            Bindings.min(
+                content.widthProperty().multiply(MOST_SHARE),
+                Bindings.max(
+                    content.widthProperty().multiply(TABLE_SHARE),
+                    desk.looks().textSizeProperty().multiply(TABLE_LETTERS))));
     table.setMinWidth(0);
     SheetSays says = new SheetSays(sheet);
     says.setMinWidth(0);

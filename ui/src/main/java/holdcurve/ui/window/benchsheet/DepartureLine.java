@@ -54,7 +54,9 @@ record DepartureLine(
         .gain()
         .ifPresent(
             gain -> more.add(String.format(Locale.ROOT, "flow %+.0f %%", 100 * gain.middle())));
-    spray(injector, limits).ifPresent(more::add);
+    if (injector.troubles().stream().noneMatch(trouble -> trouble.startsWith("sprays"))) {
+      spray(injector, limits).ifPresent(more::add);
+    }
     if (injector.fitness() != Fitness.FIT && injector.fitness() != Fitness.NOT_MEASURED) {
       more.add(0, injector.fitness().words());
     }

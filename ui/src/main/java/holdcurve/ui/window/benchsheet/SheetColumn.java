@@ -5,10 +5,10 @@ package holdcurve.ui.window.benchsheet;
  * cleaning side by side.
  */
 enum SheetColumn {
-  BEFORE("Flow", "before", "before_static_mL_min", "flow before cleaning"),
-  AFTER("mL/min", "after", "after_static_mL_min", "flow after cleaning"),
-  PULSE_BEFORE("Pulse", "before", "before_dynamic", "fuel a pulse before cleaning, microlitres"),
-  PULSE_AFTER("µL", "after", "after_dynamic", "fuel a pulse after cleaning, microlitres"),
+  BEFORE("Flow mL/min", "before", "before_static_mL_min", "flow before cleaning"),
+  AFTER("", "after", "after_static_mL_min", "flow after cleaning"),
+  PULSE_BEFORE("Pulse µL", "before", "before_dynamic", "fuel a pulse before cleaning, microlitres"),
+  PULSE_AFTER("", "after", "after_dynamic", "fuel a pulse after cleaning, microlitres"),
   DROPS_BEFORE("Drops", "before", "before_drops", "drops before cleaning"),
   DROPS_AFTER("", "after", "after_drops", "drops after cleaning"),
   SPRAY_BEFORE("Spray", "before", "before_spray", "spray before cleaning"),
@@ -30,6 +30,11 @@ enum SheetColumn {
 
   String title() {
     return title;
+  }
+
+  /** How many columns its title stands over. */
+  int span() {
+    return this == COIL || this == MARK ? 1 : 2;
   }
 
   /** Share of the width that it takes [%]. */

@@ -10,6 +10,7 @@ import javafx.beans.binding.Bindings;
 import javafx.beans.property.StringProperty;
 import javafx.collections.ListChangeListener;
 import javafx.geometry.HPos;
+import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Button;
@@ -134,7 +135,13 @@ final class SheetTablePane extends VBox {
     grid.getChildren().clear();
     grid.add(head("No.", ""), 0, 0);
     for (SheetColumn column : SheetColumn.values()) {
-      grid.add(head(column.title(), column.below()), 1 + column.ordinal(), 0);
+      grid.add(head("", column.below()), 1 + column.ordinal(), 0);
+      if (!column.title().isEmpty()) {
+        Label title = new Label(column.title());
+        title.getStyleClass().add("hc-strong");
+        GridPane.setValignment(title, VPos.TOP);
+        grid.add(title, 1 + column.ordinal(), 0, column.span(), 1);
+      }
     }
     int line = 1;
     for (SheetRow row : model.rows()) {
@@ -221,6 +228,7 @@ final class SheetTablePane extends VBox {
     name.getStyleClass().add("hc-strong");
     Label below = new Label(unit);
     below.getStyleClass().addAll("hc-muted", "hc-small");
+    below.setMinWidth(USE_PREF_SIZE);
     return new VBox(name, below);
   }
 
