@@ -90,15 +90,20 @@ public record SetHistory(List<Visit> visits, List<Line> lines) {
       said.add(
           String.format(
               Locale.ROOT,
-              "%s: %s (%+.1f ± %.1f %%).%s",
+              "%s: %s (%s ± %.1f %%).%s",
               line.mark(),
               line.trend().words(),
-              100 * d.middle(),
+              percent(d.middle()),
               50 * (d.high() - d.low()),
               drips(line)));
     }
     said.add("The trend runs from the first sheet, as it left, to the last one, as it came.");
     return said;
+  }
+
+  /** A departure in per cent with its sign; nought has a plus. */
+  public static String percent(double departure) {
+    return String.format(Locale.ROOT, "%+.1f", Math.rint(1000 * departure) / 10 + 0.0);
   }
 
   private String drips(Line line) {

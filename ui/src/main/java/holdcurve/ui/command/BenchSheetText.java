@@ -166,7 +166,7 @@ final class BenchSheetText {
   }
 
   private static String departure(Optional<Interval> departure) {
-    return departure.map(d -> String.format(Locale.ROOT, "%+.1f", 100 * d.middle())).orElse("–");
+    return departure.map(d -> SetHistory.percent(d.middle())).orElse("–");
   }
 
   private static String cells(List<String> cells) {

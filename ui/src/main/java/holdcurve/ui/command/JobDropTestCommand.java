@@ -52,7 +52,8 @@ final class JobDropTestCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     int exitCode = finding.add((circuit, unit) -> entry(result(circuit)));
-    spec.commandLine().getOut().println(DropTestText.COUNTS);
+    Wrapped.print(spec.commandLine().getOut(), "", DropTestText.COUNTS);
+    spec.commandLine().getOut().flush();
     return exitCode;
   }
 

@@ -6,7 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -73,5 +77,44 @@ class BenchSheetCommandTest {
     assertEquals(
         "command line, --sets-of 9: only 5 injectors are fit to be matched; give 2 to 5.",
         console.err().strip());
+  }
+
+  /** The year before on another bench, in psi and with another fluid. */
+  @Test
+  void theTrendOfASetIsShown() {
+    String earlier = SCENARIOS.resolve("bench/six-a-year-before.csv").toString();
+    String out = sheet("six-before-and-after.csv", "--earlier", earlier).out();
+    assertTrue(out.contains("3: passes less than it did"), out);
+    assertTrue(out.contains("1: no change that the bench can show"), out);
+    assertTrue(out.lines().allMatch(line -> line.length() <= 80), out);
+  }
+
+  @Test
+  void theSheetIsDrawnOnOnePage() throws IOException {
+    for (String name :
+        List.of(
+            "six-before-and-after.csv", "thirteen-to-match.csv", "six-as-they-came.bench.json")) {
+      Path pdf = folder.resolve(name + ".pdf");
+      String out = sheet(name, "--pdf", pdf.toString()).out();
+      assertTrue(out.contains("Drawn to"), out);
+      try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+        assertEquals(1, document.getNumberOfPages(), name);
+      }
+    }
+  }
+
+  @Test
+  void whatIsDrawnAndSavedReplacesNoOtherFile() throws IOException {
+    Path there = folder.resolve("readings.csv");
+    Files.writeString(there, "time_s,pressure_bar\n0,2\n");
+    String six = SCENARIOS.resolve("bench/six-before-and-after.csv").toString();
+    for (String option : List.of("--pdf", "--sheet")) {
+      Console console = Console.run("bench-sheet", six, option, there.toString());
+      assertEquals(2, console.exitCode());
+      assertTrue(Files.readString(there).startsWith("time_s"), option);
+    }
+    Path saved = folder.resolve("saved.csv");
+    sheet("six-before-and-after.csv", "--sheet", saved.toString());
+    assertEquals(0, Console.run("bench-sheet", saved.toString()).exitCode());
   }
 }

@@ -176,7 +176,7 @@ class JobCommandTest {
             "2026-04-12");
     assertTrue(
         fired.out().contains("Noted: 2026-04-12, drop test: injector 5 not shutting"), fired.out());
-    assertTrue(fired.out().contains("How much one passes is no leak."), fired.out());
+    assertTrue(fired.out().contains("Only an injector that doesn't shut counts"), fired.out());
     var findings = read().findings();
     assertEquals(List.of("2"), ((DropTestResult) findings.get(5)).low());
     JointLook dry = (JointLook) findings.get(0);

@@ -111,6 +111,16 @@ class SentenceCatalogueTest {
           sheet.getFileName().toString().startsWith("drops") ? "drop-test" : "bench-sheet",
           sheet.toString());
     }
+    print(
+        "bench-sheet",
+        scenario("bench/six-before-and-after.csv"),
+        "--earlier",
+        scenario("bench/six-a-year-before.csv"),
+        "--sets-of",
+        "5");
+    String begun = folder.resolve("fired.job.json").toString();
+    print("job", "new", begun, "--cylinders", "6");
+    print("job", "drop-test", begun, scenario("bench/drops-with-a-third-reading.csv"));
     String circuit = scenario("circuits/six-cylinder-return-line.circuit.json");
     print("faults", "--circuit", circuit);
     for (String fault : faults()) {

@@ -246,7 +246,7 @@ class GuidePictures {
     answer = SCENARIOS.resolve("bench/six-as-they-came.bench.json");
     robot.push(KeyCode.CONTROL, KeyCode.B);
     picture("bench-sheet");
-    tab("#bench-tabs", 2);
+    tab("#bench-tabs", 3);
     answer = SCENARIOS.resolve("bench/drops-six-times.csv");
     press("Read a drop test …");
     picture("drop-test");

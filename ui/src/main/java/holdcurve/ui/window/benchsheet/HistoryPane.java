@@ -6,7 +6,6 @@ import holdcurve.ui.window.frame.Scrolled;
 import holdcurve.ui.window.frame.Sign;
 import holdcurve.ui.window.frame.Texts;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import javafx.collections.ListChangeListener;
 import javafx.geometry.HPos;
@@ -93,10 +92,7 @@ final class HistoryPane extends VBox {
       for (int v = 0; v < line.departures().size(); v++) {
         Label cell =
             new Label(
-                line.departures()
-                    .get(v)
-                    .map(d -> String.format(Locale.ROOT, "%+.1f", 100 * d.middle()))
-                    .orElse("–"));
+                line.departures().get(v).map(d -> SetHistory.percent(d.middle())).orElse("–"));
         GridPane.setHalignment(cell, HPos.LEFT);
         grid.add(cell, v + 1, row);
       }

@@ -5,9 +5,10 @@ package holdcurve.ui.window.benchsheet;
  * cleaning side by side.
  */
 enum SheetColumn {
-  BEFORE("Flow mL/min", "before", "before_static_mL_min", "flow before cleaning"),
+  BEFORE("mL/min", "before", "before_static_mL_min", "flow before cleaning"),
   AFTER("", "after", "after_static_mL_min", "flow after cleaning"),
-  PULSE_BEFORE("Pulse µL", "before", "before_dynamic", "fuel a pulse before cleaning, microlitres"),
+  PULSE_BEFORE(
+      "µL a pulse", "before", "before_dynamic", "fuel a pulse before cleaning, microlitres"),
   PULSE_AFTER("", "after", "after_dynamic", "fuel a pulse after cleaning, microlitres"),
   DROPS_BEFORE("Drops", "before", "before_drops", "drops before cleaning"),
   DROPS_AFTER("", "after", "after_drops", "drops after cleaning"),
@@ -40,11 +41,11 @@ enum SheetColumn {
   /** Share of the width that it takes [%]. */
   double share() {
     return switch (this) {
-      case BEFORE, AFTER, MARK -> 9.5;
-      case PULSE_BEFORE, PULSE_AFTER -> 9;
-      case DROPS_BEFORE, DROPS_AFTER -> 8;
+      case BEFORE, AFTER -> 9.5;
+      case PULSE_BEFORE, PULSE_AFTER, DROPS_BEFORE, DROPS_AFTER -> 9;
       case SPRAY_BEFORE, SPRAY_AFTER -> 11.5;
-      case COIL -> 7.5;
+      case COIL -> 7;
+      case MARK -> 8.5;
     };
   }
 

@@ -31,7 +31,7 @@ import javafx.util.StringConverter;
 /** Where the sheet is typed: the bench above, a line for each injector below. */
 final class SheetTablePane extends VBox {
   /** Share of the width that the number of the injector takes [%]. */
-  private static final double NUMBER_SHARE = 7;
+  private static final double NUMBER_SHARE = 6.5;
 
   private final BenchSheetModel model;
   private final GridPane grid = new GridPane();
@@ -57,9 +57,9 @@ final class SheetTablePane extends VBox {
     }
     model.rows().addListener((ListChangeListener<SheetRow>) change -> fill());
     fill();
-    ScrollPane scroll = Scrolled.downAround(grid);
+    ScrollPane scroll = Scrolled.downAround(new VBox(bench(), grid));
     VBox.setVgrow(scroll, Priority.ALWAYS);
-    getChildren().addAll(bench(), scroll, buttons(ways));
+    getChildren().addAll(scroll, buttons(ways));
   }
 
   private void addColumn(double share) {
@@ -228,7 +228,6 @@ final class SheetTablePane extends VBox {
     name.getStyleClass().add("hc-strong");
     Label below = new Label(unit);
     below.getStyleClass().addAll("hc-muted", "hc-small");
-    below.setMinWidth(USE_PREF_SIZE);
     return new VBox(name, below);
   }
 
@@ -247,8 +246,8 @@ final class SheetTablePane extends VBox {
             button("Paste", ways.paste()),
             button("Another injector", model::addRow),
             button("Empty sheet", model::clear),
-            button("Save the sheet …", ways.save()),
-            button("Draw it for the customer …", ways.draw()),
+            button("Save …", ways.save()),
+            button("Draw for the customer …", ways.draw()),
             drops,
             report);
     return buttons;
