@@ -153,24 +153,11 @@ public final class BenchSheetReader {
     if (was.isEmpty() && is.isEmpty()) {
       throw place.bad("there are no readings", "add \"before\" or \"after\"");
     }
-    return injector(id, serial(SheetFields.of(place)), was, is);
+    return new BenchInjector(id, serial(SheetFields.of(place)), was, is);
   }
 
   private static Optional<String> serial(SheetFields fields) {
     return fields.find("serial").map(p -> fields.word("serial", "write the mark on its body"));
-  }
-
-  /** A line that was begun and left empty doesn't stand for a visit to the bench. */
-  private static BenchInjector injector(
-      String id,
-      Optional<String> serial,
-      Optional<BenchReadings> before,
-      Optional<BenchReadings> after) {
-    Optional<BenchReadings> was = before.filter(r -> !r.isEmpty());
-    Optional<BenchReadings> is = after.filter(r -> !r.isEmpty());
-    return was.isEmpty() && is.isEmpty()
-        ? new BenchInjector(id, serial, before.or(() -> after), Optional.empty())
-        : new BenchInjector(id, serial, was, is);
   }
 
   private BenchSheet table(SheetTable table) {
@@ -202,6 +189,13 @@ public final class BenchSheetReader {
       SheetFields fields = SheetFields.of(file, "line " + row.line(), row.cells());
       String id = fields.word("injector", "give the injector its number");
       serials.merge(id, serial(fields), (first, second) -> first.or(() -> second));
+      if (sideBySide && found.containsKey(id)) {
+        throw InputException.at(
+            file,
+            "line " + row.line(),
+            "injector " + id + " stands there a second time",
+            "keep one line for each injector");
+      }
       Map<Service, SheetFields> states =
           sideBySide ? sideBySide(fields) : Map.of(state(fields), fields);
       states.forEach(
@@ -222,7 +216,7 @@ public final class BenchSheetReader {
     return found.entrySet().stream()
         .map(
             e ->
-                injector(
+                new BenchInjector(
                     e.getKey(),
                     serials.get(e.getKey()),
                     Optional.ofNullable(e.getValue().get(Service.BEFORE)),

@@ -16,6 +16,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.regex.Pattern;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -91,6 +92,10 @@ class FileFuzzTest {
     check(seed, OddValue.put(seed.text(), at, odd));
   }
 
+  private static final Pattern BOTH =
+      Pattern.compile(
+          "(?i)(?:^|[;\\t|,])[^\\p{L}\\p{N};\\t|,]*(?:before|after)[^\\p{L}\\p{N};\\t|,]");
+
   private static void check(FuzzSeeds.Seed seed, String text) throws IOException {
     Path file = seed.damaged(text);
     boolean read = assertTimeoutPreemptively(PATIENCE, () -> isRead(seed.kind(), file, text));
@@ -125,10 +130,20 @@ class FileFuzzTest {
         sheet.injectors().stream()
             .mapToInt(i -> (i.before().isPresent() ? 1 : 0) + (i.after().isPresent() ? 1 : 0))
             .sum();
-    if (file.toString().endsWith(".json")) {
+    if (file.toString().endsWith(".json") || isSideBySide(text)) {
       kept = sheet.injectors().size();
     }
     assertEquals(FuzzCount.entries(file, text, "injector", "injectors"), kept);
+  }
+
+  /** One line holds both states then. */
+  private static boolean isSideBySide(String text) {
+    return text.lines()
+        .filter(line -> !line.strip().startsWith("#"))
+        .filter(line -> FuzzCount.names(line, "injector"))
+        .findFirst()
+        .filter(line -> BOTH.matcher(line).find())
+        .isPresent();
   }
 
   private static void keepsAll(PriceList list, Path file, String text) {

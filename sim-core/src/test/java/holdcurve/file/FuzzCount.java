@@ -49,7 +49,7 @@ final class FuzzCount {
     return !plain.isEmpty() && !plain.startsWith("#");
   }
 
-  private static boolean names(String line, String heading) {
+  static boolean names(String line, String heading) {
     return line.matches("(?s).*[;\\t|,].*")
         && Arrays.stream(line.split("[;\\t|,]"))
             .map(cell -> cell.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}.]+", "_"))

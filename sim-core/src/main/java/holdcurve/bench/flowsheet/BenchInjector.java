@@ -26,8 +26,16 @@ public record BenchInjector(
     return serial.orElse(id);
   }
 
-  /** Readings of one state of service. */
+  /**
+   * Readings of one state of service. A line that was begun and left empty is no visit to the
+   * bench, unless there is nothing else.
+   */
   public Optional<BenchReadings> readings(Service state) {
-    return state == Service.BEFORE ? before : after;
+    Optional<BenchReadings> stated = state == Service.BEFORE ? before : after;
+    boolean first = state == Service.BEFORE || before.isEmpty();
+    boolean nothing =
+        before.map(BenchReadings::isEmpty).orElse(true)
+            && after.map(BenchReadings::isEmpty).orElse(true);
+    return stated.filter(readings -> nothing ? first : !readings.isEmpty());
   }
 }

@@ -97,6 +97,19 @@ class GuideWindowTest {
   }
 
   @Test
+  void theDropTestHasItsOwnChapter() throws Exception {
+    run(() -> shown.desk().page().set("Bench sheet"));
+    run(shown.stage()::requestFocus);
+    for (int i = 0; i < 3; i++) {
+      robot.push(KeyCode.CONTROL, KeyCode.T);
+    }
+    robot.push(KeyCode.F1);
+    run(() -> {});
+    ListView<?> list = (ListView<?>) guide().get(0).getScene().lookup("#guide-chapters");
+    assertEquals("drop-test", ((Chapter) list.getSelectionModel().getSelectedItem()).id());
+  }
+
+  @Test
   void everyChapterIsDrawn() throws Exception {
     robot.push(KeyCode.F1);
     run(() -> {});

@@ -79,6 +79,10 @@ public final class BenchSheetPage implements Page {
                     content.widthProperty().multiply(TABLE_SHARE),
                     desk.looks().textSizeProperty().multiply(TABLE_LETTERS))));
     table.setMinWidth(0);
+    table.fitTo(desk.looks().textSizeProperty().get());
+    desk.looks()
+        .textSizeProperty()
+        .addListener((property, before, now) -> table.fitTo(now.intValue()));
     SheetSays says = new SheetSays(sheet);
     says.setMinWidth(0);
     says.setPrefWidth(0);
@@ -122,7 +126,7 @@ public final class BenchSheetPage implements Page {
         Actions.of("Put the drops into the job", Actions.onShortcut(KeyCode.J), sheet::takeDrops),
         Actions.of("Put the drop test's result into the job", null, drops::takeResult),
         Actions.of("Save the sheet …", null, this::save),
-        Actions.of("Draw the sheet for the customer …", null, this::draw),
+        Actions.of("Print the sheet for the customer …", null, this::draw),
         Actions.of(
             "Flow bench, matched sets, history or drop test",
             Actions.onShortcut(KeyCode.T),

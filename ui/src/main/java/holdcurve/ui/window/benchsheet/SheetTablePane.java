@@ -2,6 +2,7 @@ package holdcurve.ui.window.benchsheet;
 
 import holdcurve.physics.fluid.Fluid;
 import holdcurve.physics.fluid.Fluids;
+import holdcurve.ui.theme.Appearance;
 import holdcurve.ui.window.frame.Scrolled;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,6 +20,7 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
+import javafx.scene.control.TitledPane;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.FlowPane;
@@ -33,8 +35,12 @@ final class SheetTablePane extends VBox {
   /** Share of the width that the number of the injector takes [%]. */
   private static final double NUMBER_SHARE = 6.5;
 
+  /** What the headings need, in sizes of the text. */
+  private static final double LETTERS = 37;
+
   private final BenchSheetModel model;
   private final GridPane grid = new GridPane();
+  private final TitledPane folded;
 
   /**
    * Ways in and out of the table.
@@ -57,9 +63,41 @@ final class SheetTablePane extends VBox {
     }
     model.rows().addListener((ListChangeListener<SheetRow>) change -> fill());
     fill();
-    ScrollPane scroll = Scrolled.downAround(new VBox(bench(), grid));
+    folded = folded(bench());
+    ScrollPane scroll = Scrolled.downAround(grid);
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.AS_NEEDED);
     VBox.setVgrow(scroll, Priority.ALWAYS);
-    getChildren().addAll(scroll, buttons(ways));
+    getChildren().addAll(folded, scroll, buttons(ways));
+  }
+
+  /** Where text is large, rows go before settings, and columns keep the room of their headings. */
+  void fitTo(int textSize) {
+    folded.setExpanded(textSize <= Appearance.USUAL_SIZE);
+    grid.setMinWidth(textSize * LETTERS);
+  }
+
+  private TitledPane folded(FlowPane settings) {
+    TitledPane pane = new TitledPane("", settings);
+    pane.setId("bench-settings");
+    pane.getStyleClass().add("hc-section");
+    pane.setAnimated(false);
+    pane.textProperty()
+        .bind(
+            Bindings.createStringBinding(
+                () ->
+                    model.pressureProperty().get()
+                        + " "
+                        + model.pressures().unit().symbol()
+                        + " with "
+                        + new FluidName().toString(model.fluidProperty().get())
+                        + " at "
+                        + model.celsiusProperty().get()
+                        + " °C",
+                model.pressureProperty(),
+                model.pressures().unitProperty(),
+                model.fluidProperty(),
+                model.celsiusProperty()));
+    return pane;
   }
 
   private void addColumn(double share) {
@@ -247,7 +285,7 @@ final class SheetTablePane extends VBox {
             button("Another injector", model::addRow),
             button("Empty sheet", model::clear),
             button("Save …", ways.save()),
-            button("Draw for the customer …", ways.draw()),
+            button("Print …", ways.draw()),
             drops,
             report);
     return buttons;
