@@ -45,6 +45,33 @@ class DropTestReaderTest {
   }
 
   @Test
+  void readsPsiAndAThirdReading() {
+    String psi =
+        "gauge_resolution_psi: 0.5\nfire_s: 0.25\nwait_s: 8\nlater_s: 60\nidle_s: 60\n"
+            + "injector,before_psi,after_psi,later_psi\n1,29,20,19.5\n2,28.5,19,\nidle,29,28.5,\n";
+    DropTest test = DropTestReader.read("drops.csv", psi);
+    assertEquals(29 * 6894.757, test.firings().get(0).before(), 1e-6);
+    assertEquals(19.5 * 6894.757, test.firings().get(0).later().orElseThrow(), 1e-6);
+    assertTrue(test.firings().get(1).later().isEmpty());
+    assertEquals(60, test.watch(), 0);
+    DropTest again = DropTestReader.read("drops.csv", DropReportWriter.table(test));
+    assertEquals(2, again.firings().size());
+    assertTrue(again.firings().get(0).later().isPresent());
+    String without =
+        assertThrows(
+                InputException.class,
+                () -> DropTestReader.read("drops.csv", psi.replace("later_s: 60\n", "")))
+            .getMessage();
+    assertTrue(without.contains("say how long after the second reading"), without);
+    String rises =
+        assertThrows(
+                InputException.class,
+                () -> DropTestReader.read("drops.csv", psi.replace("20,19.5", "20,20.5")))
+            .getMessage();
+    assertTrue(rises.contains("20.5 psi is not below the 20 psi after the firing"), rises);
+  }
+
+  @Test
   void readsJsonWithADrawOff() throws IOException {
     Path file = folder.resolve("car.drops.json");
     Files.writeString(
