@@ -11,6 +11,7 @@ import holdcurve.physics.network.NetworkLayout;
 import holdcurve.physics.network.Node;
 import holdcurve.physics.network.Operation;
 import holdcurve.record.finding.DrawOff;
+import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -50,6 +51,13 @@ public final class TrappedFuel {
   /** Nothing known of the circuit: the same compliance at every pressure, its size unknown. */
   public static TrappedFuel unknown() {
     return new TrappedFuel(p -> 2e-11, Double.POSITIVE_INFINITY, false);
+  }
+
+  /** As a test knows it: from the circuit where there is one, and from its draw-off. */
+  public static TrappedFuel in(Optional<Circuit> circuit, DropTest test) {
+    TrappedFuel fuel =
+        circuit.map(known -> of(known, test.shot().pause())).orElseGet(TrappedFuel::unknown);
+    return test.drawOff().map(d -> fuel.measuredBy(d, test.resolution())).orElse(fuel);
   }
 
   /**

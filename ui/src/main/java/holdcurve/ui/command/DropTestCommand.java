@@ -9,6 +9,7 @@ import holdcurve.file.CircuitReader;
 import holdcurve.file.DropReportWriter;
 import holdcurve.file.DropTestReader;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -55,10 +56,6 @@ final class DropTestCommand implements Callable<Integer> {
   }
 
   private TrappedFuel fuel(DropTest test) {
-    TrappedFuel fuel =
-        circuit == null
-            ? TrappedFuel.unknown()
-            : TrappedFuel.of(CircuitReader.read(circuit), test.shot().pause());
-    return test.drawOff().map(d -> fuel.measuredBy(d, test.resolution())).orElse(fuel);
+    return TrappedFuel.in(Optional.ofNullable(circuit).map(CircuitReader::read), test);
   }
 }

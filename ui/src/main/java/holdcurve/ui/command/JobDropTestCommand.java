@@ -59,8 +59,7 @@ final class JobDropTestCommand implements Callable<Integer> {
 
   private DropTestResult result(Circuit circuit) {
     DropTest read = DropTestReader.read(test);
-    TrappedFuel fuel = TrappedFuel.of(circuit, read.shot().pause());
-    TrappedFuel known = read.drawOff().map(d -> fuel.measuredBy(d, read.resolution())).orElse(fuel);
+    TrappedFuel known = TrappedFuel.in(Optional.of(circuit), read);
     DropReport report = DropAssessment.judge(read, known, BenchLimits.shipped(), SEED);
     return DropFinding.of(report, circuit, Optional.ofNullable(date))
         .orElseThrow(

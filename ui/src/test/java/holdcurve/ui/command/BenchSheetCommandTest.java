@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -99,6 +100,11 @@ class BenchSheetCommandTest {
       assertTrue(out.contains("Drawn to"), out);
       try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
         assertEquals(1, document.getNumberOfPages(), name);
+        String text = new PDFTextStripper().getText(document);
+        for (String said :
+            List.of("To do", "Mixture", "even cone", "lean", "rich", "no source", "Span and")) {
+          assertTrue(text.contains(said), said + " in " + text);
+        }
       }
     }
   }

@@ -249,11 +249,7 @@ public final class DropTestModel {
   }
 
   private DropReport judged(DropTest test, Circuit circuitOrNull) {
-    TrappedFuel fuel =
-        circuitOrNull == null
-            ? TrappedFuel.unknown()
-            : TrappedFuel.of(circuitOrNull, test.shot().pause());
-    TrappedFuel known = test.drawOff().map(d -> fuel.measuredBy(d, test.resolution())).orElse(fuel);
+    TrappedFuel known = TrappedFuel.in(Optional.ofNullable(circuitOrNull), test);
     return DropAssessment.judge(test, known, limits, SEED);
   }
 
