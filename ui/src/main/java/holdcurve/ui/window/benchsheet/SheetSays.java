@@ -1,18 +1,22 @@
 package holdcurve.ui.window.benchsheet;
 
 import holdcurve.bench.flowsheet.BenchReport;
+import holdcurve.ui.window.frame.StepCautions;
+import holdcurve.ui.window.frame.Texts;
 import java.util.Locale;
-import javafx.scene.layout.StackPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
 
 /** What the sheet says. */
-final class SheetSays extends StackPane {
+final class SheetSays extends VBox {
   private final BenchSheetModel model;
   private final DeparturesView view;
 
   SheetSays(BenchSheetModel model) {
     this.model = model;
     view = new DeparturesView(model.limits(), "bench-bars");
-    getChildren().add(view);
+    setVgrow(view, Priority.ALWAYS);
+    getChildren().addAll(view, Texts.caution(StepCautions.BENCH));
     model.reportProperty().addListener((property, before, now) -> show(now));
     model.pressures().unitProperty().addListener((property, before, now) -> show(report()));
     show(report());

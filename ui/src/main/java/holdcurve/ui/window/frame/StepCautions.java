@@ -55,6 +55,9 @@ public final class StepCautions {
       "A plugin is a program: it can do on this computer whatever you can. Choose only a folder"
           + " whose jars you trust.";
 
+  /** Beside a flow bench. */
+  public static final String BENCH = Cautions.of(Caution.BENCH);
+
   /** Before injectors are fired into a standing engine. */
   public static final String FIRING =
       Cautions.of(
