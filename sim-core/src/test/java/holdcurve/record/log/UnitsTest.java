@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import holdcurve.common.message.PressureUnit;
+import holdcurve.oracle.OutsideCheck;
+import holdcurve.oracle.OutsideChecks;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -31,9 +33,15 @@ class UnitsTest {
   }
 
   /** 1 atm = 101 325 Pa exactly and 14.695 95 psi to the digits that both factors carry. */
+  @OutsideCheck(
+      what = "one atmosphere",
+      source = "NIST Special Publication 811 (2008), B.8",
+      value = "14.69595 psi",
+      tolerance = 5e-6,
+      unit = "psi")
   @Test
   void oneAtmosphereInPsi() {
-    assertEquals(14.69595, PressureUnit.PSI.fromPascal(101_325), 5e-6);
+    OutsideChecks.holds("one atmosphere", PressureUnit.PSI.fromPascal(101_325));
   }
 
   /** The triple point of water is 273.16 K, 0.01 °C, 32.018 °F by definition of the scales. */
