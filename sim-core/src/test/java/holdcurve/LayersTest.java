@@ -74,7 +74,7 @@ class LayersTest {
             .whereLayer("advice")
             .mayOnlyAccessLayers("inference", "fault", "record", "physics", "common")
             .whereLayer("training")
-            .mayOnlyAccessLayers("inference", "fault", "record", "physics", "common")
+            .mayOnlyAccessLayers("advice", "inference", "fault", "record", "physics", "common")
             .whereLayer("casebook")
             .mayOnlyAccessLayers("advice", "inference", "fault", "record", "physics", "common")
             .whereLayer("file")

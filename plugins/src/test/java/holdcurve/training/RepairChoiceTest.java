@@ -8,6 +8,7 @@ import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.ExerciseReader;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -36,7 +37,17 @@ class RepairChoiceTest {
             .filter(answer -> answer.id().equals(session.car().truth()))
             .findFirst()
             .orElseThrow();
-    return new Debrief(truth, right, truth, List.of(), 1, new Score(100, 0), List.of());
+    return new Debrief(
+        truth,
+        right,
+        truth,
+        List.of(),
+        1,
+        1,
+        new Score(0, 0, 0, 0),
+        Optional.empty(),
+        Optional.empty(),
+        true);
   }
 
   @Test
@@ -73,7 +84,7 @@ class RepairChoiceTest {
         choice.judge(List.of(curing(NAMED)), debrief(session, Set.of(TRUTH, NAMED)));
     assertEquals(10, score.points());
     assertFalse(score.isCured());
-    assertEquals(List.of(curing(NAMED).words()), score.wrongTwin());
+    assertEquals(List.of(curing(NAMED).words()), score.equivalent());
   }
 
   @Test

@@ -4,11 +4,12 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import holdcurve.training.Debrief;
 import holdcurve.training.Exercise;
+import java.util.Locale;
 
 /** Writes the debrief of an exercise as JSON. */
 public final class DebriefWriter {
   /** Format and version that such files carry. */
-  public static final String FORMAT = "holdcurve-debrief/1";
+  public static final String FORMAT = "holdcurve-debrief/2";
 
   private DebriefWriter() {}
 
@@ -22,12 +23,16 @@ public final class DebriefWriter {
     root.put("named", debrief.named().id());
     root.put("right", debrief.isRight());
     root.put("given_to_the_right_answer", JsonNumbers.rounded(debrief.answer()));
+    root.put("tests_give_the_right_answer", JsonNumbers.rounded(debrief.supported()));
     ObjectNode score = root.putObject("score");
     score.put("total", JsonNumbers.rounded(debrief.score().total()));
-    score.put("certainty", JsonNumbers.rounded(debrief.score().certainty()));
-    score.put("time", JsonNumbers.rounded(debrief.score().time()));
+    score.put("odds", JsonNumbers.rounded(debrief.score().odds()));
+    score.put("odds_possible", JsonNumbers.rounded(debrief.score().possible()));
+    score.put("tests", JsonNumbers.rounded(debrief.score().tests()));
+    score.put("repair", JsonNumbers.rounded(debrief.score().repair()));
     ArrayNode steps = root.putArray("steps");
     debrief.lines().forEach(line -> add(steps.addObject(), line));
+    debrief.next().ifPresent(step -> root.put("would_tell_most_next", step.words()));
     return JsonFiles.print(root);
   }
 
@@ -39,5 +44,7 @@ public final class DebriefWriter {
     node.put("evidence_after", JsonNumbers.rounded(line.evidence()));
     node.put("points_at", line.leading());
     node.put("bits", JsonNumbers.rounded(line.bits()));
+    node.put("choice", line.worth().kind().name().toLowerCase(Locale.ROOT));
+    line.worth().better().ifPresent(better -> node.put("better", better.words()));
   }
 }

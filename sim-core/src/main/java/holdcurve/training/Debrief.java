@@ -2,6 +2,7 @@ package holdcurve.training;
 
 import holdcurve.common.message.Message;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -12,8 +13,11 @@ import java.util.Set;
  * @param named the answer that the learner was surest of
  * @param lines one a step
  * @param answer the learner's last belief in the right answer [-]
+ * @param supported what the learner's tests give the right answer [-]
  * @param score what it was worth
- * @param contrast how the answer named would have looked instead; empty if it was right
+ * @param repair what the repairs chosen were worth; absent before they are
+ * @param next what would have told most after the last step; absent where nothing would
+ * @param explained whether any answer fits what was read
  */
 public record Debrief(
     PossibleAnswers.Suspicion truth,
@@ -21,8 +25,11 @@ public record Debrief(
     PossibleAnswers.Suspicion named,
     List<Line> lines,
     double answer,
+    double supported,
     Score score,
-    List<Contrast> contrast) {
+    Optional<RepairScore> repair,
+    Optional<Step> next,
+    boolean explained) {
   /** Below this a step has told nothing [bit]. */
   private static final double NOTHING = 0.1;
 
@@ -35,28 +42,64 @@ public record Debrief(
    * @param evidence what all evidence up to and with this step gives the right answer [-]
    * @param leading what the evidence then points at
    * @param bits how much the step told [bit]
+   * @param worth how well it was chosen
+   * @param hold readings beside curves; absent for a step that is no hold
    */
   public record Line(
-      Step step, Message came, double learner, double evidence, String leading, double bits) {
-    /** Whether it told nothing. */
-    public boolean isWasted() {
+      Step step,
+      Message came,
+      double learner,
+      double evidence,
+      String leading,
+      double bits,
+      StepWorth worth,
+      Optional<Curves> hold) {
+    /** Whether it changed nothing of what was known. */
+    public boolean isQuiet() {
       return bits < NOTHING;
     }
   }
 
   /**
-   * A hold as it was, and as it would have been.
+   * A hold as it was read, and as faults show it.
    *
-   * @param step the hold
-   * @param was last reading [Pa gauge]
-   * @param would last reading if the answer named were true [Pa gauge]
+   * @param taken the hold with its readings
+   * @param times since the pump stop [s]
+   * @param truth what the needle showed [Pa gauge]
+   * @param other what it would have shown with the answer named, at its usual size; with nothing
+   *     wrong, if the answer is right [Pa gauge]
    */
-  public record Contrast(Step.Hold step, double was, double would) {}
+  public record Curves(
+      TrainingSession.Taken taken, double[] times, double[] truth, double[] other) {
+    /** How far the two lie apart at the end [Pa]. */
+    public double apart() {
+      return Math.abs(truth[truth.length - 1] - other[other.length - 1]);
+    }
+  }
 
   public Debrief {
     right = Set.copyOf(right);
     lines = List.copyOf(lines);
-    contrast = List.copyOf(contrast);
+  }
+
+  /** The same once the car was repaired. */
+  public Debrief repaired(RepairScore done) {
+    return new Debrief(
+        truth,
+        right,
+        named,
+        lines,
+        answer,
+        supported,
+        score.with(done, lines.isEmpty() ? 0 : supported),
+        Optional.of(done),
+        next,
+        explained);
+  }
+
+  /** Minutes spent [min]. */
+  public double minutes() {
+    return lines.stream().mapToDouble(line -> line.step().minutes()).sum();
   }
 
   /** Whether the learner was surest of the right answer. */

@@ -3,108 +3,128 @@ package holdcurve.training;
 import holdcurve.common.message.Message;
 import holdcurve.common.work.Progress;
 import holdcurve.fault.FaultCatalogue;
-import holdcurve.inference.answer.Ranking;
+import holdcurve.inference.answer.HoldCurve;
 import holdcurve.inference.answer.Suspect;
-import holdcurve.inference.answer.SuspectGroup;
-import holdcurve.inference.ranking.Ranker;
 import holdcurve.record.finding.Finding;
 import holdcurve.record.job.HoldTest;
 import holdcurve.record.log.Reading;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Lays what a learner thought beside what the same evidence supports. */
 public final class Debriefing {
-  private final Ranker ranker;
-  private final FaultCatalogue catalogue;
-  private final long seed;
+  /** Pieces in which curves are drawn. */
+  private static final int PIECES = 40;
 
-  /**
-   * @param seed of the rankings' random numbers
-   */
-  public Debriefing(Ranker ranker, FaultCatalogue catalogue, long seed) {
-    this.ranker = ranker;
+  private final EvidenceAssessor assessor;
+  private final FaultCatalogue catalogue;
+
+  public Debriefing(EvidenceAssessor assessor, FaultCatalogue catalogue) {
+    this.assessor = assessor;
     this.catalogue = catalogue;
-    this.seed = seed;
   }
 
   /**
+   * One assessment a step, of which a session has {@value TrainingSession#MOST_STEPS} at most.
+   *
    * @param answer the learner's last belief
    */
   public Debrief of(TrainingSession session, StatedOdds answer, Progress progress) {
+    AnswerClasses classes = AnswerClasses.of(session.exercise(), catalogue);
     String truth = session.car().truth();
-    Set<String> right = right(session, progress);
-    List<Debrief.Line> lines = lines(session, right, progress);
+    Set<String> right = classes.with(truth);
+    List<Evidence> known = known(session, progress);
+    Evidence last = known.get(known.size() - 1);
     String named = right.contains(answer.leading()) ? truth : answer.leading();
-    double used = session.used() / session.exercise().minutes();
+    List<Debrief.Line> lines = lines(session, classes, right, known, named);
+    List<Evidence.Worth> open =
+        last.worth().stream()
+            .filter(one -> session.hasTimeFor(one.step()))
+            .filter(one -> one.bits() >= StepWorth.WORTHWHILE)
+            .toList();
+    StatedOdds stated = classes.of(answer);
+    StatedOdds supported = classes.of(last.odds());
+    StatedOdds prior = classes.of(known.get(0).odds());
+    double gained = supported.gainedOver(prior);
+    double left = open.stream().mapToDouble(Evidence.Worth::bits).max().orElse(0);
+    List<Score.Spent> spent =
+        lines.stream()
+            .map(line -> new Score.Spent(line.worth().value(), line.step().minutes()))
+            .toList();
     return new Debrief(
         suspicion(session, truth),
         right,
         suspicion(session, named),
         lines,
         answer.of(right),
-        Score.of(answer, right, session.even(), used),
-        right.contains(named) ? List.of() : contrast(session, named));
+        last.odds().of(right),
+        new Score(
+            Score.odds(stated, supported, prior),
+            Score.odds(supported, supported, prior),
+            Score.tests(spent, gained, left),
+            0),
+        Optional.empty(),
+        open.stream().map(Evidence.Worth::step).findFirst(),
+        last.explained());
   }
 
-  /** The truth, and what every step of the exercise together can't tell from it. */
-  private Set<String> right(TrainingSession session, Progress progress) {
-    TrainingSession all = new TrainingSession(endless(session.exercise()), catalogue);
-    session.exercise().steps().forEach(step -> all.take(step, all.even()));
-    Ranking ranking = ranker.rank(all.job(all.taken().size()), seed, progress);
-    String truth = session.car().truth();
-    Set<String> right = new LinkedHashSet<>(Set.of(truth));
-    for (SuspectGroup group : ranking.groups()) {
-      List<String> ids = group.suspects().stream().map(PossibleAnswers::canonical).toList();
-      if (ids.contains(truth)) {
-        right.addAll(ids);
-      }
+  /** What was known before the first step, and after each. */
+  private List<Evidence> known(TrainingSession session, Progress progress) {
+    List<Evidence> known = new ArrayList<>();
+    int steps = session.taken().size();
+    for (int i = 0; i <= steps; i++) {
+      progress.at((double) i / (steps + 1), i == 0 ? "your answer" : "step " + i + " of " + steps);
+      known.add(assessor.after(session, i, new OneOf(progress, i, steps + 1)));
     }
-    return right;
+    return known;
   }
 
-  private static Exercise endless(Exercise e) {
-    return new Exercise(
-        e.title(), e.level(), e.story(), e.circuit(), e.gauge(), e.steps(), 1e9, e.secret());
+  /** Progress of one piece of the work: it says whether to stop, and not how far it is. */
+  private record OneOf(Progress all, int done, int pieces) implements Progress {
+    @Override
+    public void at(double share, String what) {
+      all.at((done + share) / pieces, "step " + done);
+    }
+
+    @Override
+    public boolean isCancelled() {
+      return all.isCancelled();
+    }
   }
 
-  private List<Debrief.Line> lines(TrainingSession session, Set<String> right, Progress progress) {
+  private List<Debrief.Line> lines(
+      TrainingSession session,
+      AnswerClasses classes,
+      Set<String> right,
+      List<Evidence> known,
+      String named) {
+    TrainingCar other = other(session, right.contains(named) ? Suspect.NONE : named);
     List<Debrief.Line> lines = new ArrayList<>();
-    StatedOdds before = session.even();
+    double used = 0;
     for (int i = 0; i < session.taken().size(); i++) {
       TrainingSession.Taken taken = session.taken().get(i);
-      Ranking ranking = ranker.rank(session.job(i + 1), seed, progress);
-      StatedOdds now = evidence(ranking);
+      Evidence before = known.get(i);
+      Evidence now = known.get(i + 1);
+      double left = session.exercise().minutes() - used + 1e-9;
+      List<Step> affordable =
+          session.exercise().steps().stream().filter(step -> step.minutes() <= left).toList();
       lines.add(
           new Debrief.Line(
               taken.step(),
               cameOf(taken),
               taken.before().of(right),
-              now.of(right),
-              leading(ranking),
-              now.gainedOver(before)));
-      before = now;
+              now.odds().of(right),
+              now.leading(),
+              classes.of(now.odds()).gainedOver(classes.of(before.odds())),
+              StepWorth.of(taken.step(), affordable, before),
+              curves(session, i, other)));
+      used += taken.step().minutes();
     }
     return lines;
-  }
-
-  private static String leading(Ranking ranking) {
-    Suspect first = ranking.suspects().get(0);
-    return first.name() + (first.where().isEmpty() ? "" : " (" + first.where() + ")");
-  }
-
-  private static StatedOdds evidence(Ranking ranking) {
-    Map<String, Double> shares = new LinkedHashMap<>();
-    for (Suspect suspect : ranking.suspects()) {
-      shares.merge(PossibleAnswers.canonical(suspect.id()), suspect.probability(), Double::sum);
-    }
-    return new StatedOdds(shares);
   }
 
   private static Message cameOf(TrainingSession.Taken taken) {
@@ -116,38 +136,44 @@ public final class Debriefing {
 
   private static Message fall(HoldTest hold) {
     List<Reading> readings = hold.log().hold();
+    Reading first = readings.get(0);
     Reading last = readings.get(readings.size() - 1);
+    int seconds = (int) Math.round(last.time() - first.time());
     return Message.of(
-        "%s, after %.0f min %s",
-        Message.pressure(readings.get(0).pressure()),
-        last.time() / 60,
+        "%s, %d:%02d min later %s",
+        Message.pressure(first.pressure()),
+        seconds / 60,
+        seconds % 60,
         Message.pressure(last.pressure()));
   }
 
-  private List<Debrief.Contrast> contrast(TrainingSession session, String named) {
-    Exercise e = session.exercise();
-    TrainingCar other =
-        new TrainingCar(
-            new Exercise(
-                e.title(),
-                e.level(),
-                e.story(),
-                e.circuit(),
-                e.gauge(),
-                e.steps(),
-                e.minutes(),
-                new Secret(faults(named), e.secret().seed())),
-            catalogue);
-    List<Debrief.Contrast> contrast = new ArrayList<>();
-    for (int i = 0; i < session.taken().size(); i++) {
-      if (session.taken().get(i).step() instanceof Step.Hold hold) {
-        double[] end = {hold.watched() * 60};
-        contrast.add(
-            new Debrief.Contrast(
-                hold, session.car().needle(hold, i, end)[0], other.needle(hold, i, end)[0]));
-      }
+  private static Optional<Debrief.Curves> curves(
+      TrainingSession session, int i, TrainingCar other) {
+    TrainingSession.Taken taken = session.taken().get(i);
+    if (!(taken.step() instanceof Step.Hold hold)) {
+      return Optional.empty();
     }
-    return contrast;
+    double[] times = HoldCurve.times(hold.watched() * 60, PIECES);
+    return Optional.of(
+        new Debrief.Curves(
+            taken, times, session.car().needle(hold, i, times), other.needle(hold, i, times)));
+  }
+
+  /** The same car with another fault, at its usual size. */
+  private TrainingCar other(TrainingSession session, String id) {
+    Exercise e = session.exercise();
+    Secret secret = new Secret(faults(id), e.secret().seed());
+    return new TrainingCar(
+        new Exercise(
+            e.title(),
+            e.level(),
+            e.story(),
+            e.circuit(),
+            e.gauge(),
+            e.steps(),
+            e.minutes(),
+            secret),
+        catalogue);
   }
 
   private static List<HiddenFault> faults(String id) {
@@ -173,6 +199,7 @@ public final class Debriefing {
     return new PossibleAnswers.Suspicion(
         id,
         parts.stream().map(PossibleAnswers.Suspicion::words).collect(Collectors.joining(", and ")),
+        parts.stream().map(PossibleAnswers.Suspicion::where).collect(Collectors.joining(", ")),
         parts.stream().map(PossibleAnswers.Suspicion::symptoms).collect(Collectors.joining(" ")),
         parts.stream().map(PossibleAnswers.Suspicion::repair).collect(Collectors.joining(" ")));
   }

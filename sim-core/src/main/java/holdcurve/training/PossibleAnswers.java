@@ -17,10 +17,11 @@ public final class PossibleAnswers {
    *
    * @param id as a ranking writes it: {@code none} or {@code fault@site}
    * @param words plain words, with the place
+   * @param where the place; empty where nothing is wrong
    * @param symptoms what is seen on the car
    * @param repair what puts it right
    */
-  public record Suspicion(String id, String words, String symptoms, String repair) {}
+  public record Suspicion(String id, String words, String where, String symptoms, String repair) {}
 
   private PossibleAnswers() {}
 
@@ -31,6 +32,7 @@ public final class PossibleAnswers {
         new Suspicion(
             Suspect.NONE,
             "Nothing is wrong: it holds as a sound circuit does",
+            "",
             "The needle sinks slowly, and ever more slowly.",
             "Nothing to repair."));
     for (LeakFault fault : catalogue.showingInHold().faults()) {
@@ -39,6 +41,7 @@ public final class PossibleAnswers {
             new Suspicion(
                 fault.id() + "@" + site.id(),
                 fault.name() + " (" + site.where() + ")",
+                site.where(),
                 fault.symptoms(),
                 fault.repair()));
       }

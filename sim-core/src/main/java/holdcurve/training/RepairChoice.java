@@ -6,8 +6,8 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
@@ -67,25 +67,32 @@ public record RepairChoice(List<Option> options) {
 
   /** One option a repair, however many faults it puts right. */
   private static List<Option> all(TrainingSession session) {
-    Map<String, Set<String>> cures = new LinkedHashMap<>();
+    Map<String, List<PossibleAnswers.Suspicion>> cures = new LinkedHashMap<>();
     session
         .answers()
-        .forEach(
-            one -> cures.computeIfAbsent(one.repair(), key -> new LinkedHashSet<>()).add(one.id()));
+        .forEach(one -> cures.computeIfAbsent(one.repair(), key -> new ArrayList<>()).add(one));
     return cures.entrySet().stream()
-        .map(entry -> new Option(places(entry.getValue()) + entry.getKey(), entry.getValue()))
+        .map(entry -> option(entry.getKey(), entry.getValue()))
         .collect(Collectors.toCollection(ArrayList::new));
   }
 
+  private static Option option(String repair, List<PossibleAnswers.Suspicion> cured) {
+    return new Option(
+        places(cured) + repair,
+        cured.stream().map(PossibleAnswers.Suspicion::id).collect(Collectors.toSet()));
+  }
+
   /** Where it is done: the faults' own words say "it". */
-  private static String places(Set<String> ids) {
+  private static String places(List<PossibleAnswers.Suspicion> cured) {
     String places =
-        ids.stream()
-            .filter(id -> id.contains("@"))
-            .map(id -> id.substring(id.indexOf('@') + 1))
+        cured.stream()
+            .map(PossibleAnswers.Suspicion::where)
+            .filter(where -> !where.isEmpty())
             .distinct()
             .collect(Collectors.joining(", "));
-    return places.isEmpty() ? "" : places + ": ";
+    return places.isEmpty()
+        ? ""
+        : places.substring(0, 1).toUpperCase(Locale.ROOT) + places.substring(1) + ": ";
   }
 
   static List<String> faults(String id) {

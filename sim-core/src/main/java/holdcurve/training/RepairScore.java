@@ -11,14 +11,14 @@ import java.util.Set;
  *
  * @param points out of {@value #MOST}
  * @param helped repairs that put something right
- * @param wrongTwin repairs of an answer that no step of the exercise tells from the truth
+ * @param equivalent repairs of an equivalent fault: no step of the exercise tells it from the truth
  * @param needless repairs that change nothing
  * @param missing repairs that would have been needed
  */
 public record RepairScore(
     double points,
     List<String> helped,
-    List<String> wrongTwin,
+    List<String> equivalent,
     List<String> needless,
     List<String> missing) {
   /** Points for putting everything right and nothing else. */
@@ -29,7 +29,7 @@ public record RepairScore(
 
   public RepairScore {
     helped = List.copyOf(helped);
-    wrongTwin = List.copyOf(wrongTwin);
+    equivalent = List.copyOf(equivalent);
     needless = List.copyOf(needless);
     missing = List.copyOf(missing);
   }
@@ -43,16 +43,16 @@ public record RepairScore(
     List<String> faults = RepairChoice.faults(debrief.truth().id());
     Set<String> right = debrief.right();
     List<String> helped = new ArrayList<>();
-    List<String> twins = new ArrayList<>();
+    List<String> equivalents = new ArrayList<>();
     List<String> needless = new ArrayList<>();
     for (RepairChoice.Option option : chosen) {
       boolean cures = option.curesAny(faults);
-      boolean twin = !cures && option.curesAny(right);
+      boolean isEquivalent = !cures && option.curesAny(right);
       boolean harmless = option.cures().equals(Set.of(Suspect.NONE)) && chosen.size() == 1;
       if (cures) {
         helped.add(option.words());
-      } else if (twin) {
-        twins.add(option.words());
+      } else if (isEquivalent) {
+        equivalents.add(option.words());
       } else if (!harmless) {
         needless.add(option.words());
       }
@@ -62,13 +62,13 @@ public record RepairScore(
             .filter(option -> option.curesAny(faults) && !chosen.contains(option))
             .map(RepairChoice.Option::words)
             .toList();
-    double share = share(helped.size(), missing.size(), !twins.isEmpty());
+    double share = share(helped.size(), missing.size(), !equivalents.isEmpty());
     double points = Math.max(0, MOST * share - NEEDLESS * needless.size());
-    return new RepairScore(points, helped, twins, needless, missing);
+    return new RepairScore(points, helped, equivalents, needless, missing);
   }
 
-  private static double share(int helped, int missing, boolean twin) {
-    return twin && helped == 0 ? 1 : (double) helped / (helped + missing);
+  private static double share(int helped, int missing, boolean anyEquivalent) {
+    return anyEquivalent && helped == 0 ? 1 : (double) helped / (helped + missing);
   }
 
   /** Whether the car holds afterwards. */

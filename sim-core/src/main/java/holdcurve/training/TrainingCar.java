@@ -1,5 +1,6 @@
 package holdcurve.training;
 
+import holdcurve.common.input.InputException;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.fault.FaultParameter;
 import holdcurve.fault.LeakFault;
@@ -23,6 +24,7 @@ import holdcurve.record.log.Reading;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.DoubleStream;
@@ -65,7 +67,8 @@ public final class TrainingCar {
   }
 
   /**
-   * @throws IllegalArgumentException if the secret names a fault or a site that isn't there
+   * @throws InputException if the secret names a fault or a site that isn't there, or a size that
+   *     is beyond anything met with
    */
   public TrainingCar(Exercise exercise, FaultCatalogue catalogue) {
     this.exercise = exercise;
@@ -78,25 +81,58 @@ public final class TrainingCar {
     this.gaugeOffset = limit * (2 * random.nextDouble() - 1);
   }
 
+  /**
+   * Looks an exercise over before it is handed out.
+   *
+   * @throws InputException as the constructor
+   */
+  public static void requirePlausible(Exercise exercise, FaultCatalogue catalogue) {
+    new TrainingCar(exercise, catalogue);
+  }
+
   private Placed placed(HiddenFault hidden, FaultCatalogue catalogue) {
     LeakFault fault =
         catalogue
             .byId(hidden.fault())
             .orElseThrow(
-                () -> new IllegalArgumentException("there is no fault '" + hidden.fault() + "'"));
+                () ->
+                    wrong(
+                        "there is no fault '" + hidden.fault() + "'",
+                        "name a fault as 'holdcurve faults' lists it"));
+    List<Site> sites = fault.sites(circuit);
     Site site =
-        fault.sites(circuit).stream()
+        sites.stream()
             .filter(s -> hidden.site().isEmpty() || s.id().equals(hidden.site()))
             .findFirst()
             .orElseThrow(
                 () ->
-                    new IllegalArgumentException(
-                        "'" + hidden.fault() + "' has no site '" + hidden.site() + "' here"));
+                    wrong(
+                        "'" + hidden.fault() + "' has no site '" + hidden.site() + "' here",
+                        sites.isEmpty()
+                            ? "hide another fault"
+                            : "name one of " + sites.stream().map(Site::id).toList()));
     double[] values = FaultParameter.usual(fault.parameters());
     if (!Double.isNaN(hidden.size())) {
-      values[0] = hidden.size();
+      values[0] = size(hidden, new PlausibleSize(fault.parameters().get(0)));
     }
     return new Placed(fault, site, values);
+  }
+
+  private double size(HiddenFault hidden, PlausibleSize plausible) {
+    if (!plausible.holds(hidden.size())) {
+      throw wrong(
+          String.format(
+              Locale.ROOT,
+              "size %.3g of '%s' is beyond anything met with",
+              hidden.size(),
+              hidden.fault()),
+          "give " + plausible.inSi() + " in SI, which is " + plausible.inUnit());
+    }
+    return hidden.size();
+  }
+
+  private InputException wrong(String what, String remedy) {
+    return InputException.at(exercise.title(), "hidden fault", what, remedy);
   }
 
   /** The id of what is wrong, as a ranking writes it. */
@@ -158,8 +194,12 @@ public final class TrainingCar {
         "");
   }
 
-  /** Every quarter of a minute at first, then every minute. */
-  private static double[] readingTimes(double minutes) {
+  /**
+   * When a hold is usually read: every quarter of a minute at first, then every minute [s].
+   *
+   * @param minutes for which it is watched
+   */
+  public static double[] readingTimes(double minutes) {
     return DoubleStream.concat(
             DoubleStream.of(0, 15, 30, 45),
             DoubleStream.iterate(60, t -> t <= minutes * 60 + 1e-9, t -> t + 60))

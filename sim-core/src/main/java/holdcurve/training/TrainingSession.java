@@ -1,9 +1,12 @@
 package holdcurve.training;
 
+import holdcurve.common.input.Require;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.record.finding.Finding;
 import holdcurve.record.job.HoldTest;
 import holdcurve.record.job.Job;
+import holdcurve.record.log.GaugeLog;
+import holdcurve.record.log.Reading;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +14,18 @@ import java.util.Optional;
 
 /** One learner at one car. Not safe for use by several threads at once. */
 public final class TrainingSession {
+  /**
+   * Steps at one car, so that every debrief has an end: each costs a ranking and a plan, some ten
+   * seconds at most.
+   */
+  public static final int MOST_STEPS = 12;
+
+  /** Readings of one hold, for the same reason. */
+  public static final int MOST_READINGS = 60;
+
+  /** Readings that a hold needs before anything can be made of it. */
+  public static final int FEWEST_READINGS = 2;
+
   /**
    * A step with what came of it.
    *
@@ -67,9 +82,9 @@ public final class TrainingSession {
     return taken.stream().mapToDouble(t -> t.step().minutes()).sum();
   }
 
-  /** Whether there is time for a step. */
+  /** Whether there is time for a step, and it isn't one too many. */
   public boolean hasTimeFor(Step step) {
-    return used() + step.minutes() <= exercise.minutes() + 1e-9;
+    return taken.size() < MOST_STEPS && used() + step.minutes() <= exercise.minutes() + 1e-9;
   }
 
   /**
@@ -89,6 +104,35 @@ public final class TrainingSession {
     Taken done = new Taken(step, before, hold, car.find(step, place));
     taken.add(done);
     return done;
+  }
+
+  /**
+   * Puts what the learner read in the last hold in the place of what a practised eye would have.
+   *
+   * @param readings in the order of their times
+   * @throws IllegalArgumentException if they are too few or too many
+   */
+  public Taken read(List<Reading> readings) {
+    Require.within(readings.size(), FEWEST_READINGS, MOST_READINGS, "readings of a hold", "-");
+    Taken last = taken.get(taken.size() - 1);
+    HoldTest hold = last.hold().orElseThrow();
+    Taken read =
+        new Taken(
+            last.step(),
+            last.before(),
+            Optional.of(
+                new HoldTest(
+                    hold.id(),
+                    hold.clamped(),
+                    hold.clampTime(),
+                    hold.primeTime(),
+                    hold.fuelTemperature(),
+                    new GaugeLog("learner", readings, 0),
+                    hold.date(),
+                    hold.notes())),
+            last.found());
+    taken.set(taken.size() - 1, read);
+    return read;
   }
 
   /** The evidence after so many steps, as a job. */

@@ -1,5 +1,5 @@
 /**
  * Hidden faults to learn on: exercises, what a learner does at one, and what it was worth. Uses
- * {@code inference} and below.
+ * {@code advice} and below.
  */
 package holdcurve.training;

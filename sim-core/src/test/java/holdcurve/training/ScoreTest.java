@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -16,50 +15,74 @@ class ScoreTest {
   private static final List<String> ANSWERS = List.of("none", "a", "b", "c");
   private static final StatedOdds EVEN = StatedOdds.even(ANSWERS);
 
-  private static double certainty(StatedOdds belief, String right) {
-    return Score.of(belief, Set.of(right), EVEN, 0).certainty();
+  private static StatedOdds odds(Map<String, Double> stated) {
+    return StatedOdds.of(ANSWERS, stated);
   }
 
   @Test
-  void sureAndRightIsAHundredAndNoIdeaIsNothing() {
-    assertEquals(100, certainty(StatedOdds.of(ANSWERS, Map.of("a", 1.0)), "a"), 1e-9);
-    assertEquals(0, certainty(EVEN, "a"), 1e-9);
-    assertTrue(certainty(StatedOdds.of(ANSWERS, Map.of("b", 1.0)), "a") < -100);
+  void sureWhereTheTestsAreSureIsAllAndAnEvenSpreadIsNothing() {
+    StatedOdds sure = odds(Map.of("a", 1.0));
+    assertEquals(Score.ODDS, Score.odds(sure, sure, EVEN), 1e-9);
+    assertEquals(0, Score.odds(EVEN, sure, EVEN), 1e-9);
+    assertEquals(0, Score.odds(EVEN, EVEN, EVEN), 1e-9);
   }
 
-  /** Brier's own score of a forecast of 0.7, 0.1, 0.1, 0.1: 0.09 + 3 · 0.01 = 0.12. */
+  /** Saying what everybody knows beforehand takes no test. */
+  @Test
+  void thePriorsEarnNothing() {
+    StatedOdds prior = odds(Map.of("none", 0.5));
+    StatedOdds evidence = odds(Map.of("none", 0.9));
+    assertEquals(0, Score.odds(prior, evidence, prior), 1e-9);
+    assertTrue(Score.odds(EVEN, evidence, prior) < 0);
+    assertTrue(Score.odds(evidence, evidence, prior) > 0);
+  }
+
+  /** Nothing was found out: whoever is sure loses, right or wrong. */
+  @Test
+  void certaintyWithoutEvidenceCosts() {
+    assertEquals(-Score.ODDS, Score.odds(odds(Map.of("a", 1.0)), EVEN, EVEN), 1e-9);
+  }
+
+  /** Brier's own score of a forecast of 0.7, 0.1, 0.1, 0.1 where it comes true: 0.12. */
   @Test
   void isBriersScoreOverThatOfAnEvenSpread() {
-    double even = 0.75 * 0.75 + 3 * 0.25 * 0.25;
     assertEquals(
-        100 * (1 - 0.12 / even), certainty(StatedOdds.of(ANSWERS, Map.of("a", 0.7)), "a"), 1e-9);
+        Score.ODDS * (1 - 0.12 / 0.75),
+        Score.odds(odds(Map.of("a", 0.7)), odds(Map.of("a", 1.0)), EVEN),
+        1e-9);
   }
 
   /** What makes a rule proper (Gneiting and Raftery, J. Am. Stat. Assoc. 102 (2007) 359). */
   @Property(tries = 200)
   void nobodyGainsByOverstating(
-      @ForAll @DoubleRange(min = 0, max = 1) double thought,
+      @ForAll @DoubleRange(min = 0, max = 1) double supported,
       @ForAll @DoubleRange(min = 0, max = 1) double said) {
-    assertTrue(expected(thought, said) <= expected(thought, thought) + 1e-9);
-  }
-
-  /** Expected points of one who thinks it is a, else b, and says something else. */
-  private static double expected(double thought, double said) {
-    StatedOdds belief = StatedOdds.of(ANSWERS, Map.of("a", said, "b", 1 - said));
-    return thought * certainty(belief, "a") + (1 - thought) * certainty(belief, "b");
+    StatedOdds evidence = odds(Map.of("a", supported, "b", 1 - supported));
+    assertTrue(
+        Score.odds(odds(Map.of("a", said, "b", 1 - said)), evidence, EVEN)
+            <= Score.odds(evidence, evidence, EVEN) + 1e-9);
   }
 
   @Test
-  void answersThatNoStepTellsApartCountAsOne() {
-    StatedOdds torn = StatedOdds.of(ANSWERS, Map.of("a", 0.5, "b", 0.5));
-    assertEquals(100, Score.of(torn, Set.of("a", "b"), EVEN, 0).certainty(), 1e-9);
+  void testsCountByTimeWellSpentAndByWhatIsLeftOpen() {
+    List<Score.Spent> half = List.of(new Score.Spent(1, 10), new Score.Spent(0, 10));
+    assertEquals(Score.TESTS / 2.0, Score.tests(half, 2, 0), 1e-9);
+    assertEquals(Score.TESTS / 4.0, Score.tests(half, 2, 2), 1e-9);
+    assertEquals(0, Score.tests(List.of(), 0, 2), 1e-9);
   }
 
   @Test
-  void timeCostsAFifthAndNoTotalIsBelowNothing() {
-    StatedOdds sure = StatedOdds.of(ANSWERS, Map.of("a", 1.0));
-    assertEquals(90, Score.of(sure, Set.of("a"), EVEN, 0.5).total(), 1e-9);
-    assertEquals(0, Score.of(sure, Set.of("b"), EVEN, 0.5).total());
+  void aRightRepairCountsAsFarAsTheTestsPointedAtIt() {
+    RepairScore right = new RepairScore(10, List.of("it"), List.of(), List.of(), List.of());
+    Score score = new Score(30, 40, 10, 0);
+    assertEquals(Score.REPAIR, score.with(right, 0.7).repair(), 1e-9);
+    assertEquals(Score.REPAIR / 5.0, score.with(right, 0.1).repair(), 1e-9);
+  }
+
+  @Test
+  void noTotalIsBelowNothing() {
+    assertEquals(0, new Score(-60, 0, 0, 20).total());
+    assertEquals(Score.MOST, new Score(Score.ODDS, Score.ODDS, Score.TESTS, Score.REPAIR).total());
   }
 
   @Test

@@ -12,6 +12,8 @@ import holdcurve.record.finding.Moment;
 import holdcurve.record.finding.ReferenceHoseLook;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.apache.commons.math3.distribution.PoissonDistribution;
 import org.apache.commons.math3.random.RandomGenerator;
 
@@ -64,6 +66,25 @@ public final class Observations {
             .sum();
     boolean fuel = random.nextDouble() < detection.foundInHose(flow);
     return new ReferenceHoseLook(fuel, Moment.PRIMED);
+  }
+
+  /** The parts that the sources can wet from outside. */
+  public Set<String> wet() {
+    return sources.stream()
+        .flatMap(source -> LeakPlaces.wetted(source.member(), source.leaks()).stream())
+        .collect(Collectors.toSet());
+  }
+
+  /** Whether a source can put fuel into the thin hose on the regulator's diaphragm. */
+  public boolean hasFuelInHose() {
+    return sources.stream()
+        .anyMatch(source -> places.wetsReferenceHose(source.member(), source.leaks()));
+  }
+
+  /** Whether a source makes the injectors of a part drip. */
+  public boolean isDripping(String part) {
+    return sources.stream()
+        .anyMatch(source -> places.dripping(source.member(), source.leaks()).equals(part));
   }
 
   /**

@@ -1,10 +1,12 @@
 package holdcurve.ui.command;
 
 import holdcurve.common.input.InputException;
+import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.ExerciseReader;
 import holdcurve.file.ExerciseWriter;
 import holdcurve.training.Exercise;
 import holdcurve.training.RandomExercises;
+import holdcurve.training.TrainingCar;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.function.Supplier;
@@ -37,10 +39,17 @@ final class ClassFiles {
    *
    * @param file the exercise named, or null
    * @param random makes up exercises on a circuit; asked only where they are wanted
+   * @param catalogue faults that an exercise may hide
    * @throws InputException if an option can't be used
    */
-  String write(Path file, Supplier<RandomExercises> random, Path circuit, int level, long seed) {
-    return make != null ? makeClass(random.get(), circuit, level, seed) : sealFile(file);
+  String write(
+      Path file,
+      Supplier<RandomExercises> random,
+      Path circuit,
+      int level,
+      long seed,
+      FaultCatalogue catalogue) {
+    return make != null ? makeClass(random.get(), circuit, level, seed) : sealFile(file, catalogue);
   }
 
   /** Writes made-up exercises; says what it did. */
@@ -58,7 +67,7 @@ final class ClassFiles {
   }
 
   /** Seals an exercise; says what it did. */
-  private String sealFile(Path file) {
+  private String sealFile(Path file, FaultCatalogue catalogue) {
     if (file == null) {
       throw InputException.at("command line", "--seal", "no exercise is named", "name its file");
     }
@@ -69,11 +78,10 @@ final class ClassFiles {
           "the open exercise stands there",
           "name another folder, for what is handed out");
     }
+    Exercise exercise = ExerciseReader.read(file);
+    TrainingCar.requirePlausible(exercise, catalogue);
     ExerciseWriter.write(
-        folder(),
-        file.getFileName().toString(),
-        ExerciseReader.read(file),
-        ExerciseReader.circuitFile(file));
+        folder(), file.getFileName().toString(), exercise, ExerciseReader.circuitFile(file));
     return "Sealed into " + folder + ".";
   }
 

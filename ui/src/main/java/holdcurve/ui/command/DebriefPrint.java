@@ -1,44 +1,76 @@
 package holdcurve.ui.command;
 
+import holdcurve.common.message.Message;
+import holdcurve.common.number.Interpolation;
+import holdcurve.record.log.Reading;
 import holdcurve.training.Debrief;
-import holdcurve.training.Exercise;
 import holdcurve.ui.practice.DebriefText;
+import holdcurve.ui.practice.RepairWords;
 import java.util.List;
 import java.util.Locale;
 
-/** A debrief as text for a terminal, 80 columns wide. */
+/** A debrief as text for a terminal, 80 columns wide: score and answer first. */
 final class DebriefPrint {
+  private static final String LINE = "      %5s  %12s  %12s  %14s";
+
   private DebriefPrint() {}
 
-  static void print(Exercise exercise, Debrief debrief, Printout out) {
-    DebriefText text = new DebriefText(exercise, debrief);
+  static void print(Debrief debrief, Printout out) {
+    DebriefText text = new DebriefText(debrief);
     out.println();
     out.println("DEBRIEF");
     text.outcome().forEach(sentence -> Wrapped.print(out, "", sentence));
-    table(debrief, out);
-    text.steps().forEach(sentence -> Wrapped.print(out, "  - ", sentence));
-    paragraphs(text.contrast().stream().map(out::said).toList(), out);
+    out.println();
+    for (DebriefText.Points one : text.points()) {
+      out.println(String.format(Locale.ROOT, "  %-7s %9s  %s", one.name(), one.shown(), one.why()));
+    }
+    for (int i = 0; i < debrief.lines().size(); i++) {
+      step(i + 1, debrief.lines().get(i), text, out);
+    }
+    paragraphs(text.next().stream().toList(), out);
+    debrief.repair().ifPresent(repair -> paragraphs(RepairWords.of(repair), out));
     paragraphs(text.lesson(), out);
-    paragraphs(text.score(), out);
     out.flush();
   }
 
-  private static void table(Debrief debrief, Printout out) {
+  private static void step(int number, Debrief.Line line, DebriefText text, Printout out) {
     out.println();
-    if (!debrief.lines().isEmpty()) {
-      out.println("Your odds for the right answer, and the odds that your tests allow:");
+    Wrapped.print(out, number + ". ", line.step().words() + ".");
+    Wrapped.print(out, "   ", DebriefText.choice(line));
+    if (line.hold().isEmpty()) {
+      Wrapped.print(out, "   ", out.said(line.came()) + ".");
     }
-    for (Debrief.Line line : debrief.lines()) {
-      Wrapped.print(out, "  ", line.step().words() + ": " + line.came() + ".");
+    out.println(
+        String.format(
+            Locale.ROOT,
+            "   It told %s. Right answer: you %.0f %% before, your tests %.0f %% after.",
+            DebriefText.told(line),
+            100 * line.learner(),
+            100 * line.evidence()));
+    Wrapped.print(out, "   Points at: ", line.leading() + ".");
+    line.hold().ifPresent(curves -> curves(curves, text, out));
+  }
+
+  /** Each reading beside both curves. */
+  private static void curves(Debrief.Curves curves, DebriefText text, Printout out) {
+    List<String> names = text.curveNames();
+    out.println(String.format(Locale.ROOT, LINE, "", names.get(0), names.get(1), names.get(2)));
+    for (Reading reading : curves.taken().hold().orElseThrow().log().hold()) {
+      int seconds = (int) Math.round(reading.time());
       out.println(
           String.format(
               Locale.ROOT,
-              "      yours, before %3.0f %%   after this test %3.0f %%   told %s",
-              100 * line.learner(),
-              100 * line.evidence(),
-              DebriefText.told(line)));
-      Wrapped.print(out, "      points at: ", line.leading());
+              LINE,
+              String.format(Locale.ROOT, "%d:%02d", seconds / 60, seconds % 60),
+              shown(reading.pressure(), out),
+              shown(Interpolation.at(curves.times(), curves.truth(), reading.time()), out),
+              shown(Interpolation.at(curves.times(), curves.other(), reading.time()), out)));
     }
+    text.alike(curves).ifPresent(sentence -> Wrapped.print(out, "   ", sentence));
+  }
+
+  private static String shown(double pressure, Printout out) {
+    return out.said(Message.of("%s", Message.pressure(pressure)));
   }
 
   private static void paragraphs(List<String> sentences, Printout out) {

@@ -8,16 +8,22 @@ import holdcurve.file.ExerciseReader;
 import holdcurve.inference.ranking.RankingService;
 import holdcurve.training.Debrief;
 import holdcurve.training.Debriefing;
+import holdcurve.training.EvidenceAssessor;
 import holdcurve.training.Exercise;
 import holdcurve.training.RandomExercises;
+import holdcurve.training.RankedEvidence;
+import holdcurve.training.RepairChoice;
 import holdcurve.training.StatedOdds;
 import holdcurve.training.TrainingSession;
+import holdcurve.ui.practice.Course;
 import holdcurve.ui.practice.PracticeResults;
 import holdcurve.ui.practice.PracticeTalk;
 import java.io.BufferedReader;
 import java.io.InputStreamReader;
 import java.nio.charset.Charset;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -32,7 +38,8 @@ import picocli.CommandLine.Spec;
     name = "practise",
     description = {
       "Find a hidden fault: choose tests, read the needle, name the fault. A debrief follows.",
-      "  holdcurve practise scenarios/exercises/long-cranking.exercise.json",
+      "  holdcurve practise --list",
+      "  holdcurve practise long-cranking",
       "  holdcurve practise --circuit my-car.circuit.json --level 2 --seed 7",
       "  holdcurve practise --circuit my-car.circuit.json --level 2 --make 12 --out class"
     },
@@ -45,7 +52,8 @@ final class PractiseCommand implements Callable<Integer> {
   @Parameters(
       paramLabel = "EXERCISE",
       arity = "0..1",
-      description = "An exercise (*.exercise.json); without one, a car is made up.")
+      description =
+          "An exercise (*.exercise.json) or its short name; without one, a car is made up.")
   private Path file;
 
   @Option(
@@ -76,6 +84,14 @@ final class PractiseCommand implements Callable<Integer> {
               + " ${DEFAULT-VALUE}).")
   private double lapse;
 
+  @Option(
+      names = "--dial",
+      description = "Read the needle yourself: type each reading. What you type is judged.")
+  private boolean dial;
+
+  @Option(names = "--list", description = "List the exercises that come with the program.")
+  private boolean list;
+
   @Option(names = "--results", paramLabel = "FILE", description = "Add the score to this CSV file.")
   private Path results;
 
@@ -87,13 +103,32 @@ final class PractiseCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (list) {
+      CourseList.print(Course.lessons(), spec.commandLine().getOut());
+      return 0;
+    }
     if (files.isAsked()) {
-      String done = files.write(file, this::randomExercises, circuit, level(), output.seed);
+      String done =
+          files.write(
+              file, this::randomExercises, circuit, level(), output.seed, plugins.catalogue());
       spec.commandLine().getOut().println(done);
       return 0;
     }
     return practise(
-        file != null ? ExerciseReader.read(file) : randomExercises().of(level(), output.seed));
+        file != null
+            ? ExerciseReader.read(exerciseFile())
+            : randomExercises().of(level(), output.seed));
+  }
+
+  /** A file, or what a short name stands for. */
+  private Path exerciseFile() {
+    return Files.exists(file)
+        ? file
+        : Course.lessons().stream()
+            .filter(lesson -> lesson.name().equals(file.toString()))
+            .map(Course.Lesson::file)
+            .findFirst()
+            .orElse(file);
   }
 
   private int practise(Exercise exercise) {
@@ -103,20 +138,23 @@ final class PractiseCommand implements Callable<Integer> {
     BufferedReader in =
         new BufferedReader(new InputStreamReader(System.in, Charset.defaultCharset()));
     double times = lapse > 0 ? lapse : Double.POSITIVE_INFINITY;
-    Optional<StatedOdds> answer = new PracticeTalk(session, in, out, units.unit(), times).run();
+    PracticeTalk talk = new PracticeTalk(session, in, out, units.unit(), times, dial);
+    Optional<StatedOdds> answer = talk.run();
     if (answer.isEmpty()) {
       out.println("\nNo answer was given, so there is no debrief.");
       return HoldcurveCommand.NO_ANSWER;
     }
+    RepairChoice choice = RepairChoice.of(session, answer.get().leading());
+    List<RepairChoice.Option> repairs = talk.repairs(choice);
     ProgressLine progress = new ProgressLine(spec.commandLine().getErr());
-    Debrief debrief =
-        new Debriefing(new RankingService(catalogue), catalogue, 1)
-            .of(session, answer.get(), progress);
+    EvidenceAssessor evidence = new RankedEvidence(new RankingService(catalogue), catalogue);
+    Debrief told = new Debriefing(evidence, catalogue).of(session, answer.get(), progress);
     progress.clear();
-    DebriefPrint.print(exercise, debrief, out);
+    Debrief debrief = repairs.isEmpty() ? told : told.repaired(choice.judge(repairs, told));
+    DebriefPrint.print(debrief, out);
     output.write(() -> DebriefWriter.json(exercise, debrief));
     if (results != null) {
-      PracticeResults.add(results, exercise, debrief, Optional.empty(), mark);
+      PracticeResults.add(results, PracticeResults.Result.of(exercise, debrief, mark));
     }
     return 0;
   }

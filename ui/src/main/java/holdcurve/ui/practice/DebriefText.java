@@ -4,34 +4,32 @@ import holdcurve.common.caution.Caution;
 import holdcurve.common.caution.Cautions;
 import holdcurve.common.message.Message;
 import holdcurve.training.Debrief;
-import holdcurve.training.Exercise;
-import holdcurve.training.Step;
+import holdcurve.training.Score;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
 /** A debrief in words for an apprentice; one paragraph or table row a string. */
 public final class DebriefText {
+  /** Curves that end nearer to each other can't be told apart on a dial: assumed [Pa]. */
   private static final double NOTEWORTHY = 0.03e5;
 
-  private final Exercise exercise;
   private final Debrief debrief;
 
-  public DebriefText(Exercise exercise, Debrief debrief) {
-    this.exercise = exercise;
+  public DebriefText(Debrief debrief) {
     this.debrief = debrief;
   }
 
-  /** What it was, and what the learner said. */
+  /** Score and answer. */
   public List<String> outcome() {
     List<String> text = new ArrayList<>();
+    text.add(String.format(Locale.ROOT, "Score: %.0f of %d.", debrief.score().total(), Score.MOST));
     text.add("It was: " + debrief.truth().words() + ".");
     if (debrief.right().size() > 1) {
       text.add(
-          "No step here can separate it from "
-              + (debrief.right().size() - 1 == 1
+          "No test here can separate it from "
+              + (debrief.right().size() == 2
                   ? "one other answer"
                   : (debrief.right().size() - 1) + " other answers")
               + ". Those count as right too.");
@@ -40,96 +38,137 @@ public final class DebriefText {
       text.add(
           "There were two faults, and you named one of them: " + debrief.named().words() + ".");
     }
-    String sure = String.format(Locale.ROOT, "%.0f %%", 100 * debrief.answer());
+    if (!debrief.isRight() && !debrief.isPartOfTruth()) {
+      text.add("You named: " + debrief.named().words() + ".");
+    }
     text.add(
-        debrief.isRight()
-            ? "You named it, and gave it " + sure + "."
-            : "You named: "
-                + debrief.named().words()
-                + ". You gave the right answer "
-                + sure
-                + ".");
+        String.format(
+            Locale.ROOT,
+            "You gave the right answer %.0f %%; your tests give it %.0f %%.",
+            100 * debrief.answer(),
+            100 * debrief.supported()));
+    if (!debrief.explained()) {
+      text.add("No circuit gives readings like yours. Read the dial again on the next car.");
+    }
     return text;
   }
 
-  /** What a step told, for a table. */
+  /**
+   * One line of the score.
+   *
+   * @param why in a sentence
+   */
+  public record Points(String name, double points, int most, String why) {
+    /** Such as "34 of 60". */
+    public String shown() {
+      return String.format(Locale.ROOT, "%s of %d", rounded(points), most);
+    }
+  }
+
+  /** How the score comes about. */
+  public List<Points> points() {
+    Score score = debrief.score();
+    return List.of(
+        new Points("Odds", score.odds(), Score.ODDS, odds(score)),
+        new Points("Tests", score.tests(), Score.TESTS, tests()),
+        new Points("Repair", score.repair(), Score.REPAIR, repair()));
+  }
+
+  private String odds(Score score) {
+    if (debrief.lines().isEmpty()) {
+      return "Without a test, any odds are a guess.";
+    }
+    return score.odds() < 0
+        ? "You were surer than your tests allow."
+        : "Honest odds after your tests earn " + rounded(score.possible()) + ".";
+  }
+
+  private String tests() {
+    if (debrief.lines().isEmpty()) {
+      return "You did no test.";
+    }
+    long well =
+        debrief.lines().stream().filter(line -> line.worth().value() >= WELL_CHOSEN).count();
+    return well + " of " + debrief.lines().size() + " well chosen, in " + minutes() + " minutes.";
+  }
+
+  /** From this value on a step counts as well chosen in words: assumed [-]. */
+  private static final double WELL_CHOSEN = 0.5;
+
+  private String minutes() {
+    return String.format(Locale.ROOT, "%.0f", debrief.minutes());
+  }
+
+  private String repair() {
+    if (debrief.repair().isEmpty()) {
+      return "No repair was chosen.";
+    }
+    boolean earned = debrief.score().repair() > 0;
+    boolean lucky = debrief.repair().get().points() > 0 && debrief.supported() < LUCK;
+    return lucky && !debrief.lines().isEmpty()
+        ? "Right with some luck: your tests hardly point at it."
+        : earned
+            ? "What was wrong is put right, as your tests said."
+            : debrief.lines().isEmpty()
+                ? "Without a test, a right repair is luck."
+                : "It does not put right what was wrong.";
+  }
+
+  /** Below this the tests hardly point at the answer: assumed [-]. */
+  private static final double LUCK = 0.3;
+
+  private static String rounded(double points) {
+    String number = String.format(Locale.ROOT, "%.0f", points);
+    return number.equals("-0") ? "0" : number;
+  }
+
+  /** How well a step was chosen. */
+  public static String choice(Debrief.Line line) {
+    String better =
+        line.worth().better().map(step -> " Better here: " + step.words() + ".").orElse("");
+    return switch (line.worth().kind()) {
+      case BEST -> "The best choice here.";
+      case GOOD -> "A good choice." + better;
+      case POOR -> better.strip();
+      case NEEDLESS -> "Enough was known already.";
+    };
+  }
+
+  /** What a step told, in two or three words. */
   public static String told(Debrief.Line line) {
-    return line.isWasted()
-        ? "nothing"
+    return line.isQuiet()
+        ? "little new"
         : line.bits() < 0.5 ? "a little" : line.bits() < 1.5 ? "much" : "very much";
   }
 
-  /** Which step told most, and which were wasted. */
-  public List<String> steps() {
-    List<String> text = new ArrayList<>();
-    Optional<Debrief.Line> most =
-        debrief.lines().stream().max(Comparator.comparingDouble(Debrief.Line::bits));
-    most.filter(line -> !line.isWasted())
-        .ifPresent(line -> text.add("Told most: " + line.step().words() + "."));
-    debrief.lines().stream()
-        .filter(Debrief.Line::isWasted)
-        .forEach(
-            line ->
-                text.add(
-                    String.format(
-                        Locale.ROOT,
-                        "Told nothing new: %s (%.0f minutes).",
-                        line.step().words(),
-                        line.step().minutes())));
-    belief().ifPresent(text::add);
-    return text;
+  /** What the curves of a hold are called, in the order of the readings, the truth, the other. */
+  public List<String> curveNames() {
+    return List.of(
+        "You read", "What it was", debrief.isRight() ? "With no fault" : "What you named");
   }
 
-  /** The learner's certainty against what the evidence supported. */
-  private Optional<String> belief() {
-    if (debrief.lines().isEmpty()) {
-      return Optional.of("You did no step, so any answer was a guess.");
-    }
-    double evidence = debrief.lines().get(debrief.lines().size() - 1).evidence();
-    if (evidence < 0.5 && debrief.answer() < 0.5) {
-      return Optional.of(untried());
-    }
-    double gap = debrief.answer() - evidence;
-    if (Math.abs(gap) < 0.15) {
-      return Optional.of("You were as sure as your tests allow.");
-    }
-    return Optional.of(
-        String.format(
-            Locale.ROOT,
-            gap > 0
-                ? "Your tests give the right answer only %.0f %%. You were right with some luck."
-                : "Your tests give the right answer %.0f %%. You gave it less.",
-            100 * evidence));
+  /** What to see in the curves of a hold; empty where they lie apart. */
+  public Optional<String> alike(Debrief.Curves curves) {
+    return curves.apart() < NOTEWORTHY
+        ? Optional.of("Both curves look alike here, so this test cannot decide.")
+        : Optional.empty();
   }
 
-  private String untried() {
-    List<Step> done = debrief.lines().stream().map(Debrief.Line::step).toList();
-    List<String> open =
-        exercise.steps().stream()
-            .filter(step -> !done.contains(step))
-            .map(step -> "\u201c" + step.words() + "\u201d.")
-            .toList();
-    return "Your tests do not show it yet."
-        + (open.isEmpty() ? "" : " Not tried: " + String.join(" ", open));
+  /** Where the other curve ends; empty where both look alike. */
+  public Optional<Message> contrast(Debrief.Curves curves) {
+    return curves.apart() < NOTEWORTHY
+        ? Optional.empty()
+        : Optional.of(
+            Message.of(
+                "At the end: %s with what it was, %s %s.",
+                Message.pressure(curves.truth()[curves.truth().length - 1]),
+                Message.pressure(curves.other()[curves.other().length - 1]),
+                debrief.isRight() ? "with no fault" : "with what you named"));
   }
 
-  /** How the answer named would have looked; empty if it was right. */
-  public List<Message> contrast() {
-    List<Message> text = new ArrayList<>();
-    for (Debrief.Contrast one : debrief.contrast()) {
-      String hold = one.step().words();
-      text.add(
-          Math.abs(one.was() - one.would()) < NOTEWORTHY
-              ? Message.of("%s: both look alike there, so this test cannot decide.", hold)
-              : Message.of(
-                  "%s. Your answer at its usual size would show %s after %.0f minutes; it showed"
-                      + " %s.",
-                  hold,
-                  Message.pressure(one.would()),
-                  one.step().watched(),
-                  Message.pressure(one.was())));
-    }
-    return text;
+  /** What would have told most after the last step. */
+  public Optional<String> next() {
+    return debrief.next().map(step -> "This would have told most next: " + step.words() + ".");
   }
 
   /** What to remember. */
@@ -138,25 +177,5 @@ public final class DebriefText {
         "On the next car: " + debrief.truth().symptoms(),
         Cautions.of(Caution.PETROL, Caution.RELIEVE, Caution.LOCAL_CODES),
         "What puts it right: " + debrief.truth().repair());
-  }
-
-  /** The score, and how it comes about. */
-  public List<String> score() {
-    return List.of(
-        String.format(
-            Locale.ROOT,
-            "Score: %.0f of 100. Certainty %.0f, less %.0f for %s of the %.0f minutes.",
-            debrief.score().total(),
-            debrief.score().certainty(),
-            debrief.score().time(),
-            share(),
-            exercise.minutes()),
-        "Certainty: 100 for being sure and right, 0 for not knowing, less for being sure and"
-            + " wrong. Honest odds score best.");
-  }
-
-  private String share() {
-    double minutes = debrief.lines().stream().mapToDouble(line -> line.step().minutes()).sum();
-    return String.format(Locale.ROOT, "%.0f", minutes);
   }
 }

@@ -10,13 +10,16 @@ import holdcurve.record.job.HoldTest;
 import holdcurve.record.log.Reading;
 import holdcurve.training.PossibleAnswers;
 import holdcurve.training.PossibleAnswers.Suspicion;
+import holdcurve.training.RepairChoice;
 import holdcurve.training.StatedOdds;
 import holdcurve.training.Step;
+import holdcurve.training.TrainingCar;
 import holdcurve.training.TrainingSession;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -36,22 +39,26 @@ public final class PracticeTalk {
   private final PrintWriter out;
   private final PressureUnit unit;
   private final double lapse;
+  private final boolean byDial;
 
   /**
    * @param unit in which the gauge is shown
    * @param lapse how many times faster than in truth readings come in [-]; infinite for at once
+   * @param byDial whether the learner reads the needle and types what it shows
    */
   public PracticeTalk(
       TrainingSession session,
       BufferedReader in,
       PrintWriter out,
       PressureUnit unit,
-      double lapse) {
+      double lapse,
+      boolean byDial) {
     this.session = session;
     this.in = in;
     this.out = out;
     this.unit = unit;
     this.lapse = lapse;
+    this.byDial = byDial;
   }
 
   /** The learner's last belief; empty if the input ended before it was given. */
@@ -117,6 +124,10 @@ public final class PracticeTalk {
       return;
     }
     Step step = session.exercise().steps().get(number.get() - 1);
+    if (session.taken().size() == TrainingSession.MOST_STEPS) {
+      out.println("Twelve steps are the most at one car. Answer with a.");
+      return;
+    }
     if (!session.hasTimeFor(step)) {
       out.println("There is no time left for that. Choose a shorter step, or answer with a.");
       return;
@@ -187,7 +198,11 @@ public final class PracticeTalk {
   }
 
   private void show(TrainingSession.Taken taken) {
-    taken.hold().ifPresent(this::needle);
+    if (taken.hold().isPresent() && byDial) {
+      readDial((Step.Hold) taken.step());
+    } else {
+      taken.hold().ifPresent(this::needle);
+    }
     for (Finding finding : taken.found()) {
       out.println("  " + finding.inWords(unit));
     }
@@ -195,22 +210,86 @@ public final class PracticeTalk {
   }
 
   private void needle(HoldTest hold) {
-    double range = session.exercise().gauge().range();
     double before = 0;
     for (Reading reading : hold.log().hold()) {
       pause(reading.time() - before);
       before = reading.time();
-      int place = (int) Math.round(reading.pressure() / range * DIAL);
       out.printf(
-          Locale.ROOT,
-          "  %2d:%02d  %9s  |%s^%s|%n",
-          (int) reading.time() / 60,
-          (int) reading.time() % 60,
-          Message.of("%s", Message.pressure(reading.pressure())).in(unit),
-          " ".repeat(Math.max(0, Math.min(DIAL, place))),
-          " ".repeat(DIAL - Math.max(0, Math.min(DIAL, place))));
+          "  %s  %9s  %s%n", clock(before), written(reading.pressure()), dial(reading.pressure()));
       out.flush();
     }
+  }
+
+  /** The needle over its scale; what the learner types is what is judged. */
+  private void readDial(Step.Hold hold) {
+    out.println("Type what the needle shows, in " + unit.symbol() + ", or Enter to leave it out.");
+    double[] times = TrainingCar.readingTimes(hold.watched());
+    double[] needle = session.car().needle(hold, session.taken().size() - 1, times);
+    List<Reading> typed = new ArrayList<>();
+    out.println("         " + scale());
+    for (int i = 0; i < times.length; i++) {
+      pause(times[i] - (i == 0 ? 0 : times[i - 1]));
+      out.printf("  %s  %s%n", clock(times[i]), dial(needle[i]));
+      Optional<Double> pressure = pressure();
+      if (pressure.isPresent()) {
+        typed.add(Reading.of(times[i], pressure.get()));
+      }
+    }
+    if (typed.size() >= TrainingSession.FEWEST_READINGS) {
+      session.read(typed);
+    } else {
+      out.println("Fewer than two readings tell nothing, so a practised eye reads this hold.");
+      session.taken().get(session.taken().size() - 1).hold().ifPresent(this::needle);
+    }
+  }
+
+  /** Asks until it is a number on the gauge; empty for none [Pa gauge]. */
+  private Optional<Double> pressure() {
+    while (true) {
+      String line = ask().orElse("");
+      if (line.isEmpty()) {
+        return Optional.empty();
+      }
+      try {
+        double pressure = unit.toPascal(Double.parseDouble(line.replace(',', '.')));
+        if (pressure >= 0 && pressure <= session.exercise().gauge().most()) {
+          return Optional.of(pressure);
+        }
+        out.println(written(pressure) + " is not on this gauge. Type it again.");
+      } catch (NumberFormatException e) {
+        out.println("'" + line + "' is no number. Type it again.");
+      }
+    }
+  }
+
+  private static String clock(double seconds) {
+    return String.format(Locale.ROOT, "%2d:%02d", (int) seconds / 60, (int) seconds % 60);
+  }
+
+  private String written(double pressure) {
+    return Message.of("%s", Message.pressure(pressure)).in(unit);
+  }
+
+  private String dial(double pressure) {
+    int place = place(pressure);
+    return "|" + " ".repeat(place) + "^" + " ".repeat(DIAL - place) + "|";
+  }
+
+  private int place(double pressure) {
+    double share = pressure / session.exercise().gauge().range();
+    return (int) Math.max(0, Math.min(DIAL, Math.round(share * DIAL)));
+  }
+
+  /** Numbers over the strip, at its quarters. */
+  private String scale() {
+    StringBuilder scale = new StringBuilder(" ");
+    for (int i = 0; i <= 4; i++) {
+      String number =
+          Message.of("%s", Message.round(i * session.exercise().gauge().range() / 4)).in(unit);
+      int at = 1 + i * DIAL / 4;
+      scale.append(" ".repeat(Math.max(0, at - scale.length()))).append(number.split(" ")[0]);
+    }
+    return scale.toString();
   }
 
   private void pause(double seconds) {
@@ -225,7 +304,40 @@ public final class PracticeTalk {
   private Optional<StatedOdds> answer() {
     answers();
     out.println("What is it? Such as 3=90, two at once 3+7=90, unsure 3=50 7=30.");
-    return belief();
+    Optional<StatedOdds> answer = belief();
+    while (answer.isPresent() && answer.get().equals(session.even())) {
+      out.println("You gave no odds, so every answer counts alike. Is that meant? (y or n)");
+      Optional<String> line = ask();
+      if (line.isEmpty() || line.get().toLowerCase(Locale.ROOT).startsWith("y")) {
+        return answer;
+      }
+      out.println("Then give your odds.");
+      answer = belief();
+    }
+    return answer;
+  }
+
+  /** The repairs chosen; none if the input ends. */
+  public List<RepairChoice.Option> repairs(RepairChoice choice) {
+    List<RepairChoice.Option> options = choice.options();
+    out.println();
+    out.println("What would you do? Each repair costs the owner money.");
+    for (int i = 0; i < options.size(); i++) {
+      out.printf("%3d  %s%n", i + 1, options.get(i).words());
+    }
+    out.println("Give the numbers, such as 2 or 1 4.");
+    while (true) {
+      Optional<String> line = ask();
+      if (line.isEmpty()) {
+        return List.of();
+      }
+      List<Optional<Integer>> numbers =
+          Arrays.stream(line.get().split("[\\s,;]+")).map(n -> number(n, options.size())).toList();
+      if (numbers.stream().allMatch(Optional::isPresent)) {
+        return numbers.stream().map(n -> options.get(n.get() - 1)).distinct().toList();
+      }
+      out.println("Give numbers from 1 to " + options.size() + ".");
+    }
   }
 
   private Optional<String> ask() {

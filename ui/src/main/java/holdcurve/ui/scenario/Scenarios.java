@@ -27,6 +27,11 @@ public final class Scenarios {
     return shipped("circuits/six-cylinder-return-line.circuit.json");
   }
 
+  /** An exercise by its short name, such as {@code long-cranking}. */
+  public static Optional<Path> exercise(String name) {
+    return shipped("exercises/" + name + ".exercise.json");
+  }
+
   /** Whether a file is one of the program's own. */
   public static boolean isShipped(Path file) {
     Path where = file.toAbsolutePath().normalize();

@@ -6,6 +6,7 @@ import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.CaseShelf;
 import holdcurve.inference.ranking.Ranker;
 import holdcurve.inference.ranking.RankingService;
+import holdcurve.training.RankedEvidence;
 import holdcurve.ui.theme.Appearance;
 import holdcurve.ui.window.benchsheet.BenchSheetModel;
 import holdcurve.ui.window.benchsheet.BenchSheetPage;
@@ -136,7 +137,9 @@ public final class HoldcurveWindow {
         desk ->
             new PracticePage(
                 new PracticeModel(
-                    desk.jobs().work(), desk.faults()::catalogue, RankingService::new),
+                    desk,
+                    desk.faults()::catalogue,
+                    known -> new RankedEvidence(new RankingService(known), known)),
                 new ExerciseDraft(desk.jobs().work(), desk.faults()::catalogue, new Random()),
                 desk.dialogs(),
                 desk.jobs().pressures()));

@@ -3,8 +3,11 @@ package holdcurve.ui.window;
 import holdcurve.common.input.InputException;
 import holdcurve.common.message.PressureUnit;
 import holdcurve.file.SafeFile;
+import holdcurve.ui.practice.PracticeResults;
+import holdcurve.ui.practice.PracticeResults.Result;
 import holdcurve.ui.theme.Theme;
 import holdcurve.ui.window.frame.Desk;
+import holdcurve.ui.window.job.PracticeLog;
 import holdcurve.ui.window.job.RecentJobs;
 import java.io.IOException;
 import java.io.Reader;
@@ -57,6 +60,35 @@ final class Settings {
         .recent()
         .all()
         .addListener((ListChangeListener<RecentJobs.Recent>) change -> save.run());
+    restore(desk.practice());
+    desk.practice().all().addListener((ListChangeListener<Result>) change -> save(desk.practice()));
+  }
+
+  private Path results() {
+    return file.resolveSibling("practice-results.csv");
+  }
+
+  private void restore(PracticeLog practice) {
+    if (Files.isRegularFile(results())) {
+      try {
+        practice.restore(PracticeResults.read(results()));
+      } catch (InputException e) {
+        LOG.log(Level.WARNING, "results of practice can't be read", e);
+      }
+    }
+  }
+
+  private void save(PracticeLog practice) {
+    List<Result> now = List.copyOf(practice.all());
+    background.execute(
+        () -> {
+          try {
+            Files.createDirectories(file.toAbsolutePath().getParent());
+            PracticeResults.write(results(), now);
+          } catch (IOException | InputException e) {
+            LOG.log(Level.WARNING, "results of practice can't be kept", e);
+          }
+        });
   }
 
   private Properties read() {

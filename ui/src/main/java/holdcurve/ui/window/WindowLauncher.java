@@ -12,6 +12,7 @@ import holdcurve.ui.window.job.Autosave;
 import holdcurve.ui.window.job.FaultsModel;
 import holdcurve.ui.window.job.Keeper;
 import holdcurve.ui.window.job.OpenJobModel;
+import holdcurve.ui.window.job.PracticeLog;
 import holdcurve.ui.window.job.RescueModel;
 import java.io.UncheckedIOException;
 import java.lang.System.Logger.Level;
@@ -144,6 +145,7 @@ public final class WindowLauncher {
               model,
               faults,
               new RescueModel(model, left),
+              new PracticeLog(),
               looks,
               new NativeFileDialogs(stage, model::report),
               new SimpleStringProperty());

@@ -8,6 +8,7 @@ import holdcurve.ui.window.frame.Desk;
 import holdcurve.ui.window.frame.FileDialogs;
 import holdcurve.ui.window.job.FaultsModel;
 import holdcurve.ui.window.job.OpenJobModel;
+import holdcurve.ui.window.job.PracticeLog;
 import holdcurve.ui.window.job.RescueModel;
 import java.nio.file.Path;
 import java.util.List;
@@ -37,6 +38,7 @@ final class WorkingDesk {
         jobs,
         faults,
         new RescueModel(jobs, List.of()),
+        new PracticeLog(),
         new Appearance(),
         dialogs,
         new SimpleStringProperty());

@@ -4,6 +4,7 @@ import holdcurve.fault.FaultCatalogue;
 import holdcurve.ui.theme.Appearance;
 import holdcurve.ui.window.job.FaultsModel;
 import holdcurve.ui.window.job.OpenJobModel;
+import holdcurve.ui.window.job.PracticeLog;
 import holdcurve.ui.window.job.RescueModel;
 import java.util.List;
 import java.util.Optional;
@@ -16,6 +17,7 @@ import javafx.beans.property.StringProperty;
  * @param jobs the open job, its ranking, work in the background, the unit of pressures
  * @param faults the faults that are known
  * @param rescue unsaved work of earlier windows
+ * @param practice what was scored at practice
  * @param looks theme and size of text
  * @param dialogs asks for files
  * @param page title of the page on view; setting it goes there
@@ -24,6 +26,7 @@ public record Desk(
     OpenJobModel jobs,
     FaultsModel faults,
     RescueModel rescue,
+    PracticeLog practice,
     Appearance looks,
     FileDialogs dialogs,
     StringProperty page) {
@@ -33,6 +36,7 @@ public record Desk(
         jobs,
         new FaultsModel(FaultCatalogue::load, null),
         new RescueModel(jobs, List.of()),
+        new PracticeLog(),
         looks,
         dialogs,
         new SimpleStringProperty());

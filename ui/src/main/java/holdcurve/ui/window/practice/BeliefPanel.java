@@ -16,7 +16,7 @@ import javafx.scene.layout.VBox;
 final class BeliefPanel extends VBox {
   private final PracticeModel model;
   private final VBox rows = new VBox();
-  private final Button answer = new Button("That is my answer");
+  private final Button answer = new Button("Submit answer");
 
   BeliefPanel(PracticeModel model) {
     this.model = model;
@@ -27,7 +27,7 @@ final class BeliefPanel extends VBox {
     VBox.setVgrow(scroll, Priority.ALWAYS);
     Label heading = new Label("What do you expect?");
     heading.getStyleClass().add("hc-heading");
-    Label how = new Label("Per cent for each; what you leave at 0 shares the rest.");
+    Label how = new Label("Set your odds. What you leave at 0 shares the rest evenly.");
     how.setWrapText(true);
     how.setMinHeight(USE_PREF_SIZE);
     how.getStyleClass().addAll("hc-muted", "hc-small");

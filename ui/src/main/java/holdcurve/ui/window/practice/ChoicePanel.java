@@ -9,34 +9,58 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Spinner;
-import javafx.scene.control.TitledPane;
+import javafx.scene.control.Tab;
+import javafx.scene.control.TabPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
-/** Where a car is chosen. */
+/** Where a car is chosen, and where results and an instructor's tools are. */
 final class ChoicePanel extends VBox {
-  private static final double WIDTH = 640;
-  private static final double INSTRUCTOR_WIDTH = 860;
+  private static final double WIDTH = 900;
 
+  private final TabPane tabs = new TabPane();
+  private final CoursePanel course;
   private final Button open = new Button("Open an exercise …");
 
   ChoicePanel(PracticeModel model, ExerciseDraft draft, FileDialogs dialogs) {
     setId("practice-choice");
-    getStyleClass().addAll("hc-empty", "hc-practice-choice");
+    getStyleClass().add("hc-practice-choice");
     open.setId("practice-open");
     open.setOnAction(event -> dialogs.chooseExercise(null).ifPresent(model::open));
+    course = new CoursePanel(model);
+    VBox others =
+        new VBox(
+            Texts.heading("A car made up for you"),
+            madeUp(model),
+            Texts.heading("An exercise from your trainer"),
+            open);
+    others.getStyleClass().add("hc-practice-others");
+    tabs.setId("practice-tabs");
+    tabs.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
+    VBox.setVgrow(tabs, Priority.ALWAYS);
+    ScrollPane instructor = new ScrollPane(new InstructorPanel(draft, dialogs));
+    instructor.setFitToWidth(true);
+    tabs.getTabs()
+        .addAll(
+            new Tab("Course", course),
+            new Tab("Other cars", others),
+            new Tab("Results", new ResultsPanel(model, dialogs)),
+            new Tab("For an instructor", instructor));
     getChildren()
         .addAll(
-            Texts.large("A car with a hidden fault"),
-            words(
-                "You prime it, watch the needle, clamp hoses, lift injectors, look for wet joints."
-                    + " Each step costs minutes. Then you say what is wrong and how sure you are,"
-                    + " and are told what it was and what your findings could have told you."),
-            open,
-            Texts.large("Or one made up for you"),
-            madeUp(model),
-            instructor(draft, dialogs));
+            Texts.large("Cars with a hidden fault"),
+            words("Test the car, say what is wrong and how sure you are, and choose the repair."),
+            tabs);
+    sceneProperty()
+        .addListener(
+            (property, before, now) -> {
+              if (now != null) {
+                model.listLessons();
+              }
+            });
   }
 
   private static HBox madeUp(PracticeModel model) {
@@ -60,17 +84,9 @@ final class ChoicePanel extends VBox {
           model.makeUp(() -> CircuitTemplates.circuit(chosen), level.getValue(), number.getValue());
         });
     HBox row = new HBox(circuit, named("Level", level), named("Car no.", number), begin);
-    row.setAlignment(Pos.CENTER);
+    row.setAlignment(Pos.CENTER_LEFT);
     row.getStyleClass().add("hc-practice-row");
     return row;
-  }
-
-  private static TitledPane instructor(ExerciseDraft draft, FileDialogs dialogs) {
-    TitledPane pane = new TitledPane("For an instructor", new InstructorPanel(draft, dialogs));
-    pane.setId("practice-instructor");
-    pane.setExpanded(false);
-    pane.setMaxWidth(INSTRUCTOR_WIDTH);
-    return pane;
   }
 
   private static HBox named(String name, Spinner<Integer> spinner) {
@@ -90,6 +106,6 @@ final class ChoicePanel extends VBox {
 
   /** Where the keyboard starts. */
   void focusFirst() {
-    open.requestFocus();
+    course.next().ifPresentOrElse(Button::requestFocus, tabs::requestFocus);
   }
 }

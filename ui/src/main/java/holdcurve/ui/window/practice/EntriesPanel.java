@@ -34,7 +34,7 @@ final class EntriesPanel extends ScrollPane {
     }
     model.entries().forEach(entry -> list.getChildren().add(card(entry)));
     layout();
-    setVvalue(1);
+    setVvalue(0);
   }
 
   private VBox card(PracticeModel.Entry entry) {

@@ -2,14 +2,17 @@ package holdcurve.ui.window.practice;
 
 import holdcurve.common.input.InputException;
 import holdcurve.fault.FaultCatalogue;
+import holdcurve.fault.FaultParameter;
 import holdcurve.file.CircuitWriter;
 import holdcurve.file.ExerciseWriter;
 import holdcurve.file.SafeFile;
 import holdcurve.inference.answer.Suspect;
 import holdcurve.physics.circuit.Circuit;
+import holdcurve.physics.circuit.Unit;
 import holdcurve.record.job.GaugeSpec;
 import holdcurve.training.Exercise;
 import holdcurve.training.HiddenFault;
+import holdcurve.training.PlausibleSize;
 import holdcurve.training.PossibleAnswers;
 import holdcurve.training.PossibleAnswers.Suspicion;
 import holdcurve.training.RandomExercises;
@@ -101,14 +104,23 @@ public final class ExerciseDraft {
     if (one.size().isBlank()) {
       return Optional.of(new HiddenFault(id[0], id[1], Double.NaN));
     }
-    var unit = catalogue.get().byId(id[0]).orElseThrow().parameters().get(0).unit();
+    FaultParameter parameter = catalogue.get().byId(id[0]).orElseThrow().parameters().get(0);
+    Unit unit = parameter.unit();
+    PlausibleSize plausible = new PlausibleSize(parameter);
     try {
       double size = Double.parseDouble(one.size().strip().replace(',', '.'));
-      if (size > 0 && !Double.isInfinite(size)) {
+      if (plausible.holds(unit.toSi(size))) {
         return Optional.of(new HiddenFault(id[0], id[1], unit.toSi(size)));
       }
+      problem.accept(
+          "A size of "
+              + one.size().strip()
+              + " is beyond anything met with: give "
+              + plausible.inUnit()
+              + ".");
+      return Optional.empty();
     } catch (NumberFormatException e) {
-      // told below, like a size that is no use
+      // told below
     }
     problem.accept("'" + one.size() + "' is no size: give a number in " + unit.symbol() + ".");
     return Optional.empty();

@@ -11,20 +11,23 @@ import javafx.animation.AnimationTimer;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
-/** The gauge at the tee, with the clock of the hold under it. */
+/** The gauge at the tee, with the clock of the hold and its speeds under it. */
 final class GaugePanel extends VBox {
-  private static final int[] LAPSES = {1, 20, 60};
-
   /** Where a healthy circuit stands, as shares of the set pressure: common practice [-]. */
   private static final double LOW = 0.8;
 
   private static final double HIGH = 1.05;
+
+  /** A smaller dial can't be read to its divisions [px]. */
+  private static final double LEGIBLE = 262;
 
   private final PracticeModel model;
   private final PressureFormat pressures;
@@ -33,8 +36,6 @@ final class GaugePanel extends VBox {
   private final Button skip = new Button("End");
   private final HBox controls = new HBox();
   private Dial dial;
-  private double lapse = 60;
-  private double elapsed;
 
   private final AnimationTimer run =
       new AnimationTimer() {
@@ -48,7 +49,7 @@ final class GaugePanel extends VBox {
 
         @Override
         public void handle(long now) {
-          advance(before == 0 ? 0 : (now - before) / 1e9);
+          model.advance(before == 0 ? 0 : (now - before) / 1e9);
           before = now;
         }
       };
@@ -63,11 +64,11 @@ final class GaugePanel extends VBox {
     skip.setId("practice-skip");
     skip.setMinWidth(USE_PREF_SIZE);
     skip.setAccessibleText("To the end of the hold");
-    skip.setOnAction(event -> advance(Double.POSITIVE_INFINITY));
+    skip.setOnAction(event -> model.skip());
     controls.setAlignment(Pos.CENTER);
     controls.getStyleClass().add("hc-practice-row");
     ToggleGroup group = new ToggleGroup();
-    for (int times : LAPSES) {
+    for (int times : PracticeModel.SPEEDS) {
       controls.getChildren().add(lapse(times, group));
     }
     controls.getChildren().add(skip);
@@ -76,10 +77,17 @@ final class GaugePanel extends VBox {
     caution.setWrapText(true);
     caution.setMinHeight(USE_PREF_SIZE);
     caution.getStyleClass().addAll("hc-caution", "hc-small");
-    getChildren().addAll(holder, clock, controls, caution);
+    ScrollPane cautions = new ScrollPane(caution);
+    cautions.setFitToWidth(true);
+    cautions.setMinHeight(0);
+    cautions.setPrefHeight(0);
+    VBox.setVgrow(cautions, Priority.ALWAYS);
+    holder.setMinHeight(LEGIBLE);
+    getChildren().addAll(holder, clock, controls, cautions);
     model.session().addListener((property, before, now) -> begin(now));
     pressures.unitProperty().addListener((property, before, now) -> begin(model.session().get()));
     model.watch().addListener((property, before, now) -> watch(now));
+    model.elapsed().addListener((property, before, now) -> show());
     begin(model.session().get());
     watch(model.watch().get());
   }
@@ -90,10 +98,10 @@ final class GaugePanel extends VBox {
     button.setAccessibleText(times == 1 ? "real time" : times + " times faster");
     button.setId("lapse-" + times);
     button.setToggleGroup(group);
-    button.setSelected(times == lapse);
+    button.setSelected(times == model.speed().get());
     button.setOnAction(
         event -> {
-          lapse = times;
+          model.speed().set(times);
           button.setSelected(true);
         });
     return button;
@@ -115,33 +123,27 @@ final class GaugePanel extends VBox {
   }
 
   private void watch(PracticeModel.Watch watch) {
-    elapsed = 0;
     skip.setDisable(watch == null);
     if (watch == null) {
       run.stop();
       clock.setText("Pump stopped");
     } else {
       run.start();
+      show();
     }
   }
 
-  /** Lets time go on; past the end, the hold is over. */
-  void advance(double seconds) {
+  /** The needle stands where the curve ends: no swing of its own comes between. */
+  private void show() {
     PracticeModel.Watch watch = model.watch().get();
     if (watch == null) {
       return;
     }
-    elapsed = Math.min(watch.duration(), elapsed + lapse * seconds);
-    dial.pressure().set(watch.at(elapsed));
+    int seconds = (int) model.elapsed().get();
+    dial.pressure().set(model.needle());
+    dial.shown().set(model.needle());
     clock.setText(
         String.format(
-            Locale.ROOT,
-            "%d:%02d of %.0f min",
-            (int) elapsed / 60,
-            (int) elapsed % 60,
-            watch.duration() / 60));
-    if (elapsed >= watch.duration()) {
-      model.stopWatching();
-    }
+            Locale.ROOT, "%d:%02d of %.0f min", seconds / 60, seconds % 60, watch.duration() / 60));
   }
 }

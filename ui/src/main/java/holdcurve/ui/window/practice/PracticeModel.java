@@ -3,28 +3,33 @@ package holdcurve.ui.window.practice;
 import holdcurve.common.message.Message;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.ExerciseReader;
-import holdcurve.inference.ranking.Ranker;
 import holdcurve.physics.circuit.Circuit;
 import holdcurve.record.finding.Finding;
-import holdcurve.record.job.HoldTest;
 import holdcurve.record.log.Reading;
 import holdcurve.training.Debrief;
 import holdcurve.training.Debriefing;
+import holdcurve.training.EvidenceAssessor;
 import holdcurve.training.Exercise;
 import holdcurve.training.PossibleAnswers.Suspicion;
 import holdcurve.training.RandomExercises;
 import holdcurve.training.RepairChoice;
-import holdcurve.training.RepairScore;
 import holdcurve.training.StatedOdds;
 import holdcurve.training.Step;
 import holdcurve.training.TrainingSession;
+import holdcurve.ui.practice.Course;
 import holdcurve.ui.practice.PracticeResults;
+import holdcurve.ui.practice.PracticeResults.Result;
+import holdcurve.ui.window.frame.Desk;
+import holdcurve.ui.window.job.PracticeLog;
+import holdcurve.ui.window.job.PressureFormat;
+import holdcurve.ui.window.job.QuestionModel;
 import holdcurve.ui.window.job.WorkModel;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
@@ -32,6 +37,7 @@ import javafx.beans.Observable;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.IntegerBinding;
 import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.IntegerProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyDoubleProperty;
@@ -41,6 +47,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.property.SimpleDoubleProperty;
 import javafx.beans.property.SimpleIntegerProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.FXCollections;
@@ -87,14 +94,25 @@ public final class PracticeModel {
     }
   }
 
+  /** How many times faster than in truth a hold may go by. */
+  public static final List<Integer> SPEEDS = List.of(1, 20, 60);
+
   private final WorkModel work;
+  private final QuestionModel questions;
+  private final PracticeLog log;
+  private final PressureFormat pressures;
   private final Supplier<FaultCatalogue> catalogue;
-  private final Function<FaultCatalogue, Ranker> ranker;
+  private final Function<FaultCatalogue, EvidenceAssessor> evidence;
+  private final ObservableList<Course.Lesson> lessons = FXCollections.observableArrayList();
+  private final DoubleProperty elapsed = new SimpleDoubleProperty();
+  private final IntegerProperty speed = new SimpleIntegerProperty(60);
+  private final ObservableList<Reading> noted = FXCollections.observableArrayList();
+  private final ReadOnlyStringWrapper told = new ReadOnlyStringWrapper("");
+  private double typingSince = Double.NaN;
   private final ObjectProperty<TrainingSession> session = new SimpleObjectProperty<>();
   private final ObjectProperty<Watch> watch = new SimpleObjectProperty<>();
   private final ObjectProperty<Debrief> debrief = new SimpleObjectProperty<>();
   private final ReadOnlyObjectWrapper<RepairChoice> repairs = new ReadOnlyObjectWrapper<>();
-  private final ReadOnlyObjectWrapper<RepairScore> repair = new ReadOnlyObjectWrapper<>();
   private final ReadOnlyStringWrapper named = new ReadOnlyStringWrapper("");
   private final ReadOnlyStringWrapper saved = new ReadOnlyStringWrapper("");
   private final BooleanProperty busy = new SimpleBooleanProperty();
@@ -106,19 +124,48 @@ public final class PracticeModel {
       Bindings.createIntegerBinding(
           () -> answers.stream().mapToInt(one -> one.percent().get()).sum(), answers);
 
+  private String mark = "";
+  private WorkModel.Item preparing;
   private Debrief prepared;
   private List<RepairChoice.Option> done;
 
   /**
-   * @param work runs what takes long
+   * @param desk runs what takes long, asks, and keeps what was scored
    * @param catalogue faults that a car may have
-   * @param ranker judges the evidence for the debrief
+   * @param evidence judges what was found out, for the debrief
    */
   public PracticeModel(
-      WorkModel work, Supplier<FaultCatalogue> catalogue, Function<FaultCatalogue, Ranker> ranker) {
-    this.work = work;
+      Desk desk,
+      Supplier<FaultCatalogue> catalogue,
+      Function<FaultCatalogue, EvidenceAssessor> evidence) {
+    this.work = desk.jobs().work();
+    this.questions = desk.jobs().questions();
+    this.log = desk.practice();
+    this.pressures = desk.jobs().pressures();
     this.catalogue = catalogue;
-    this.ranker = ranker;
+    this.evidence = evidence;
+  }
+
+  /** Lists the exercises that come with the program, once. */
+  public void listLessons() {
+    if (lessons.isEmpty()) {
+      work.start("Listing the exercises", progress -> Course.lessons(), lessons::setAll);
+    }
+  }
+
+  /** The course, in order; empty before it is listed. */
+  public ObservableList<Course.Lesson> lessons() {
+    return lessons;
+  }
+
+  /** The first exercise of the course without a score; empty where all have one. */
+  public Optional<Course.Lesson> nextLesson() {
+    return lessons.stream().filter(one -> log.best(one.title()).isEmpty()).findFirst();
+  }
+
+  /** What was scored here, newest first. */
+  public PracticeLog log() {
+    return log;
   }
 
   /** Takes an exercise from a file. */
@@ -145,7 +192,7 @@ public final class PracticeModel {
     entries.clear();
     forgetAnswer();
     used.set(0);
-    watch.set(null);
+    watch(null);
     debrief.set(null);
     answers.setAll(
         fresh.answers().stream()
@@ -156,8 +203,11 @@ public final class PracticeModel {
 
   /** Back to the choice of a car. */
   public void leave() {
+    if (preparing != null) {
+      preparing.cancel();
+    }
     session.set(null);
-    watch.set(null);
+    watch(null);
     debrief.set(null);
     forgetAnswer();
   }
@@ -166,7 +216,6 @@ public final class PracticeModel {
     prepared = null;
     done = null;
     repairs.set(null);
-    repair.set(null);
     saved.set("");
   }
 
@@ -181,7 +230,7 @@ public final class PracticeModel {
         && session.get().hasTimeFor(step);
   }
 
-  /** Does a step; a hold is then watched until {@link #stopWatching}. */
+  /** Does a step; a hold is then watched and read until {@link #doneReading}. */
   public void take(Step step) {
     if (!canTake(step)) {
       return;
@@ -205,26 +254,112 @@ public final class PracticeModel {
   private void taken(Watch now) {
     used.set(session.get().used());
     if (now.taken().hold().isPresent()) {
-      watch.set(now);
+      watch(now);
     } else {
       entries.add(
+          0,
           new Entry(
               now.taken().step().words(),
               now.taken().found().stream().map(Finding::message).toList()));
     }
   }
 
-  /** The hold is over: its readings go into the list. */
-  public void stopWatching() {
-    Watch over = watch.get();
-    if (over != null) {
-      watch.set(null);
-      HoldTest hold = over.taken().hold().orElseThrow();
-      entries.add(
-          new Entry(
-              over.taken().step().words(),
-              hold.log().hold().stream().map(PracticeModel::line).toList()));
+  private void watch(Watch now) {
+    noted.clear();
+    told.set("");
+    elapsed.set(0);
+    typingSince = Double.NaN;
+    watch.set(now);
+  }
+
+  /** Lets time go on. At more than one second a second it waits while a reading is typed. */
+  public void advance(double seconds) {
+    Watch now = watch.get();
+    boolean waits = !Double.isNaN(typingSince) && speed.get() > 1;
+    if (now != null && !waits) {
+      elapsed.set(Math.min(now.duration(), elapsed.get() + speed.get() * seconds));
     }
+  }
+
+  /** To the end of the hold. */
+  public void skip() {
+    if (watch.get() != null) {
+      elapsed.set(watch.get().duration());
+    }
+  }
+
+  /** Where the needle stands now [Pa gauge]; dial and curve both show this. */
+  public double needle() {
+    return watch.get() == null ? 0 : watch.get().at(elapsed.get());
+  }
+
+  /** The reading that is typed belongs to the moment at which typing began. */
+  public void typing(boolean now) {
+    typingSince = !now ? Double.NaN : Double.isNaN(typingSince) ? elapsed.get() : typingSince;
+  }
+
+  /**
+   * Notes a reading.
+   *
+   * @return whether it can be one; if not, {@link #told} says why
+   */
+  public boolean note(String typed) {
+    OptionalDouble pressure = pressures.parse(typed);
+    double most = session.get().exercise().gauge().most();
+    if (watch.get() == null || pressure.isEmpty()) {
+      told.set("'" + typed + "' is no number: type what the needle shows, such as 1.85.");
+      return false;
+    }
+    if (pressure.getAsDouble() > most) {
+      told.set(pressures.text(pressure.getAsDouble()) + " is beyond the end of this gauge.");
+      return false;
+    }
+    if (noted.size() == TrainingSession.MOST_READINGS) {
+      told.set(noted.size() + " readings are enough. Press Done.");
+      return false;
+    }
+    double at = Math.rint(Double.isNaN(typingSince) ? elapsed.get() : typingSince);
+    double shown = pressures.parse(pressures.number(pressure.getAsDouble())).orElseThrow();
+    noted.removeIf(other -> other.time() >= at);
+    noted.add(Reading.of(at, shown));
+    typingSince = Double.NaN;
+    told.set("");
+    return true;
+  }
+
+  /** Takes the last reading back. */
+  public void takeBack() {
+    if (!noted.isEmpty()) {
+      noted.remove(noted.size() - 1);
+    }
+  }
+
+  /** The hold is over, and what the learner noted is what counts. */
+  public void doneReading() {
+    if (watch.get() != null && canBeDone()) {
+      session.get().read(List.copyOf(noted));
+      stopWatching(List.copyOf(noted));
+    }
+  }
+
+  private boolean canBeDone() {
+    return noted.size() >= TrainingSession.FEWEST_READINGS;
+  }
+
+  /** The hold is over, and a practised eye has read it. */
+  public void readForMe() {
+    if (watch.get() != null) {
+      stopWatching(watch.get().taken().hold().orElseThrow().log().hold());
+    }
+  }
+
+  private void stopWatching(List<Reading> readings) {
+    Watch over = watch.get();
+    watch(null);
+    entries.add(
+        0,
+        new Entry(
+            over.taken().step().words(), readings.stream().map(PracticeModel::line).toList()));
   }
 
   private static Message line(Reading reading) {
@@ -242,24 +377,44 @@ public final class PracticeModel {
     return session.get().belief(said);
   }
 
-  /** Gives the answer. What to repair is asked for while the debrief is prepared. */
+  /** Gives the answer; one without any odds is asked about first. */
   public void answer() {
     if (session.get() == null || busy.get() || watch.get() != null || stated.get() > 100) {
       return;
     }
+    if (stated.get() == 0) {
+      questions.ask(
+          "You gave no odds, so every answer counts alike. Is that meant?",
+          new QuestionModel.Answer("Submit without odds", this::submit, false));
+    } else {
+      submit();
+    }
+  }
+
+  /** What to repair is asked for while the debrief is prepared. */
+  private void submit() {
     TrainingSession at = session.get();
     StatedOdds last = belief();
     forgetAnswer();
     named.set(words(at, last.leading()));
     repairs.set(RepairChoice.of(at, last.leading()));
-    busyWith(
+    preparing =
         work.start(
                 "Preparing the debrief",
                 progress ->
-                    new Debriefing(ranker.apply(catalogue.get()), catalogue.get(), 1)
+                    new Debriefing(evidence.apply(catalogue.get()), catalogue.get())
                         .of(at, last, progress),
                 this::prepared)
-            .ifBrokenOff(this::forgetAnswer));
+            .ifBrokenOff(this::forgetAnswer);
+    busyWith(preparing);
+  }
+
+  /** Stops preparing the debrief; the learner is back at the car. */
+  public void stopPreparing() {
+    if (preparing != null) {
+      preparing.cancel();
+      forgetAnswer();
+    }
   }
 
   private static String words(TrainingSession at, String id) {
@@ -285,24 +440,57 @@ public final class PracticeModel {
 
   private void showDebrief() {
     if (prepared != null && done != null) {
-      repair.set(repairs.get().judge(done, prepared));
+      Debrief told = prepared.repaired(repairs.get().judge(done, prepared));
       repairs.set(null);
-      debrief.set(prepared);
+      log.add(Result.of(session.get().exercise(), told, mark));
+      debrief.set(told);
     }
   }
 
+  /** The learner's own word for results, kept until another is given. */
+  public void mark(String text) {
+    mark = text;
+    log.mark(text);
+  }
+
+  /** The learner's own word for results. */
+  public String mark() {
+    return mark;
+  }
+
   /** Adds the score to a class's file, in the background. */
-  public void saveScore(Path file, String mark) {
-    Exercise exercise = session.get().exercise();
-    Debrief told = debrief.get();
-    Optional<RepairScore> repaired = Optional.ofNullable(repair.get());
+  public void saveScore(Path file) {
+    Result result = Result.of(session.get().exercise(), debrief.get(), mark);
     work.start(
         "Writing the score",
         progress -> {
-          PracticeResults.add(file, exercise, told, repaired, mark);
+          PracticeResults.add(file, result);
           return file;
         },
         written -> saved.set("Added to " + written.getFileName() + "."));
+  }
+
+  /** Writes everything that was scored here. */
+  public void saveResults(Path file) {
+    List<Result> all = List.copyOf(log.all());
+    work.start(
+        "Writing the results",
+        progress -> {
+          PracticeResults.write(file, all);
+          return file;
+        },
+        written -> saved.set("Written to " + written.getFileName() + "."));
+  }
+
+  /** Adds a class's results from a file. */
+  public void addResults(Path file) {
+    work.start(
+        "Reading the results",
+        progress -> PracticeResults.read(file),
+        read -> {
+          log.addFrom(read);
+          saved.set("Added from " + file.getFileName() + ".");
+        });
   }
 
   /** However the work ends, done, failed or stopped, the page can be used again. */
@@ -335,9 +523,24 @@ public final class PracticeModel {
     return named.getReadOnlyProperty();
   }
 
-  /** What the repairs done are worth; null before. */
-  public ReadOnlyObjectProperty<RepairScore> repairScore() {
-    return repair.getReadOnlyProperty();
+  /** How far the hold is [s]. */
+  public ReadOnlyDoubleProperty elapsed() {
+    return elapsed;
+  }
+
+  /** How many times faster than in truth it goes by [-]. */
+  public IntegerProperty speed() {
+    return speed;
+  }
+
+  /** What the learner read so far, in the order of time. */
+  public ObservableList<Reading> noted() {
+    return noted;
+  }
+
+  /** Why a reading can't be one; empty for nothing. */
+  public ReadOnlyStringProperty told() {
+    return told.getReadOnlyProperty();
   }
 
   /** Where the score was added, in a sentence; empty for nowhere yet. */
@@ -355,7 +558,7 @@ public final class PracticeModel {
     return used.getReadOnlyProperty();
   }
 
-  /** What has been found out, oldest first. */
+  /** What has been found out, newest first. */
   public ObservableList<Entry> entries() {
     return entries;
   }

@@ -34,6 +34,7 @@ public final class PracticePage implements Page {
   private final ChoicePanel choice;
   private final BorderPane bay = new BorderPane();
   private final StepsPanel steps;
+  private final WatchPanel watch;
 
   public PracticePage(
       PracticeModel model, ExerciseDraft draft, FileDialogs dialogs, PressureFormat pressures) {
@@ -52,13 +53,34 @@ public final class PracticePage implements Page {
     bay.setTop(head());
     bay.setLeft(gauge);
     steps = new StepsPanel(model);
-    bay.setCenter(new VBox(steps, entries));
+    watch = new WatchPanel(model, pressures);
+    showWatch(false);
+    bay.setCenter(new VBox(steps, watch, entries));
+    model.watch().addListener((property, before, now) -> watching(before != null, now != null));
     bay.setRight(belief);
     content.getChildren().add(choice);
     pressures.unitProperty().addListener((property, before, now) -> tellAgain());
     model.session().addListener((property, before, now) -> turn());
     model.debrief().addListener((property, before, now) -> turn());
     model.repairs().addListener((property, before, now) -> turn());
+  }
+
+  /** While a needle moves, its curve stands where the steps stood. */
+  private void showWatch(boolean now) {
+    watch.setVisible(now);
+    watch.setManaged(now);
+    steps.setVisible(!now);
+    steps.setManaged(!now);
+  }
+
+  private void watching(boolean before, boolean now) {
+    showWatch(now);
+    if (now) {
+      watch.focusFirst();
+    } else if (before) {
+      steps.requestFocus();
+      steps.back();
+    }
   }
 
   private Node head() {
@@ -108,8 +130,7 @@ public final class PracticePage implements Page {
     if (session == null) {
       content.getChildren().setAll(choice);
     } else if (debrief != null) {
-      DebriefPanel told =
-          new DebriefPanel(session, debrief, model, pressures.unit(), this::saveScore);
+      DebriefPanel told = new DebriefPanel(debrief, model, pressures.unit(), this::saveScore);
       content.getChildren().setAll(told);
       told.requestFocus();
     } else if (model.repairs().get() != null) {
@@ -128,10 +149,8 @@ public final class PracticePage implements Page {
     }
   }
 
-  private void saveScore(String mark) {
-    dialogs
-        .save(FileKind.SCORES, null, "scores.csv")
-        .ifPresent(file -> model.saveScore(file, mark));
+  private void saveScore() {
+    dialogs.save(FileKind.SCORES, null, "scores.csv").ifPresent(model::saveScore);
   }
 
   @Override

@@ -36,9 +36,7 @@ final class RepairPanel extends ScrollPane {
             title,
             Texts.words("You named: " + model.named().get() + "."),
             Texts.words(
-                "Tick every repair you would make. Each costs the owner money: what changes nothing"
-                    + " is points lost.",
-                "hc-muted"));
+                "Tick every repair you would make. Each costs the owner money.", "hc-muted"));
     int number = 1;
     for (RepairChoice.Option option : choice.options()) {
       CheckBox box = new CheckBox(option.words());
@@ -48,12 +46,12 @@ final class RepairPanel extends ScrollPane {
       boxes.put(option, box);
       page.getChildren().add(box);
     }
-    page.getChildren().addAll(Texts.caution(StepCautions.REPAIR), done(), waiting());
+    page.getChildren().addAll(Texts.caution(StepCautions.REPAIR), done(), waiting(), stop());
     setContent(page);
   }
 
   private Button done() {
-    Button done = new Button("Do it, and hear what it was");
+    Button done = new Button("Do it and show the debrief");
     done.setId("practice-repair-done");
     done.setOnAction(event -> model.repair(chosen()));
     BooleanExpression any = null;
@@ -75,6 +73,14 @@ final class RepairPanel extends ScrollPane {
                 .then("The debrief is being prepared meanwhile.")
                 .otherwise("The debrief is ready."));
     return waiting;
+  }
+
+  private Button stop() {
+    Button stop = new Button("Stop, back to the car");
+    stop.setId("practice-stop");
+    stop.visibleProperty().bind(model.busy());
+    stop.setOnAction(event -> model.stopPreparing());
+    return stop;
   }
 
   private List<RepairChoice.Option> chosen() {

@@ -65,7 +65,7 @@ final class StepsPanel extends GridPane {
     }
   }
 
-  private void back() {
+  void back() {
     if (isFocused() && taken != null && !taken.isDisabled()) {
       taken.requestFocus();
     } else if (isFocused()) {

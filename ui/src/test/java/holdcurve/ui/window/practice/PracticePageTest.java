@@ -11,7 +11,7 @@ import holdcurve.common.message.PressureUnit;
 import holdcurve.fault.FaultCatalogue;
 import holdcurve.file.ExerciseReader;
 import holdcurve.file.JobReader;
-import holdcurve.inference.ranking.Ranker;
+import holdcurve.training.EvidenceAssessor;
 import holdcurve.training.Exercise;
 import holdcurve.training.RepairChoice;
 import holdcurve.training.TrainingCar;
@@ -19,15 +19,20 @@ import holdcurve.ui.theme.Appearance;
 import holdcurve.ui.theme.Theme;
 import holdcurve.ui.window.SceneImage;
 import holdcurve.ui.window.TypingRobot;
+import holdcurve.ui.window.frame.Desk;
 import holdcurve.ui.window.frame.FileDialogs;
 import holdcurve.ui.window.frame.FileKind;
 import holdcurve.ui.window.job.OpenJobModel;
+import holdcurve.ui.window.job.PracticeLog;
+import holdcurve.ui.window.job.PressureFormat;
+import holdcurve.ui.window.job.QuestionModel;
 import holdcurve.ui.window.plot.Dial;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import javafx.scene.Node;
 import javafx.scene.Scene;
@@ -37,9 +42,9 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.Slider;
+import javafx.scene.control.TabPane;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
-import javafx.scene.control.TitledPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
@@ -66,6 +71,9 @@ class PracticePageTest {
 
   private final Appearance looks = new Appearance();
   private PracticeModel model;
+  private PracticeLog log;
+  private QuestionModel questions;
+  private PressureFormat pressures;
   private Stage stage;
   private boolean broken;
 
@@ -81,7 +89,11 @@ class PracticePageTest {
             },
             Runnable::run,
             Runnable::run);
-    model = new PracticeModel(jobs.work(), FaultCatalogue::load, this::ranker);
+    Desk desk = Desk.alone(jobs, looks, new Asked());
+    log = desk.practice();
+    questions = jobs.questions();
+    pressures = jobs.pressures();
+    model = new PracticeModel(desk, FaultCatalogue::load, this::evidence);
     ExerciseDraft draft = new ExerciseDraft(jobs.work(), FaultCatalogue::load, new Random(3));
     run(
         () -> {
@@ -107,16 +119,21 @@ class PracticePageTest {
     }
 
     @Override
+    public Optional<Path> choose(FileKind kind, Path near) {
+      return Optional.of(folder.resolve("other-class.csv"));
+    }
+
+    @Override
     public Optional<Path> save(FileKind kind, Path near, String name) {
       return Optional.of(folder.resolve(name));
     }
   }
 
-  private Ranker ranker(FaultCatalogue catalogue) {
+  private EvidenceAssessor evidence(FaultCatalogue catalogue) {
     if (broken) {
-      throw InputException.at("test", "ranker", "it is broken", "mend it");
+      throw InputException.at("test", "evidence", "it is broken", "mend it");
     }
-    return new KnowingRanker(TRUTH, OTHER);
+    return new KnowingEvidence(TRUTH, OTHER);
   }
 
   @AfterEach
@@ -152,6 +169,15 @@ class PracticePageTest {
         .collect(Collectors.joining("\n"));
   }
 
+  private void type(String reading) throws Exception {
+    run(() -> ((TextField) find("practice-reading")).setText(reading));
+    press("practice-note");
+  }
+
+  private void pass(double seconds) throws Exception {
+    run(() -> model.advance(seconds));
+  }
+
   @Test
   void fromTheChoiceOfACarToTheDebrief() throws Exception {
     pictures("practice-choice");
@@ -160,16 +186,30 @@ class PracticePageTest {
     press("step-hold");
     assertNotNull(model.watch().get(), "the needle is watched");
     assertTrue(((Button) stage.getScene().lookup("#step-hold")).isDisabled(), "one at a time");
-    run(() -> SceneImage.write(stage.getScene(), FOLDER.resolve("practice-watching.png")));
+    type("2,02");
+    pass(240);
+    type("1.10");
+    for (Theme theme : Theme.values()) {
+      run(() -> looks.themeProperty().set(theme));
+      Path file = FOLDER.resolve("practice-watching-" + theme.styleClass() + ".png");
+      run(() -> SceneImage.write(stage.getScene(), file));
+    }
     press("practice-skip");
+    assertTrue(shown().contains("10:00 of 10 min"), shown());
+    type("0.4");
+    press("practice-done");
     assertNull(model.watch().get());
     assertEquals(1, model.entries().size());
+    assertTrue(shown().contains("  2.02 bar"), shown());
+    assertTrue(Pattern.compile("\\n4:\\d\\d  1.10 bar").matcher(shown()).find(), shown());
+    assertTrue(shown().contains("10:00  0.40 bar"), shown());
     sureOf(TRUTH, 40);
     sureOf(OTHER, 70);
     assertTrue(shown().contains("110 % in all: take some back"), shown());
     assertTrue(((Button) stage.getScene().lookup("#practice-answer")).isDisabled());
     sureOf(OTHER, 50);
     press("step-look-at-joints");
+    assertEquals("Prime, wipe the joints and look for wet ones", model.entries().get(0).step());
     assertFalse(shown().contains("It was"), "nothing is given away");
     pictures("practice-working");
     press("practice-answer");
@@ -181,19 +221,108 @@ class PracticePageTest {
     tick(OTHER);
     press("practice-repair-done");
     assertFalse(model.debrief().get().isRight());
-    assertTrue(shown().contains("Repair: 5 of 10 points."), shown());
+    assertTrue(shown().startsWith("Wrong part\nScore: "), shown());
     assertTrue(shown().contains("It was: Check valve leaks back to the tank"), shown());
-    assertTrue(shown().contains("Score:"));
+    assertTrue(shown().contains("2.02 bar, "), "as typed: " + shown());
+    assertTrue(shown().contains("10 of 20"), "half of the repair: " + shown());
     pictures("practice-debrief");
+    run(() -> pressures.unitProperty().set(PressureUnit.PSI));
+    assertTrue(shown().contains(" min later 5.8 psi"), shown());
     run(() -> ((TextField) find("score-mark")).setText("bench 3"));
     press("save-score");
     assertTrue(shown().contains("Added to scores.csv."), shown());
     List<String> lines = Files.readAllLines(folder.resolve("scores.csv"));
     assertEquals(2, lines.size());
     assertTrue(lines.get(1).startsWith("bench 3,"), lines.get(1));
-    assertTrue(lines.get(1).endsWith(",no,5"), lines.get(1));
+    assertTrue(lines.get(1).endsWith(",no"), lines.get(1));
+    assertEquals("bench 3", log.all().get(0).mark());
     press("practice-again");
     assertNotNull(stage.getScene().lookup("#practice-choice"));
+    assertTrue(shown().contains("Best: " + log.all().get(0).score()), "progress: " + shown());
+    pictures("practice-progress");
+  }
+
+  /** One position feeds both: the needle stands where the curve ends, whatever the speed. */
+  @Test
+  void dialAndCurveMoveTogether() throws Exception {
+    run(() -> model.open(EXERCISE));
+    press("step-hold");
+    run(() -> model.advance(0));
+    Dial dial = (Dial) stage.getScene().lookup(".hc-dial");
+    for (int speed : PracticeModel.SPEEDS) {
+      press("lapse-" + speed);
+      double before = model.elapsed().get();
+      pass(1);
+      assertEquals(before + speed, model.elapsed().get(), 2.0 * speed, "frames go on too");
+      run(
+          () -> {
+            model.advance(0.1);
+            assertEquals(model.watch().get().at(model.elapsed().get()), dial.shown().get(), 1e-9);
+          });
+    }
+  }
+
+  @Test
+  void timeWaitsWhileAReadingIsTypedAndStampsItsBeginning() throws Exception {
+    run(() -> model.open(EXERCISE));
+    press("step-hold");
+    press("lapse-60");
+    run(
+        () -> {
+          model.advance(1);
+          ((TextField) find("practice-reading")).setText("1.9");
+          double at = model.elapsed().get();
+          model.advance(5);
+          assertEquals(at, model.elapsed().get());
+          assertTrue(model.note("1.9"));
+          assertEquals(Math.rint(at), model.noted().get(0).time());
+        });
+    run(
+        () -> {
+          assertFalse(model.note("ninety"));
+          assertTrue(model.told().get().startsWith("'ninety' is no number"));
+          assertFalse(model.note("9.9"));
+          assertTrue(model.told().get().contains("beyond the end of this gauge"));
+        });
+    assertTrue(((Button) find("practice-done")).isDisabled(), "one reading is too few");
+    press("practice-take-back");
+    assertTrue(model.noted().isEmpty());
+  }
+
+  @Test
+  void anAnswerOfAllZerosIsAskedAbout() throws Exception {
+    run(() -> model.open(EXERCISE));
+    press("practice-answer");
+    assertNull(model.repairs().get());
+    QuestionModel.Question asked = questions.askedProperty().get();
+    assertTrue(asked.sentence().startsWith("You gave no odds"), asked.sentence());
+    run(() -> questions.answer(asked.answers().get(0)));
+    assertNotNull(model.repairs().get());
+  }
+
+  @Test
+  void theCourseIsListedInOrderWithLevelAndStory() throws Exception {
+    assertEquals(14, model.lessons().size());
+    assertTrue(shown().contains("Level 5"), shown());
+    assertTrue(shown().contains(model.lessons().get(0).story()), shown());
+    press("course-" + model.lessons().get(0).name());
+    assertNotNull(model.session().get());
+  }
+
+  @Test
+  void aClassIsCollectedInOneTable() throws Exception {
+    Files.writeString(
+        folder.resolve("other-class.csv"),
+        "mark,exercise,level,score\r\nbench 1,Car a-2,2,61\r\nbench 2,Car a-2,2,48\r\n");
+    run(() -> ((TabPane) find("practice-tabs")).getSelectionModel().select(2));
+    press("results-add");
+    assertEquals(2, log.all().size());
+    press("results-add");
+    assertEquals(2, log.all().size(), "the same lines again change nothing");
+    pictures("practice-results");
+    press("results-save");
+    List<String> lines = Files.readAllLines(folder.resolve("class-results.csv"));
+    assertTrue(lines.get(1).startsWith("bench 1,Car a-2,2,61"), lines.get(1));
   }
 
   @Test
@@ -203,7 +332,9 @@ class PracticePageTest {
     new TypingRobot().push(KeyCode.SPACE);
     WaitForAsyncUtils.waitForFxEvents();
     assertNotNull(model.watch().get());
+    assertEquals("practice-reading", stage.getScene().getFocusOwner().getId());
     press("practice-skip");
+    press("practice-read-for-me");
     assertEquals("step-hold", stage.getScene().getFocusOwner().getId());
   }
 
@@ -211,6 +342,7 @@ class PracticePageTest {
   void aDebriefThatBreaksOffLeavesThePageInUse() throws Exception {
     broken = true;
     run(() -> model.open(EXERCISE));
+    sureOf(TRUTH, 30);
     press("practice-answer");
     assertNull(model.debrief().get());
     assertFalse(model.busy().get());
@@ -243,7 +375,7 @@ class PracticePageTest {
   void theHiddenFaultShowsNowhereBeforehand() throws Exception {
     run(() -> model.open(EXERCISE));
     press("step-hold");
-    press("practice-skip");
+    press("practice-read-for-me");
     String name = "Check valve leaks back to the tank";
     assertEquals(1, shown().split(name, -1).length - 1, "once, in the list of answers");
     assertFalse(stage.getScene().getRoot().toString().contains("secret"));
@@ -251,7 +383,7 @@ class PracticePageTest {
 
   @Test
   void instructorWritesASealedExerciseAndAClassSet() throws Exception {
-    run(() -> ((TitledPane) find("practice-instructor")).setExpanded(true));
+    run(() -> ((TabPane) find("practice-tabs")).getSelectionModel().select(3));
     press("instructor-save");
     assertTrue(((Label) find("instructor-told")).getText().startsWith("Give it a title"));
     run(
@@ -261,6 +393,12 @@ class PracticePageTest {
           ((ComboBox<?>) find("instructor-fault-1")).getSelectionModel().select(1);
           ((TextField) find("instructor-size-1")).setText("0,6");
         });
+    run(() -> ((TextField) find("instructor-size-1")).setText("60000"));
+    press("instructor-save");
+    String told = ((Label) find("instructor-told")).getText();
+    assertTrue(told.startsWith("A size of 60000 is beyond anything met with: give "), told);
+    assertTrue(told.endsWith(" mL/min."), told);
+    run(() -> ((TextField) find("instructor-size-1")).setText("0,6"));
     pictures("practice-instructor");
     press("instructor-save");
     Exercise written = ExerciseReader.read(folder.resolve("evening-car.exercise.json"));
