@@ -21,6 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /**
  * Answers that no step of an exercise can tell apart, read off the network and off what each leaves
@@ -99,6 +100,11 @@ final class AnswerClasses {
             .map(one -> first.getOrDefault(one, one))
             .distinct()
             .toList());
+  }
+
+  /** The classes of an answer's faults, one each. */
+  Set<String> classesOf(String id) {
+    return RepairChoice.faults(id).stream().map(this::classOf).collect(Collectors.toSet());
   }
 
   /** An answer, and all that nothing tells from it. */

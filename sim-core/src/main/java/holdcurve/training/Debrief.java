@@ -71,9 +71,13 @@ public record Debrief(
    */
   public record Curves(
       TrainingSession.Taken taken, double[] times, double[] truth, double[] other) {
-    /** How far the two lie apart at the end [Pa]. */
-    public double apart() {
-      return Math.abs(truth[truth.length - 1] - other[other.length - 1]);
+    /** Where the two lie farthest apart: a place in {@link #times}. */
+    public int farthest() {
+      int at = 0;
+      for (int i = 1; i < times.length; i++) {
+        at = Math.abs(truth[i] - other[i]) > Math.abs(truth[at] - other[at]) ? i : at;
+      }
+      return at;
     }
   }
 

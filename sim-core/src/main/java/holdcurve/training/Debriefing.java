@@ -10,6 +10,7 @@ import holdcurve.record.job.HoldTest;
 import holdcurve.record.log.Reading;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -20,6 +21,9 @@ public final class Debriefing {
   /** Pieces in which curves are drawn. */
   private static final int PIECES = 40;
 
+  /** Who gives each of two faults so much has named both: assumed [-]. */
+  private static final double BOTH = 0.3;
+
   private final EvidenceAssessor assessor;
   private final FaultCatalogue catalogue;
 
@@ -29,24 +33,26 @@ public final class Debriefing {
   }
 
   /**
-   * One assessment a step, of which a session has {@value TrainingSession#MOST_STEPS} at most.
+   * One assessment a step, of which a session has {@value TrainingSession#MOST_STEPS} at most, and
+   * one of all the exercise's steps.
    *
    * @param answer the learner's last belief
    */
   public Debrief of(TrainingSession session, StatedOdds answer, Progress progress) {
     AnswerClasses classes = AnswerClasses.of(session.exercise(), catalogue);
     String truth = session.car().truth();
-    Set<String> right = classes.with(truth);
+    Set<String> right = new LinkedHashSet<>(classes.with(truth));
+    right.addAll(asLikely(session, truth, progress));
     List<Evidence> known = known(session, progress);
     Evidence last = known.get(known.size() - 1);
-    String named = right.contains(answer.leading()) ? truth : answer.leading();
+    StatedOdds stated = classes.of(answer);
+    String named = named(answer, stated, classes, truth, right);
     List<Debrief.Line> lines = lines(session, classes, right, known, named);
     List<Evidence.Worth> open =
         last.worth().stream()
             .filter(one -> session.hasTimeFor(one.step()))
             .filter(one -> one.bits() >= StepWorth.WORTHWHILE)
             .toList();
-    StatedOdds stated = classes.of(answer);
     StatedOdds supported = classes.of(last.odds());
     StatedOdds prior = classes.of(known.get(0).odds());
     double gained = supported.gainedOver(prior);
@@ -60,8 +66,8 @@ public final class Debriefing {
         right,
         suspicion(session, named),
         lines,
-        answer.of(right),
-        last.odds().of(right),
+        stated.of(classes.classesOf(truth)),
+        supported.of(classes.classesOf(truth)),
         new Score(
             Score.odds(stated, supported, prior),
             Score.odds(supported, supported, prior),
@@ -70,6 +76,41 @@ public final class Debriefing {
         Optional.empty(),
         open.stream().map(Evidence.Worth::step).findFirst(),
         last.explained());
+  }
+
+  /** Answers that every step together leaves as likely as the truth: nobody could know better. */
+  private Set<String> asLikely(TrainingSession session, String truth, Progress progress) {
+    if (truth.contains("+")) {
+      return Set.of();
+    }
+    TrainingSession all = new TrainingSession(endless(session.exercise()), catalogue);
+    session.exercise().steps().stream()
+        .filter(all::hasTimeFor)
+        .forEach(step -> all.take(step, all.even()));
+    StatedOdds odds = assessor.after(all, all.taken().size(), progress).odds();
+    double least = odds.of(Set.of(truth));
+    return session.answers().stream()
+        .map(PossibleAnswers.Suspicion::id)
+        .filter(id -> odds.of(Set.of(id)) > least)
+        .collect(Collectors.toSet());
+  }
+
+  private static Exercise endless(Exercise e) {
+    return new Exercise(
+        e.title(), e.level(), e.story(), e.circuit(), e.gauge(), e.steps(), 1e9, e.secret());
+  }
+
+  /** The truth, if it was named; of two faults at once each may have its own odds. */
+  private static String named(
+      StatedOdds answer,
+      StatedOdds stated,
+      AnswerClasses classes,
+      String truth,
+      Set<String> right) {
+    Set<String> faults = classes.classesOf(truth);
+    boolean both =
+        faults.size() > 1 && faults.stream().allMatch(one -> stated.of(Set.of(one)) >= BOTH);
+    return both || right.contains(answer.leading()) ? truth : answer.leading();
   }
 
   /** What was known before the first step, and after each. */
@@ -103,6 +144,7 @@ public final class Debriefing {
       List<Evidence> known,
       String named) {
     TrainingCar other = other(session, right.contains(named) ? Suspect.NONE : named);
+    Set<String> truth = classes.classesOf(session.car().truth());
     List<Debrief.Line> lines = new ArrayList<>();
     double used = 0;
     for (int i = 0; i < session.taken().size(); i++) {
@@ -116,8 +158,8 @@ public final class Debriefing {
           new Debrief.Line(
               taken.step(),
               cameOf(taken),
-              taken.before().of(right),
-              now.odds().of(right),
+              classes.of(taken.before()).of(truth),
+              classes.of(now.odds()).of(truth),
               now.leading(),
               classes.of(now.odds()).gainedOver(classes.of(before.odds())),
               StepWorth.of(taken.step(), affordable, before),
@@ -198,7 +240,7 @@ public final class Debriefing {
             .toList();
     return new PossibleAnswers.Suspicion(
         id,
-        parts.stream().map(PossibleAnswers.Suspicion::words).collect(Collectors.joining(", and ")),
+        parts.stream().map(PossibleAnswers.Suspicion::words).collect(Collectors.joining(". And: ")),
         parts.stream().map(PossibleAnswers.Suspicion::where).collect(Collectors.joining(", ")),
         parts.stream().map(PossibleAnswers.Suspicion::symptoms).collect(Collectors.joining(" ")),
         parts.stream().map(PossibleAnswers.Suspicion::repair).collect(Collectors.joining(" ")));

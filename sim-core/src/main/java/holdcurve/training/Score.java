@@ -47,7 +47,7 @@ public record Score(double odds, double possible, double tests, double repair) {
   static double odds(StatedOdds stated, StatedOdds evidence, StatedOdds prior) {
     StatedOdds even = StatedOdds.even(evidence.shares().keySet());
     double untested = Math.min(expected(prior, evidence), expected(even, evidence));
-    return ODDS * (1 - expected(stated, evidence) / untested);
+    return ODDS * Math.max(-1, 1 - expected(stated, evidence) / untested);
   }
 
   /** Brier's score of stated odds, expected where the truth is drawn from the evidence [-]. */

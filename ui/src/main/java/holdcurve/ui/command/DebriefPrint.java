@@ -1,6 +1,5 @@
 package holdcurve.ui.command;
 
-import holdcurve.common.message.Message;
 import holdcurve.common.number.Interpolation;
 import holdcurve.record.log.Reading;
 import holdcurve.training.Debrief;
@@ -38,7 +37,7 @@ final class DebriefPrint {
     Wrapped.print(out, number + ". ", line.step().words() + ".");
     Wrapped.print(out, "   ", DebriefText.choice(line));
     if (line.hold().isEmpty()) {
-      Wrapped.print(out, "   ", out.said(line.came()) + ".");
+      Wrapped.print(out, "   ", DebriefText.came(line, out.pressureUnit()));
     }
     out.println(
         String.format(
@@ -62,15 +61,11 @@ final class DebriefPrint {
               Locale.ROOT,
               LINE,
               String.format(Locale.ROOT, "%d:%02d", seconds / 60, seconds % 60),
-              shown(reading.pressure(), out),
-              shown(Interpolation.at(curves.times(), curves.truth(), reading.time()), out),
-              shown(Interpolation.at(curves.times(), curves.other(), reading.time()), out)));
+              out.pressure(reading.pressure()),
+              out.pressure(Interpolation.at(curves.times(), curves.truth(), reading.time())),
+              out.pressure(Interpolation.at(curves.times(), curves.other(), reading.time()))));
     }
-    text.alike(curves).ifPresent(sentence -> Wrapped.print(out, "   ", sentence));
-  }
-
-  private static String shown(double pressure, Printout out) {
-    return out.said(Message.of("%s", Message.pressure(pressure)));
+    text.seen(curves).forEach(one -> Wrapped.print(out, "   ", out.said(one)));
   }
 
   private static void paragraphs(List<String> sentences, Printout out) {

@@ -3,17 +3,26 @@ package holdcurve.ui.practice;
 import holdcurve.common.caution.Caution;
 import holdcurve.common.caution.Cautions;
 import holdcurve.common.message.Message;
+import holdcurve.common.message.PressureUnit;
+import holdcurve.common.number.Interpolation;
+import holdcurve.record.log.Reading;
 import holdcurve.training.Debrief;
+import holdcurve.training.RepairScore;
 import holdcurve.training.Score;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /** A debrief in words for an apprentice; one paragraph or table row a string. */
 public final class DebriefText {
-  /** Curves that end nearer to each other can't be told apart on a dial: assumed [Pa]. */
+  /** Less can't be told apart on a dial: assumed [Pa]. */
   private static final double NOTEWORTHY = 0.03e5;
+
+  /** Farther off than this a reading is no mere unsteadiness of the eye: assumed [Pa]. */
+  private static final double MISREAD = 0.1e5;
 
   private final Debrief debrief;
 
@@ -24,7 +33,13 @@ public final class DebriefText {
   /** Score and answer. */
   public List<String> outcome() {
     List<String> text = new ArrayList<>();
-    text.add(String.format(Locale.ROOT, "Score: %.0f of %d.", debrief.score().total(), Score.MOST));
+    text.add(
+        String.format(
+            Locale.ROOT,
+            "Score: %.0f of %d. %s.",
+            debrief.score().total(),
+            Score.MOST,
+            debrief.isRight() ? "Found" : debrief.isPartOfTruth() ? "Half found" : "Wrong part"));
     text.add("It was: " + debrief.truth().words() + ".");
     if (debrief.right().size() > 1) {
       text.add(
@@ -103,15 +118,19 @@ public final class DebriefText {
     if (debrief.repair().isEmpty()) {
       return "No repair was chosen.";
     }
-    boolean earned = debrief.score().repair() > 0;
-    boolean lucky = debrief.repair().get().points() > 0 && debrief.supported() < LUCK;
-    return lucky && !debrief.lines().isEmpty()
-        ? "Right with some luck: your tests hardly point at it."
-        : earned
-            ? "What was wrong is put right, as your tests said."
-            : debrief.lines().isEmpty()
-                ? "Without a test, a right repair is luck."
-                : "It does not put right what was wrong.";
+    RepairScore repair = debrief.repair().get();
+    if (repair.points() <= 0) {
+      return "It does not put right what was wrong.";
+    }
+    if (debrief.lines().isEmpty()) {
+      return "Without a test, a right repair is luck.";
+    }
+    if (debrief.supported() < LUCK) {
+      return "Right with some luck: your tests hardly point at it.";
+    }
+    return repair.points() < RepairScore.MOST
+        ? "Partly right: see below."
+        : "Right, and your tests point at it.";
   }
 
   /** Below this the tests hardly point at the answer: assumed [-]. */
@@ -134,6 +153,13 @@ public final class DebriefText {
     };
   }
 
+  /** What came of a step, as a sentence. */
+  public static String came(Debrief.Line line, PressureUnit unit) {
+    String came = line.came().in(unit).strip();
+    String sentence = came.substring(0, 1).toUpperCase(Locale.ROOT) + came.substring(1);
+    return sentence.endsWith(".") ? sentence : sentence + ".";
+  }
+
   /** What a step told, in two or three words. */
   public static String told(Debrief.Line line) {
     return line.isQuiet()
@@ -147,23 +173,46 @@ public final class DebriefText {
         "You read", "What it was", debrief.isRight() ? "With no fault" : "What you named");
   }
 
-  /** What to see in the curves of a hold; empty where they lie apart. */
-  public Optional<String> alike(Debrief.Curves curves) {
-    return curves.apart() < NOTEWORTHY
-        ? Optional.of("Both curves look alike here, so this test cannot decide.")
-        : Optional.empty();
+  /** What to see in the curves of a hold. */
+  public List<Message> seen(Debrief.Curves curves) {
+    List<Message> text = new ArrayList<>();
+    int at = curves.farthest();
+    double truth = curves.truth()[at];
+    double other = curves.other()[at];
+    text.add(
+        Math.abs(truth - other) < NOTEWORTHY
+            ? Message.plain("Both curves look alike here, so this test cannot decide.")
+            : Message.of(
+                "They differ most at %s: %s with what it was, %s %s.",
+                clock(curves.times()[at]),
+                Message.pressure(truth),
+                Message.pressure(other),
+                debrief.isRight() ? "with no fault" : "with what you named"));
+    misread(curves).ifPresent(text::add);
+    return text;
   }
 
-  /** Where the other curve ends; empty where both look alike. */
-  public Optional<Message> contrast(Debrief.Curves curves) {
-    return curves.apart() < NOTEWORTHY
-        ? Optional.empty()
-        : Optional.of(
-            Message.of(
-                "At the end: %s with what it was, %s %s.",
-                Message.pressure(curves.truth()[curves.truth().length - 1]),
-                Message.pressure(curves.other()[curves.other().length - 1]),
-                debrief.isRight() ? "with no fault" : "with what you named"));
+  /** The reading that lies farthest from where the needle stood, if that is more than a slip. */
+  private static Optional<Message> misread(Debrief.Curves curves) {
+    ToDoubleFunction<Reading> needle =
+        reading -> Interpolation.at(curves.times(), curves.truth(), reading.time());
+    return curves.taken().hold().orElseThrow().log().hold().stream()
+        .max(
+            Comparator.comparingDouble(
+                reading -> Math.abs(reading.pressure() - needle.applyAsDouble(reading))))
+        .filter(reading -> Math.abs(reading.pressure() - needle.applyAsDouble(reading)) > MISREAD)
+        .map(
+            reading ->
+                Message.of(
+                    "You misread the dial: at %s it showed %s, and you noted %s.",
+                    clock(reading.time()),
+                    Message.pressure(needle.applyAsDouble(reading)),
+                    Message.pressure(reading.pressure())));
+  }
+
+  private static String clock(double seconds) {
+    int whole = (int) Math.round(seconds);
+    return String.format(Locale.ROOT, "%d:%02d", whole / 60, whole % 60);
   }
 
   /** What would have told most after the last step. */

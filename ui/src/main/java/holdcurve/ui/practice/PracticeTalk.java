@@ -5,6 +5,7 @@ import holdcurve.common.caution.Cautions;
 import holdcurve.common.input.Cancellation;
 import holdcurve.common.message.Message;
 import holdcurve.common.message.PressureUnit;
+import holdcurve.common.text.WrappedText;
 import holdcurve.record.finding.Finding;
 import holdcurve.record.job.HoldTest;
 import holdcurve.record.log.Reading;
@@ -32,7 +33,10 @@ import java.util.Optional;
  * Nothing of the hidden fault is shown here.
  */
 public final class PracticeTalk {
-  private static final int DIAL = 40;
+  private static final int STRIP = 40;
+
+  /** Wide enough to be read to a twentieth of a bar. */
+  private static final int DIAL = 66;
 
   private final TrainingSession session;
   private final BufferedReader in;
@@ -215,7 +219,8 @@ public final class PracticeTalk {
       pause(reading.time() - before);
       before = reading.time();
       out.printf(
-          "  %s  %9s  %s%n", clock(before), written(reading.pressure()), dial(reading.pressure()));
+          "  %s  %9s  %s%n",
+          clock(before), written(reading.pressure()), dial(reading.pressure(), STRIP));
       out.flush();
     }
   }
@@ -229,7 +234,7 @@ public final class PracticeTalk {
     out.println("         " + scale());
     for (int i = 0; i < times.length; i++) {
       pause(times[i] - (i == 0 ? 0 : times[i - 1]));
-      out.printf("  %s  %s%n", clock(times[i]), dial(needle[i]));
+      out.printf("  %s  %s%n", clock(times[i]), dial(needle[i], DIAL));
       Optional<Double> pressure = pressure();
       if (pressure.isPresent()) {
         typed.add(Reading.of(times[i], pressure.get()));
@@ -270,14 +275,10 @@ public final class PracticeTalk {
     return Message.of("%s", Message.pressure(pressure)).in(unit);
   }
 
-  private String dial(double pressure) {
-    int place = place(pressure);
-    return "|" + " ".repeat(place) + "^" + " ".repeat(DIAL - place) + "|";
-  }
-
-  private int place(double pressure) {
+  private String dial(double pressure, int width) {
     double share = pressure / session.exercise().gauge().range();
-    return (int) Math.max(0, Math.min(DIAL, Math.round(share * DIAL)));
+    int place = (int) Math.max(0, Math.min(width, Math.round(share * width)));
+    return "|" + " ".repeat(place) + "^" + " ".repeat(width - place) + "|";
   }
 
   /** Numbers over the strip, at its quarters. */
@@ -323,7 +324,8 @@ public final class PracticeTalk {
     out.println();
     out.println("What would you do? Each repair costs the owner money.");
     for (int i = 0; i < options.size(); i++) {
-      out.printf("%3d  %s%n", i + 1, options.get(i).words());
+      String number = String.format(Locale.ROOT, "%3d  ", i + 1);
+      WrappedText.of(number, options.get(i).words()).lines().forEach(out::println);
     }
     out.println("Give the numbers, such as 2 or 1 4.");
     while (true) {

@@ -13,7 +13,7 @@ public final class RepairWords {
     List<String> text = new ArrayList<>();
     text.add(
         score.isCured()
-            ? "What you did puts the car right."
+            ? "The car is put right."
             : "The car would have come back: what you did does not put it right.");
     score.helped().forEach(words -> text.add("It helped. " + words));
     score

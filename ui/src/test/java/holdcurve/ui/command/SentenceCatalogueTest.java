@@ -126,7 +126,7 @@ class SentenceCatalogueTest {
     for (String fault : faults()) {
       print("faults", "--circuit", circuit, "--explain", fault);
     }
-    practise();
+    practise(circuit);
     cases();
     broken(circuit);
     help(HoldcurveCommand.commandLine(new PrintWriter(System.err), new PrintWriter(System.err)));
@@ -215,12 +215,41 @@ class SentenceCatalogueTest {
     return jobs.resolve("year-2026.job.json").toString();
   }
 
-  private static void practise() {
+  private static void practise(String circuit) throws IOException {
+    print("practise", "--list");
+    typed(
+        "1\n\nf\ns\na\n1=90\n1\n",
+        "practise",
+        "--lapse",
+        "0",
+        scenario("exercises/thin-hose.exercise.json"));
+    typed(
+        "1\n\n2.0\nx\n9\n1.1\n\n\n\n\n\n\n\n\n\n\n\n8\n\n99\na\n\nn\n1=100\n9\n2\n",
+        "practise",
+        "--dial",
+        "--lapse",
+        "0",
+        "two-bills");
+    Path open = folder.resolve("open.exercise.json");
+    Files.copy(Path.of(circuit), folder.resolve("a.circuit.json"));
+    Files.writeString(
+        open,
+        """
+        { "format": "holdcurve-exercise/1", "title": "Too large", "level": 1, "story": "It leaks.",
+          "circuit": "a.circuit.json", "minutes": 60,
+          "secret": { "faults": [ { "fault": "check-valve-seat", "size": 0.6 } ], "seed": 1 } }
+        """);
+    print("practise", "--seal", open.toString(), "--out", folder.resolve("class").toString());
+    String refused = PRINTED.get("practise --seal open.exercise.json --out class");
+    assertTrue(refused.contains("beyond anything met with"), refused);
+    assertTrue(refused.contains("mL/min"), refused);
+  }
+
+  private static void typed(String lines, String... words) {
     InputStream before = System.in;
     try {
-      String typed = "1\n\nf\ns\na\n1=90\n";
-      System.setIn(new ByteArrayInputStream(typed.getBytes(StandardCharsets.US_ASCII)));
-      print("practise", "--lapse", "0", scenario("exercises/thin-hose.exercise.json"));
+      System.setIn(new ByteArrayInputStream(lines.getBytes(StandardCharsets.US_ASCII)));
+      print(words);
     } finally {
       System.setIn(before);
     }

@@ -49,12 +49,9 @@ final class DebriefPanel extends ScrollPane {
     VBox page = new VBox();
     page.setMaxWidth(WIDTH);
     page.getStyleClass().add("hc-practice-debrief");
-    Label verdict =
-        new Label(
-            debrief.isRight() ? "Found" : debrief.isPartOfTruth() ? "Half found" : "Wrong part");
-    verdict.getStyleClass().addAll("hc-large", "hc-strong");
-    page.getChildren().add(verdict);
-    text.outcome().forEach(sentence -> page.getChildren().add(Texts.words(sentence)));
+    List<String> outcome = text.outcome();
+    page.getChildren().add(Texts.words(outcome.get(0), "hc-large", "hc-strong"));
+    outcome.stream().skip(1).forEach(one -> page.getChildren().add(Texts.words(one)));
     page.getChildren().addAll(points(), keep(model, save), onwards(model));
     for (int i = 0; i < debrief.lines().size(); i++) {
       page.getChildren().add(step(i + 1, debrief.lines().get(i)));
@@ -131,17 +128,18 @@ final class DebriefPanel extends ScrollPane {
     VBox words = new VBox(Texts.words(number + ". " + line.step().words(), "hc-strong"));
     words.getStyleClass().add("hc-practice-words");
     words.getChildren().add(Texts.words(DebriefText.choice(line)));
-    words.getChildren().add(Texts.words(line.came().in(unit)));
+    words.getChildren().add(Texts.words(DebriefText.came(line, unit)));
     words
         .getChildren()
         .add(
             Texts.words(
                 "It told " + DebriefText.told(line) + ". Points at: " + line.leading() + "."));
     words.getChildren().add(odds(line));
-    line.hold().flatMap(text::alike).ifPresent(one -> words.getChildren().add(Texts.words(one)));
     line.hold()
-        .flatMap(text::contrast)
-        .ifPresent(one -> words.getChildren().add(Texts.words(one.in(unit))));
+        .ifPresent(
+            curves ->
+                text.seen(curves)
+                    .forEach(one -> words.getChildren().add(Texts.words(one.in(unit)))));
     HBox.setHgrow(words, Priority.ALWAYS);
     HBox card = new HBox(words);
     card.getStyleClass().add("hc-practice-card");

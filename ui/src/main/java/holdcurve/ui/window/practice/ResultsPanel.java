@@ -21,6 +21,7 @@ final class ResultsPanel extends VBox {
     getStyleClass().add("hc-practice-rows");
     TableView<Result> table = new TableView<>(model.log().all());
     table.setId("results-table");
+    table.setAccessibleText("Results, newest first");
     table.setPlaceholder(Texts.aside("No results yet. They appear here after a debrief."));
     add(table, "Mark", "mark", 130);
     add(table, "Car", "exercise", 250);

@@ -221,9 +221,10 @@ class PracticePageTest {
     tick(OTHER);
     press("practice-repair-done");
     assertFalse(model.debrief().get().isRight());
-    assertTrue(shown().startsWith("Wrong part\nScore: "), shown());
+    assertTrue(shown().matches("(?s)Score: \\d+ of 100. Wrong part\\..*"), shown());
     assertTrue(shown().contains("It was: Check valve leaks back to the tank"), shown());
     assertTrue(shown().contains("2.02 bar, "), "as typed: " + shown());
+    assertTrue(shown().contains("You misread the dial: at 4:"), shown());
     assertTrue(shown().contains("10 of 20"), "half of the repair: " + shown());
     pictures("practice-debrief");
     run(() -> pressures.unitProperty().set(PressureUnit.PSI));
