@@ -72,8 +72,9 @@ class ExercisesTest {
   @MethodSource("files")
   void guessingScoresNearNothing(Path file) {
     TrainingSession session = new TrainingSession(ShippedExercises.read(file), CATALOGUE);
-    Debriefing debriefing =
-        new Debriefing(new RankedEvidence(new RankingService(CATALOGUE), CATALOGUE), CATALOGUE);
+    EvidenceAssessor ranked = new RankedEvidence(new RankingService(CATALOGUE), CATALOGUE);
+    Evidence prior = ranked.after(session, 0, Progress.NONE);
+    Debriefing debriefing = new Debriefing((at, steps, progress) -> prior, CATALOGUE);
     for (PossibleAnswers.Suspicion guess : session.answers()) {
       StatedOdds belief = session.belief(Map.of(guess.id(), 1.0));
       RepairChoice choice = RepairChoice.of(session, guess.id());

@@ -29,15 +29,19 @@ import java.util.stream.Collectors;
  */
 final class AnswerClasses {
   private final Map<String, String> first = new LinkedHashMap<>();
+  private final Map<String, Hypothesis.Member> members = new LinkedHashMap<>();
+  private final Identifiability alike;
 
   private record Seen(Hypothesis.Member member, Set<String> signs) {}
 
-  private AnswerClasses() {}
+  private AnswerClasses(Identifiability alike) {
+    this.alike = alike;
+  }
 
   static AnswerClasses of(Exercise exercise, FaultCatalogue catalogue) {
     Circuit circuit = exercise.circuit();
     Identifiability alike = new Identifiability(everyHold(exercise));
-    AnswerClasses classes = new AnswerClasses();
+    AnswerClasses classes = new AnswerClasses(alike);
     classes.first.put(Suspect.NONE, Suspect.NONE);
     List<Seen> heads = new ArrayList<>();
     for (LeakFault fault : catalogue.showingInHold().faults()) {
@@ -52,6 +56,7 @@ final class AnswerClasses {
                 .findFirst()
                 .orElse(one);
         heads.add(one);
+        classes.members.put(one.member().id(), one.member());
         classes.first.put(one.member().id(), head.member().id());
       }
     }
@@ -100,6 +105,13 @@ final class AnswerClasses {
             .map(one -> first.getOrDefault(one, one))
             .distinct()
             .toList());
+  }
+
+  /** Whether no hold tells two answers apart; what is seen beside the gauge may. */
+  boolean holdAlike(String a, String b) {
+    return members.containsKey(a)
+        && members.containsKey(b)
+        && alike.drainAlike(members.get(a), members.get(b));
   }
 
   /** The classes of an answer's faults, one each. */

@@ -24,6 +24,9 @@ public final class Debriefing {
   /** Who gives each of two faults so much has named both: assumed [-]. */
   private static final double BOTH = 0.3;
 
+  /** Odds against the truth's at which an answer is still open, as groups of a ranking [-]. */
+  private static final double LEFT_OPEN = 0.01;
+
   private final EvidenceAssessor assessor;
   private final FaultCatalogue catalogue;
 
@@ -42,7 +45,7 @@ public final class Debriefing {
     AnswerClasses classes = AnswerClasses.of(session.exercise(), catalogue);
     String truth = session.car().truth();
     Set<String> right = new LinkedHashSet<>(classes.with(truth));
-    right.addAll(asLikely(session, truth, progress));
+    right.addAll(leftOpen(session, classes, truth, progress));
     List<Evidence> known = known(session, progress);
     Evidence last = known.get(known.size() - 1);
     StatedOdds stated = classes.of(answer);
@@ -78,8 +81,12 @@ public final class Debriefing {
         last.explained());
   }
 
-  /** Answers that every step together leaves as likely as the truth: nobody could know better. */
-  private Set<String> asLikely(TrainingSession session, String truth, Progress progress) {
+  /**
+   * Answers that no hold tells from the truth, and that what is seen in every step together leaves
+   * open: a drip may be missed.
+   */
+  private Set<String> leftOpen(
+      TrainingSession session, AnswerClasses classes, String truth, Progress progress) {
     if (truth.contains("+")) {
       return Set.of();
     }
@@ -88,10 +95,10 @@ public final class Debriefing {
         .filter(all::hasTimeFor)
         .forEach(step -> all.take(step, all.even()));
     StatedOdds odds = assessor.after(all, all.taken().size(), progress).odds();
-    double least = odds.of(Set.of(truth));
+    double least = LEFT_OPEN * odds.of(Set.of(truth));
     return session.answers().stream()
         .map(PossibleAnswers.Suspicion::id)
-        .filter(id -> odds.of(Set.of(id)) > least)
+        .filter(id -> classes.holdAlike(id, truth) && odds.of(Set.of(id)) > least)
         .collect(Collectors.toSet());
   }
 

@@ -314,7 +314,8 @@ class PracticePageTest {
   void aClassIsCollectedInOneTable() throws Exception {
     Files.writeString(
         folder.resolve("other-class.csv"),
-        "mark,exercise,level,score\r\nbench 1,Car a-2,2,61\r\nbench 2,Car a-2,2,48\r\n");
+        "mark,exercise,level,score,odds,tests,repair,minutes_used,right\r\n"
+            + "bench 1,Car a-2,2,61,30,16,15,42,yes\r\nbench 2,Car a-2,2,48\r\n");
     run(() -> ((TabPane) find("practice-tabs")).getSelectionModel().select(2));
     press("results-add");
     assertEquals(2, log.all().size());
