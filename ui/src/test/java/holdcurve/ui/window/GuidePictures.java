@@ -256,10 +256,12 @@ class GuidePictures {
   void ofPractice() throws Exception {
     show();
     page("Practice");
+    tab("#practice-tabs", 1);
     answer = SCENARIOS.resolve("exercises/long-cranking.exercise.json");
     press("Open an exercise …");
     run(() -> ((Button) find("#step-hold")).fire());
     press("End");
+    press("Let a practised eye read it");
     List<Node> sliders = List.copyOf(stage.getScene().getRoot().lookupAll(".slider"));
     run(() -> ((Slider) sliders.get(1)).setValue(60));
     picture("practice");
