@@ -53,11 +53,11 @@ public final class BlockedReturn extends PartChange {
 
   @Override
   public String repair() {
-    return "Relieve the pressure and put the return hose into a can. Run the pump for a few seconds"
-        + " and read the gauge. "
+    return "Relieve the pressure. "
         + Caution.RETURN_CAN.text()
-        + " If the gauge shows the set pressure, clear or renew the line to the tank. If it stays"
-        + " high, the regulator is blocked.";
+        + " Put the return hose into it, run the pump for a few seconds and read the gauge. If it"
+        + " shows the set pressure, clear or renew the line to the tank. If it stays high, the"
+        + " regulator is blocked.";
   }
 
   @Override

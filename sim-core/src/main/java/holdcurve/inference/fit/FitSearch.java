@@ -23,11 +23,18 @@ public final class FitSearch {
 
   private static final int ATTEMPTS = 10;
 
-  /** Attempts with updated sensitivities, before they are simulated anew. */
-  private static final int ATTEMPTS_UPDATED = 3;
+  /**
+   * When sensitivities are simulated anew rather than updated.
+   *
+   * @param attempts failed ones with updated sensitivities, before they are
+   * @param leastGain share of the predicted rise of a step below which they are [-]
+   */
+  private record Renewal(int attempts, double leastGain) {
+    static final Renewal HOLDS = new Renewal(3, 0.1);
 
-  /** Share of the predicted rise below which sensitivities are simulated anew after a step [-]. */
-  private static final double LEAST_GAIN = 0.1;
+    /** What is read while the pump runs bends more, and a search led astray ends elsewhere. */
+    static final Renewal RUN_UP = new Renewal(2, 0.25);
+  }
 
   /** Predicted rise of the log posterior at which a search ends [nat]. */
   private static final double TOLERANCE = 0.02;
@@ -51,6 +58,7 @@ public final class FitSearch {
   private final Latents latents;
   private final Progress progress;
   private final double least;
+  private final Renewal renewal;
   private final List<Fit> known = new ArrayList<>();
 
   /**
@@ -61,6 +69,7 @@ public final class FitSearch {
     this.model = model;
     this.least = least;
     this.progress = progress;
+    renewal = data.runUp().isPresent() ? Renewal.RUN_UP : Renewal.HOLDS;
     latents = model.latentMap().latents();
   }
 
@@ -101,7 +110,7 @@ public final class FitSearch {
         }
       }
       State next = null;
-      int attempts = state.isExact ? ATTEMPTS : ATTEMPTS_UPDATED;
+      int attempts = state.isExact ? ATTEMPTS : renewal.attempts();
       for (int attempt = 0; attempt < attempts && next == null; attempt++) {
         next = state.uphill(damping);
         damping = next == null ? Math.max(1, 4 * damping) : damping / 10;
@@ -237,7 +246,7 @@ public final class FitSearch {
       if (!(rise > 0)) {
         return null;
       }
-      boolean asPredicted = rise > LEAST_GAIN * scaled.rise(x, projected, step);
+      boolean asPredicted = rise > renewal.leastGain() * scaled.rise(x, projected, step);
       return asPredicted ? new State(next, there, updated(step, there), false) : linear(next);
     }
 
