@@ -57,7 +57,7 @@ class OneAnswerTest {
   }
 
   private static void assertPrinted(String sentence, String page) {
-    String text = sentence.replace("&", "&amp;").replace("<", "&lt;");
+    String text = sentence.replace("&", "&amp;").replace("<", "&lt;").replace("'", "&#39;");
     assertTrue(page.contains(text), () -> "'" + sentence + "' is not in the report");
   }
 }
