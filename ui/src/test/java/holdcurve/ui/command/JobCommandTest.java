@@ -81,12 +81,13 @@ class JobCommandTest {
   @Test
   void aJobCanBeBegunOnACircuitThatLiesElsewhere() throws IOException {
     Path circuit = SCENARIOS.resolve("circuits/six-cylinder-return-line.circuit.json");
+    job = Files.createDirectories(folder.resolve("far/from/there")).resolve("car.job.json");
     done("new", "--circuit", circuit.toString(), "--gauge-range", "2.5bar");
     Job begun = JobReader.readUnfinished(job);
     assertEquals(2.5e5, begun.gauge().range(), 1e-6);
     assertTrue(begun.circuit().parts().size() > 10);
     assertEquals(
-        Files.readString(circuit), Files.readString(folder.resolve(circuit.getFileName())));
+        Files.readString(circuit), Files.readString(job.resolveSibling(circuit.getFileName())));
   }
 
   @Test
