@@ -1,5 +1,6 @@
 package holdcurve.ui.command;
 
+import holdcurve.common.input.Cancellation;
 import holdcurve.common.message.Message;
 import holdcurve.file.CircuitReader;
 import holdcurve.file.ResultFile;
@@ -86,6 +87,7 @@ final class SimulateCommand implements Callable<Integer> {
     warn(circuit, shown, gauge, new Printout(spec.commandLine().getErr(), units.unit()));
     GaugeLog readings = log(curve.times(), shown);
     String log = MARK + GaugeLogWriter.write(readings, units.unit());
+    Cancellation.check();
     PrintWriter out = spec.commandLine().getOut();
     if (logFile == null) {
       out.print(log);
