@@ -43,7 +43,7 @@ public final class EquivalentFaults {
     return leading;
   }
 
-  /** Which of some fitted hypotheses is equivalent to this one. */
+  /** The first of some fitted hypotheses that is equivalent to this one. */
   public Optional<Leader> leader(Hypothesis hypothesis, List<Fitted> among) {
     return among.stream()
         .map(
@@ -58,16 +58,12 @@ public final class EquivalentFaults {
   public Map<Fitted, Leader> leaders(List<Fitted> all) {
     Map<Fitted, Leader> leaders = new IdentityHashMap<>();
     for (Fitted one : all) {
-      all.stream()
-          .filter(other -> other.best().logEvidence() > one.best().logEvidence() + BEHIND)
-          .sorted(Comparator.comparingDouble((Fitted f) -> -f.best().logEvidence()))
-          .map(
-              other ->
-                  partners(one.hypothesis(), other.hypothesis())
-                      .map(partners -> new Leader(other, partners)))
-          .flatMap(Optional::stream)
-          .findFirst()
-          .ifPresent(leader -> leaders.put(one, leader));
+      List<Fitted> ahead =
+          all.stream()
+              .filter(other -> other.best().logEvidence() > one.best().logEvidence() + BEHIND)
+              .sorted(Comparator.comparingDouble((Fitted f) -> -f.best().logEvidence()))
+              .toList();
+      leader(one.hypothesis(), ahead).ifPresent(leader -> leaders.put(one, leader));
     }
     return leaders;
   }

@@ -33,8 +33,7 @@ public final class NextStart {
         like.add(place >= 0 ? place + k : standsIn && k == 0 ? 0 : -1);
       }
     }
-    int[] parameters = like.stream().mapToInt(Integer::intValue).toArray();
-    return start(model, from, parameters, members.size() > fitted.size() ? SMALL : 0);
+    return start(model, from, like, members.size() > fitted.size() ? SMALL : 0);
   }
 
   /**
@@ -55,19 +54,19 @@ public final class NextStart {
         like.add(same || k == 0 ? first + k : -1);
       }
     }
-    int[] parameters = like.stream().mapToInt(Integer::intValue).toArray();
-    return start(model, from, parameters, 0);
+    return start(model, from, like, 0);
   }
 
   /**
-   * @param parameters for each parameter the like parameter there, or −1 for none
+   * @param like for each parameter the like parameter there, or −1 for none
    * @param unlike coordinate for a parameter that the other hasn't [-]
    */
-  private static Start start(HypothesisModel model, Fitted from, int[] parameters, double unlike) {
+  private static Start start(
+      HypothesisModel model, Fitted from, List<Integer> like, double unlike) {
     Latents latents = model.latentMap().latents();
     Latents others = from.model().latentMap().latents();
     Fit fit = from.best();
-    int[] places = latents.placesIn(others, parameters);
+    int[] places = latents.placesIn(others, like.stream().mapToInt(Integer::intValue).toArray());
     int[] curve = others.curve();
     double[] u = new double[places.length];
     double[][] sensitivities = new double[places.length][];

@@ -15,6 +15,7 @@ import holdcurve.inference.likelihood.JobModel;
 import holdcurve.inference.prior.UnknownPriors;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -32,10 +33,14 @@ public final class HypothesisEvaluator {
   private final EquivalentFaults equivalents;
   private final Workers workers;
 
-  public HypothesisEvaluator(JobModel data, UnknownPriors unknowns, Workers workers) {
+  /**
+   * @param alike which faults of the job drain the same fuel
+   */
+  public HypothesisEvaluator(
+      JobModel data, UnknownPriors unknowns, Identifiability alike, Workers workers) {
     this.data = data;
     this.unknowns = unknowns;
-    this.equivalents = new EquivalentFaults(new Identifiability(data.job()));
+    this.equivalents = new EquivalentFaults(alike);
     this.workers = workers;
   }
 
@@ -62,12 +67,15 @@ public final class HypothesisEvaluator {
             0.5 * to,
             0.75 * to);
     double least = best(again).best().logEvidence() - HOPELESS;
+    List<Hypothesis> following = hypotheses.stream().filter(h -> !leading.contains(h)).toList();
+    Map<Hypothesis, EquivalentFaults.Leader> leaders = new IdentityHashMap<>();
+    following.forEach(h -> equivalents.leader(h, again).ifPresent(l -> leaders.put(h, l)));
     List<Fitted> all = new ArrayList<>(again);
     all.addAll(
         workers.each(
-            hypotheses.stream().filter(h -> !leading.contains(h)).toList(),
+            following,
             Hypothesis::name,
-            h -> fitLike(h, again, least),
+            h -> fitLike(h, Optional.ofNullable(leaders.get(h)), least),
             0.75 * to,
             to));
     all.sort(Comparator.comparingInt(f -> hypotheses.indexOf(f.hypothesis())));
@@ -78,9 +86,9 @@ public final class HypothesisEvaluator {
     return some.stream().max(Comparator.comparingDouble(f -> f.best().logEvidence())).orElseThrow();
   }
 
-  private Optional<Fitted> fitLike(Hypothesis hypothesis, List<Fitted> leading, double least) {
+  private Optional<Fitted> fitLike(
+      Hypothesis hypothesis, Optional<EquivalentFaults.Leader> leader, double least) {
     HypothesisModel model = new HypothesisModel(data, hypothesis, unknowns);
-    Optional<EquivalentFaults.Leader> leader = equivalents.leader(hypothesis, leading);
     Start start =
         leader
             .map(l -> NextStart.ofEquivalent(model, l.fitted(), l.partners()))

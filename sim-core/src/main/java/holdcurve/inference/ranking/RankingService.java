@@ -146,7 +146,7 @@ public final class RankingService implements Ranker {
         Hypotheses.of(
             job.circuit(), spokenFor, priors, job.priors(), Timeline.isAfterRepair(job), problems);
     Identifiability alike = new Identifiability(job);
-    HypothesisEvaluator evaluator = new HypothesisEvaluator(data, unknowns, workers);
+    HypothesisEvaluator evaluator = new HypothesisEvaluator(data, unknowns, alike, workers);
     List<Hypothesis> first = all.stream().filter(h -> h.members().size() < 2).toList();
     List<Fitted> fitted =
         new ArrayList<>(evaluator.likeEquivalents(evaluator.fitSingles(first, 0.5), 0.5));

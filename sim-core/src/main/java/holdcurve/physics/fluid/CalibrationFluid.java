@@ -20,7 +20,8 @@ public final class CalibrationFluid implements Fluid {
 
   private static final TemperatureRange RANGE = TemperatureRange.ofCelsius(-20, 90);
   private static final double DENSITY_15 = 825;
-  private static final double EXPANSION_15 = 594.5418 / (DENSITY_15 * DENSITY_15);
+  private static final VolumeCorrection EXPANSION =
+      new VolumeCorrection(594.5418 / (DENSITY_15 * DENSITY_15));
   private static final double MODULUS_RATIO = 1.16;
   private static final Compression LAW = new Compression(ATMOSPHERE, 11);
 
@@ -58,8 +59,7 @@ public final class CalibrationFluid implements Fluid {
 
   @Override
   public double density(double temperature, double pressure) {
-    double warmer = check(temperature) - 288.15;
-    double volumeCorrection = Math.exp(-EXPANSION_15 * warmer * (1 + 0.8 * EXPANSION_15 * warmer));
+    double volumeCorrection = EXPANSION.densityRatio(check(temperature));
     return DENSITY_15 * volumeCorrection * LAW.densityRatio(modulus(temperature), pressure);
   }
 
@@ -75,7 +75,7 @@ public final class CalibrationFluid implements Fluid {
 
   @Override
   public double thermalExpansion(double temperature) {
-    return EXPANSION_15 * (1 + 1.6 * EXPANSION_15 * (check(temperature) - 288.15));
+    return EXPANSION.expansion(check(temperature));
   }
 
   @Override

@@ -13,7 +13,6 @@ import holdcurve.common.input.Require;
  * @param ethanolFraction volume of ethanol at 15 °C over the sum of volumes [-], 0.05 to 0.10
  */
 public record EthanolBlend(Petrol petrol, double ethanolFraction) implements Fluid {
-  private static final double FIFTEEN_CELSIUS = 288.15;
   private static final double REID_LIFT = 7_000;
   private static final PureLiquid ETHANOL = PureLiquid.ethanol();
 
@@ -43,8 +42,8 @@ public record EthanolBlend(Petrol petrol, double ethanolFraction) implements Flu
 
   @Override
   public double density(double temperature, double pressure) {
-    double ethanolMass = ethanolFraction * ETHANOL.density(FIFTEEN_CELSIUS);
-    double petrolMass = (1 - ethanolFraction) * petrol.density(FIFTEEN_CELSIUS);
+    double ethanolMass = ethanolFraction * ETHANOL.density(VolumeCorrection.FIFTEEN_CELSIUS);
+    double petrolMass = (1 - ethanolFraction) * petrol.density(VolumeCorrection.FIFTEEN_CELSIUS);
     double volume =
         ethanolMass / ETHANOL.density(temperature, pressure)
             + petrolMass / petrol.density(temperature, pressure);
@@ -92,9 +91,13 @@ public record EthanolBlend(Petrol petrol, double ethanolFraction) implements Flu
   /** Mean of two values weighted with the volumes the components take at this temperature. */
   private double byVolume(double temperature, double ofEthanol, double ofPetrol) {
     double ethanol =
-        ethanolFraction * ETHANOL.density(FIFTEEN_CELSIUS) / ETHANOL.density(temperature);
+        ethanolFraction
+            * ETHANOL.density(VolumeCorrection.FIFTEEN_CELSIUS)
+            / ETHANOL.density(temperature);
     double rest =
-        (1 - ethanolFraction) * petrol.density(FIFTEEN_CELSIUS) / petrol.density(temperature);
+        (1 - ethanolFraction)
+            * petrol.density(VolumeCorrection.FIFTEEN_CELSIUS)
+            / petrol.density(temperature);
     return (ethanol * ofEthanol + rest * ofPetrol) / (ethanol + rest);
   }
 }

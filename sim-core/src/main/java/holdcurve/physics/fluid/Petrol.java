@@ -37,7 +37,6 @@ public record Petrol(
   public static final double USUAL_DENSITY_15 = 745;
 
   private static final TemperatureRange RANGE = TemperatureRange.ofCelsius(-20, 90);
-  private static final double FIFTEEN_CELSIUS = 288.15;
   private static final double MODULUS_RATIO = 1.25;
   private static final double VISCOSITY_OVER_HEPTANE = 1.10;
   private static final Compression ISOTHERMAL = new Compression(ATMOSPHERE, 11);
@@ -82,9 +81,7 @@ public record Petrol(
 
   @Override
   public double density(double temperature, double pressure) {
-    double expansion = expansionAt15();
-    double warmer = check(temperature) - FIFTEEN_CELSIUS;
-    double volumeCorrection = Math.exp(-expansion * warmer * (1 + 0.8 * expansion * warmer));
+    double volumeCorrection = expansion().densityRatio(check(temperature));
     return density15 * volumeCorrection * ISOTHERMAL.densityRatio(modulus(temperature), pressure);
   }
 
@@ -100,8 +97,7 @@ public record Petrol(
 
   @Override
   public double thermalExpansion(double temperature) {
-    double expansion = expansionAt15();
-    return expansion * (1 + 1.6 * expansion * (check(temperature) - FIFTEEN_CELSIUS));
+    return expansion().expansion(check(temperature));
   }
 
   @Override
@@ -121,11 +117,11 @@ public record Petrol(
   }
 
   /** D1250 table 54B: petrols to about 770 kg/m³, transition zone above; the curves meet there. */
-  private double expansionAt15() {
+  private VolumeCorrection expansion() {
     double square = density15 * density15;
     double petrols = (346.4228 + 0.4388 * density15) / square;
     double transition = 2680.3206 / square - 0.00336312;
-    return Math.min(petrols, transition);
+    return new VolumeCorrection(Math.min(petrols, transition));
   }
 
   /** MPMS 11.2.1M, compressibility in 1/GPa with density at 15 °C in kg/m³ and T in °C. */

@@ -9,6 +9,7 @@ import holdcurve.inference.answer.Reason;
 import holdcurve.inference.answer.Reasons;
 import holdcurve.inference.fit.Fitted;
 import holdcurve.inference.hypothesis.Hypothesis;
+import holdcurve.inference.hypothesis.Identifiability;
 import holdcurve.inference.likelihood.JobModel;
 import holdcurve.inference.posterior.EvaluatedHypothesis;
 import holdcurve.inference.posterior.HypothesisEvaluator;
@@ -45,7 +46,8 @@ class ReasoningTest {
         List.of(new Hypothesis(List.of(member), 0.4), new Hypothesis(List.of(), 0.6));
     List<String> problems = new ArrayList<>();
     try (Workers workers = new Workers(1, Progress.NONE, problems)) {
-      HypothesisEvaluator evaluator = new HypothesisEvaluator(DATA, UnknownPriors.usual(), workers);
+      HypothesisEvaluator evaluator =
+          new HypothesisEvaluator(DATA, UnknownPriors.usual(), new Identifiability(JOB), workers);
       List<Fitted> fitted = evaluator.fitSingles(both, 0.5);
       List<EvaluatedHypothesis> evaluated = HypothesisEvaluator.evaluated(fitted);
       drip = evaluated.get(0);

@@ -11,6 +11,7 @@ import holdcurve.inference.finding.CircuitState;
 import holdcurve.inference.finding.FindingLikelihood;
 import holdcurve.inference.fit.Fitted;
 import holdcurve.inference.hypothesis.Hypothesis;
+import holdcurve.inference.hypothesis.Identifiability;
 import holdcurve.inference.likelihood.JobModel;
 import holdcurve.inference.prior.UnknownPriors;
 import holdcurve.inference.ranking.InventedJob;
@@ -69,7 +70,8 @@ class ClosedFormEvidenceTest {
             whole.temperatures(),
             List.of(points),
             whole.coarsening());
-    HypothesisEvaluator evaluator = new HypothesisEvaluator(data, UnknownPriors.usual(), workers);
+    HypothesisEvaluator evaluator =
+        new HypothesisEvaluator(data, UnknownPriors.usual(), new Identifiability(JOB), workers);
     List<Fitted> fitted = evaluator.fitSingles(List.of(new Hypothesis(List.of(), 1)), 0.5);
     return HypothesisEvaluator.evaluated(fitted).get(0);
   }

@@ -13,6 +13,7 @@ import holdcurve.inference.evidence.ReferenceEvidence;
 import holdcurve.inference.evidence.TemperedEvidence;
 import holdcurve.inference.fit.Fitted;
 import holdcurve.inference.hypothesis.Hypothesis;
+import holdcurve.inference.hypothesis.Identifiability;
 import holdcurve.inference.likelihood.HypothesisModel;
 import holdcurve.inference.likelihood.JobModel;
 import holdcurve.inference.likelihood.WholeLikelihood;
@@ -69,7 +70,8 @@ class SampledEvidenceTest {
   private static double laplace(Case of) {
     try (Workers workers = new Workers(1, Progress.NONE, new ArrayList<>())) {
       HypothesisEvaluator evaluator =
-          new HypothesisEvaluator(JobModel.of(of.job()), UnknownPriors.usual(), workers);
+          new HypothesisEvaluator(
+              JobModel.of(of.job()), UnknownPriors.usual(), new Identifiability(of.job()), workers);
       List<Hypothesis> both =
           List.of(new Hypothesis(List.of(), 1), InventedJob.hypothesis(of.job()));
       Fitted fitted = evaluator.fitSingles(both, 0.5).get(of.drips() ? 1 : 0);

@@ -7,6 +7,7 @@ import holdcurve.common.work.Progress;
 import holdcurve.common.work.Workers;
 import holdcurve.inference.fit.Fitted;
 import holdcurve.inference.hypothesis.Hypothesis;
+import holdcurve.inference.hypothesis.Identifiability;
 import holdcurve.inference.likelihood.HypothesisModel;
 import holdcurve.inference.likelihood.JobModel;
 import holdcurve.inference.likelihood.Latents;
@@ -87,7 +88,8 @@ class SimulatedCalibrationTest {
   /** As a ranking has them: fitted along with a sound circuit, then drawn from. */
   private List<double[]> draws(Job job, long seed) {
     JobModel data = JobModel.of(job, Coarsening.NONE);
-    HypothesisEvaluator evaluator = new HypothesisEvaluator(data, UnknownPriors.usual(), workers);
+    HypothesisEvaluator evaluator =
+        new HypothesisEvaluator(data, UnknownPriors.usual(), new Identifiability(job), workers);
     List<Hypothesis> both = List.of(SOUND, InventedJob.hypothesis(job));
     Fitted fitted = evaluator.fitSingles(both, 0.5).get(1);
     EvaluatedHypothesis evaluated = HypothesisEvaluator.evaluated(List.of(fitted)).get(0);
